@@ -1,0 +1,25 @@
+package org.garboard.siting;
+
+/**
+ * One question asked of one place, and its answer.
+ *
+ * <p>Utilisation is demand/limit where the limit is the most that is allowed, limit/demand where
+ * it is the least that is required (the demand then being what is available); NaN when the
+ * verdict is NOT KNOWN. Demand and limit are in {@code unit}, for people: mm and degrees.
+ *
+ * @param name a plain name, "flatness under the footprint"
+ * @param sense whether the limit is a maximum or a minimum
+ * @param demand what the place asks for or offers, in {@code unit}; NaN when not known
+ * @param limit in {@code unit}; NaN when none applies
+ * @param unit "mm", "deg"
+ * @param utilisation met when at most 1
+ * @param verdict met, not met, or NOT KNOWN
+ * @param source where the limit comes from
+ * @param sentence the check in words that a boatyard reads
+ */
+public record Check(String name, Sense sense, double demand, double limit, String unit,
+                    double utilisation, Verdict verdict, String source, String sentence) {
+
+    /** Which side of the limit is good. */
+    public enum Sense { AT_MOST, AT_LEAST, KNOWN_ONLY }
+}

@@ -1,0 +1,21 @@
+package org.garboard.siting;
+
+import java.util.List;
+import java.util.Optional;
+import org.garboard.mount.Mount;
+
+/**
+ * What the search of the whole bottom found for one mount.
+ *
+ * @param mount the mount
+ * @param regions feasible regions on the starboard side (port is the mirror image), largest first;
+ *     for a keel pocket, which sits athwart the keel, the strip of the keel line that serves
+ * @param sites the best site of each region, best first
+ * @param nearest where no region exists: the place whose governing check is least exceeded
+ */
+public record MountSiting(Mount mount, List<Region> regions, List<Site> sites, Optional<Site> nearest) {
+    public MountSiting {
+        regions = List.copyOf(regions);
+        sites = List.copyOf(sites);
+    }
+}
