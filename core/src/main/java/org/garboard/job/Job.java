@@ -2,8 +2,11 @@ package org.garboard.job;
 
 import java.util.List;
 import org.garboard.craft.Transducer;
-import org.garboard.cutout.PocketWish;
+import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
+import org.garboard.mount.PocketWish;
+import org.garboard.siting.Mark;
+import org.garboard.siting.SitingTask;
 
 /**
  * One boat and one task.
@@ -21,5 +24,14 @@ public record Job(String boat, String hullNumber, String tableFile, double draug
                   Transducer transducer, List<Mount> mounts, PocketWish pocket, DrawingWish drawing) {
     public Job {
         mounts = List.copyOf(mounts);
+    }
+
+    /** What the search of the bottom needs to know of the job. */
+    public SitingTask sitingTask() {
+        return new SitingTask(draught, new Installation(transducer, pocket), mounts,
+            switch (drawing.units()) {
+                case MILLIMETRES -> Mark.FIVE_MILLIMETRES;
+                case FEET_INCHES_EIGHTHS -> Mark.QUARTER_INCH;
+            });
     }
 }

@@ -2,7 +2,9 @@ package org.garboard.siting;
 
 import java.util.List;
 import java.util.Optional;
+import org.garboard.mount.Check;
 import org.garboard.mount.Mount;
+import org.garboard.mount.Verdict;
 
 /**
  * One mount at one place with every check.

@@ -1,15 +1,17 @@
-package org.garboard.siting;
+package org.garboard.mount;
 
 /**
  * One question asked of one place, and its answer.
  *
- * <p>Utilisation is demand/limit where the limit is the most that is allowed, limit/demand where
+ * <p>A yes/no check has neither demand nor limit; its utilisation is 0 or infinite. Otherwise
+ * utilisation is demand/limit where the limit is the most that is allowed, limit/demand where
  * it is the least that is required (the demand then being what is available); NaN when the
  * verdict is NOT KNOWN. Demand and limit are in {@code unit}, for people: mm and degrees.
  *
  * @param name a plain name, "flatness under the footprint"
- * @param sense whether the limit is a maximum or a minimum
- * @param demand what the place asks for or offers, in {@code unit}; NaN when not known
+ * @param sense whether the limit is a maximum or a minimum, or the question is a plain yes or no,
+ *     or only to be known before cutting
+ * @param demand what the place asks for or offers, in {@code unit}; NaN when not known or a yes/no
  * @param limit in {@code unit}; NaN when none applies
  * @param unit "mm", "deg"
  * @param utilisation met when at most 1
@@ -21,5 +23,5 @@ public record Check(String name, Sense sense, double demand, double limit, Strin
                     double utilisation, Verdict verdict, String source, String sentence) {
 
     /** Which side of the limit is good. */
-    public enum Sense { AT_MOST, AT_LEAST, KNOWN_ONLY }
+    public enum Sense { AT_MOST, AT_LEAST, YES_NO, KNOWN_ONLY }
 }

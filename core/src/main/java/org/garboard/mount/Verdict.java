@@ -1,4 +1,4 @@
-package org.garboard.siting;
+package org.garboard.mount;
 
 /** What a check says. NOT_KNOWN never counts as met. */
 public enum Verdict {

@@ -1,4 +1,4 @@
-package org.garboard.cutout;
+package org.garboard.mount;
 
 import java.util.OptionalDouble;
 
