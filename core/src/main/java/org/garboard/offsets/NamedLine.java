@@ -1,0 +1,115 @@
+package org.garboard.offsets;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * A line of the hull that has its own name in the table, and its rows there.
+ *
+ * @param heights index of the row that gives its heights; of a flat keel's edge, the keel's
+ * @param halfBreadths index of the row that gives its half-breadths; none for the keel, which stands at 0
+ */
+record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt halfBreadths) {
+
+    /** Keel, flat keel's edge, chines from the keel outward, sheer: as far as the table has them. */
+    static List<NamedLine> fromKeelOutward(OffsetTable table) {
+        List<NamedLine> lines = new ArrayList<>();
+        OptionalInt keel = row(table, LineKind.KEEL, Measure.HEIGHT);
+        OptionalInt siding = row(table, LineKind.HALF_SIDING, Measure.HALF_BREADTH);
+        if (keel.isPresent()) {
+            String name = table.lines().get(keel.getAsInt()).name();
+            lines.add(new NamedLine(name, LineKind.KEEL, keel, OptionalInt.empty()));
+        }
+        if (siding.isPresent()) {
+            String name = table.lines().get(siding.getAsInt()).name();
+            lines.add(new NamedLine(name, LineKind.HALF_SIDING, keel, siding));
+        }
+        lines.addAll(chines(table));
+        sheer(table).ifPresent(lines::add);
+        return lines;
+    }
+
+    /** The line's point at a station, if the table gives both its height and its half-breadth. */
+    Optional<SectionPoint> at(OffsetTable table, int station) {
+        OptionalDouble z = value(table, heights, station);
+        OptionalDouble y = kind == LineKind.KEEL ? OptionalDouble.of(0) : value(table, halfBreadths, station);
+        if (y.isEmpty() || z.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new SectionPoint(y.getAsDouble(), z.getAsDouble(), row()));
+    }
+
+    /** The row by which the line is known: its heights, or of a flat keel's edge the half-siding. */
+    int row() {
+        return kind == LineKind.HALF_SIDING || heights.isEmpty() ? halfBreadths.getAsInt() : heights.getAsInt();
+    }
+
+    private static List<NamedLine> chines(OffsetTable table) {
+        List<NamedLine> chines = new ArrayList<>();
+        for (TableLine row : table.lines()) {
+            if (row.kind() == LineKind.CHINE && chines.stream().noneMatch(c -> c.name().equals(row.name()))) {
+                chines.add(inBothBlocks(table, row));
+            }
+        }
+        chines.sort(Comparator.comparingDouble(chine -> chine.howFarOut(table)));
+        return chines;
+    }
+
+    private static Optional<NamedLine> sheer(OffsetTable table) {
+        return table.lines().stream()
+            .filter(row -> row.kind() == LineKind.SHEER)
+            .findFirst()
+            .map(row -> inBothBlocks(table, row));
+    }
+
+    private static NamedLine inBothBlocks(OffsetTable table, TableLine row) {
+        OptionalInt heights = row(table, row.kind(), row.name(), Measure.HEIGHT);
+        OptionalInt halfBreadths = row(table, row.kind(), row.name(), Measure.HALF_BREADTH);
+        return new NamedLine(row.name(), row.kind(), heights, halfBreadths);
+    }
+
+    /**
+     * Mean of y + z over the stations: rises from one chine to the next one out, whether the skin
+     * between them is a bottom (y rises) or a side (z rises).
+     */
+    private double howFarOut(OffsetTable table) {
+        double sum = 0;
+        int count = 0;
+        for (int station = 0; station < table.stations().size(); station++) {
+            Optional<SectionPoint> point = at(table, station);
+            if (point.isPresent()) {
+                sum += point.get().y() + point.get().z();
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sum / count;
+    }
+
+    private static OptionalInt row(OffsetTable table, LineKind kind, Measure measure) {
+        for (int i = 0; i < table.lines().size(); i++) {
+            TableLine row = table.lines().get(i);
+            if (row.kind() == kind && row.measure() == measure) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static OptionalInt row(OffsetTable table, LineKind kind, String name, Measure measure) {
+        for (int i = 0; i < table.lines().size(); i++) {
+            TableLine row = table.lines().get(i);
+            if (row.kind() == kind && row.measure() == measure && row.name().equals(name)) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static OptionalDouble value(OffsetTable table, OptionalInt row, int station) {
+        return row.isPresent() ? table.lines().get(row.getAsInt()).at(station) : OptionalDouble.empty();
+    }
+}
