@@ -1,88 +1,262 @@
 package org.garboard.hull;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.hull.PanelSection.Coordinate;
+import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.units.Angle;
 
 /** The hull surface: panels between named lines, lofted through the stations. */
 public final class Hull {
+    /** Abscissae and weights of four-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30). */
+    private static final double[] GAUSS_AT = {0.06943184420297371, 0.33000947820757187,
+        0.66999052179242813, 0.93056815579702629};
+    private static final double[] GAUSS_WEIGHT = {0.17392742256872693, 0.32607257743127307,
+        0.32607257743127307, 0.17392742256872693};
 
-    private Hull() {
+    private final List<Panel> panels;
+    private final List<HullLine> lines;
+    private final double forwardEnd;
+    private final double afterEnd;
+
+    Hull(List<HullLine> lines, List<Panel> panels) {
+        this.lines = List.copyOf(lines);
+        this.panels = List.copyOf(panels);
+        this.forwardEnd = panels.get(0).knotsAlong().start();
+        this.afterEnd = panels.get(0).knotsAlong().end();
     }
 
-    /** The surface that passes through every point of the table. */
+    /**
+     * The surface that passes through every point of the table.
+     *
+     * @throws IllegalArgumentException if the table has faults that its checks would have named
+     */
     public static Hull through(OffsetTable table) {
-        throw new IllegalStateException("skeleton");
+        return Loft.through(table);
+    }
+
+    /** Panels from the keel outward. */
+    public List<Panel> panels() {
+        return panels;
     }
 
     /** Named lines from keel to sheer: keel, flat keel's edge if any, chines, sheer. */
     public List<HullLine> lines() {
-        throw new IllegalStateException("skeleton");
+        return lines;
     }
 
     /** The keel line, first of {@link #lines()}. */
     public HullLine keel() {
-        throw new IllegalStateException("skeleton");
+        return lines.get(0);
     }
 
     /** The outer edge of the bottom: the last chine, or the sheer of a hull without chine. */
     public HullLine bottomEdge() {
-        throw new IllegalStateException("skeleton");
+        for (int i = lines.size() - 1; i > 0; i--) {
+            if (lines.get(i).kind() == LineKind.CHINE) {
+                return lines.get(i);
+            }
+        }
+        return lines.get(lines.size() - 1);
     }
 
     /** x of the forward end of the surface [m]. */
     public double forwardEnd() {
-        throw new IllegalStateException("skeleton");
+        return forwardEnd;
     }
 
     /** x of the after end of the surface [m]. */
     public double afterEnd() {
-        throw new IllegalStateException("skeleton");
+        return afterEnd;
     }
 
     /** The lowest skin at a place in plan; at a knuckle the inboard face. Port is negative y. */
     public Optional<SkinPoint> at(double x, double y) {
-        throw new IllegalStateException("skeleton");
+        double[] point = new double[Panel.POINT_SIZE];
+        if (!evaluate(x, y, point, 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new SkinPoint(x, y, point[Panel.Z],
+                point[Panel.NX], point[Panel.NY], point[Panel.NZ],
+                Angle.ofRadians(Math.atan(point[Panel.DZ_DY])), Angle.ofRadians(Math.atan(point[Panel.DZ_DX])),
+                point[Panel.K1], point[Panel.K2]));
     }
 
-    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
+    /**
+     * {@link Panel#evaluate} at a place in plan, the lowest skin where there are several.
+     * Allocates nothing where panels spread outward.
+     *
+     * @param y half-breadth [m]; negative is port, and turns the sign of the normal's y
+     * @return false, and nothing written, off the skin
+     */
+    public boolean evaluate(double x, double y, double[] out, int at) {
+        int best = -1;
+        double bestV = 0;
+        double bestZ = Double.POSITIVE_INFINITY;
+        double side = Math.abs(y);
+        for (int p = 0; p < panels.size(); p++) {
+            double v = acrossAt(p, x, side);
+            if (v == v) {
+                panels.get(p).evaluate(x, v, out, at);
+                if (out[at + Panel.Z] < bestZ - 1e-9) {
+                    bestZ = out[at + Panel.Z];
+                    bestV = v;
+                    best = p;
+                }
+            }
+        }
+        if (best < 0) {
+            return false;
+        }
+        panels.get(best).evaluate(x, bestV, out, at);
+        if (y < 0) {
+            out[at + Panel.Y] = y;
+            out[at + Panel.NY] = -out[at + Panel.NY];
+        }
+        return true;
+    }
+
+    /** v of the lowest place of a panel at x and half-breadth y, NaN where there is none. */
+    private double acrossAt(int p, double x, double y) {
+        if (!(x >= forwardEnd && x <= afterEnd)) {
+            return Double.NaN;
+        }
+        Panel panel = panels.get(p);
+        if (panel.spreadsOutward()) {
+            return panel.acrossAt(x, y);
+        }
+        PanelSection section = new PanelSection(panel, x);
+        double lowest = Double.NaN;
+        for (double v : section.crossings(Coordinate.Y, y)) {
+            if (!(section.value(Coordinate.Z, v) >= section.value(Coordinate.Z, lowest))) {
+                lowest = v;
+            }
+        }
+        return lowest;
+    }
+
+    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing where panels spread outward. */
     public double height(double x, double y) {
-        throw new IllegalStateException("skeleton");
+        double lowest = Double.NaN;
+        double side = Math.abs(y);
+        for (int p = 0; p < panels.size(); p++) {
+            double v = acrossAt(p, x, side);
+            if (v == v) {
+                double z = panels.get(p).height(x, v);
+                lowest = z >= lowest ? lowest : z;
+            }
+        }
+        return lowest;
     }
 
     /** Girth from the keel line along the section's skin to y [m], NaN off the skin; never negative. */
     public double girth(double x, double y) {
-        throw new IllegalStateException("skeleton");
+        double side = Math.abs(y);
+        double best = Double.NaN;
+        double bestZ = Double.POSITIVE_INFINITY;
+        double inner = 0;
+        for (int p = 0; p < panels.size(); p++) {
+            double v = acrossAt(p, x, side);
+            if (v != v && !(x >= forwardEnd && x <= afterEnd)) {
+                return Double.NaN;
+            }
+            PanelSection section = new PanelSection(panels.get(p), x);
+            if (v == v && section.value(Coordinate.Z, v) < bestZ - 1e-9) {
+                bestZ = section.value(Coordinate.Z, v);
+                best = inner + section.girthTo(v);
+            }
+            inner += section.girthTo(1);
+        }
+        return best;
     }
 
     /** Half-breadth at x and height z [m], the outermost where there are several. */
     public OptionalDouble halfBreadth(double x, double z) {
-        throw new IllegalStateException("skeleton");
+        if (!(x >= forwardEnd && x <= afterEnd)) {
+            return OptionalDouble.empty();
+        }
+        double outermost = -1;
+        for (Panel panel : panels) {
+            PanelSection section = new PanelSection(panel, x);
+            for (double v : section.crossings(Coordinate.Z, z)) {
+                outermost = Math.max(outermost, section.value(Coordinate.Y, v));
+            }
+        }
+        return outermost < 0 ? OptionalDouble.empty() : OptionalDouble.of(outermost);
     }
 
     /** The section at x: a curve per panel, from the keel outward, starboard, within chord [m] of true. */
     public List<Curve> section(double x, double chord) {
-        throw new IllegalStateException("skeleton");
+        List<Curve> curves = new ArrayList<>();
+        if (x >= forwardEnd && x <= afterEnd) {
+            for (int p = 0; p < panels.size(); p++) {
+                curves.add(new Curve(p, new PanelSection(panels.get(p), x).points(chord)));
+            }
+        }
+        return curves;
     }
 
-    /** The buttock at y [m], starboard. */
+    /** The buttock at y [m], starboard, within chord [m] of true. */
     public List<Curve> buttock(double y, double chord) {
-        throw new IllegalStateException("skeleton");
+        return level(1, 0, y, chord);
     }
 
-    /** The waterline at height z [m], starboard. */
+    /** The waterline at height z [m], starboard, within chord [m] of true. */
     public List<Curve> waterline(double z, double chord) {
-        throw new IllegalStateException("skeleton");
+        return level(0, 1, z, chord);
+    }
+
+    private List<Curve> level(double a, double b, double c, double chord) {
+        List<Curve> curves = new ArrayList<>();
+        for (int p = 0; p < panels.size(); p++) {
+            for (List<Vector3D> points : new LevelCurves(panels.get(p), a, b, c).trace(chord)) {
+                curves.add(new Curve(p, points));
+            }
+        }
+        return curves;
     }
 
     /** A named line as points, within chord [m] of true, forward to aft. */
     public Curve line(HullLine line, double chord) {
-        throw new IllegalStateException("skeleton");
+        List<Vector3D> points = new ArrayList<>();
+        CellIndex cells = panels.get(0).cellsAlong();
+        points.add(Vector3D.of(forwardEnd, line.y(forwardEnd), line.z(forwardEnd)));
+        for (int cell = 0; cell < cells.cells(); cell++) {
+            double from = cells.bound(cell);
+            double to = cells.bound(cell + 1);
+            double bend = Math.max(line.bend(from), line.bend(to));
+            int pieces = Math.max(1, (int) Math.ceil((to - from) * Math.sqrt(bend / (8 * chord))));
+            for (int i = 1; i <= pieces; i++) {
+                double x = from + (to - from) * i / pieces;
+                points.add(Vector3D.of(x, line.y(x), line.z(x)));
+            }
+        }
+        return new Curve(Math.min(lines.indexOf(line), panels.size() - 1), points);
     }
 
     /** Volume between skin and the level plane z, both sides, over the length of the table [m3]. */
     public double volumeBelow(double z) {
-        throw new IllegalStateException("skeleton");
+        CellIndex cells = panels.get(0).cellsAlong();
+        double sum = 0;
+        for (int cell = 0; cell < cells.cells(); cell++) {
+            double width = cells.bound(cell + 1) - cells.bound(cell);
+            for (int i = 0; i < GAUSS_AT.length; i++) {
+                sum += width * GAUSS_WEIGHT[i] * sectionArea(cells.bound(cell) + width * GAUSS_AT[i], z);
+            }
+        }
+        return sum;
+    }
+
+    /** Area of the section at x below the level z, both sides [m2]. */
+    public double sectionArea(double x, double z) {
+        double half = 0;
+        for (Panel panel : panels) {
+            half += new PanelSection(panel, x).areaBelow(z);
+        }
+        return 2 * half;
     }
 }

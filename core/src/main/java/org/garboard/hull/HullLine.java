@@ -1,15 +1,20 @@
 package org.garboard.hull;
 
+import org.garboard.geometry.CubicSpline;
 import org.garboard.offsets.LineKind;
 
-/** A named line of the hull, faired along the length: keel, flat keel's edge, chine, sheer. */
+/** A named line of the hull as a curve along the length: keel, flat keel's edge, chine, sheer. */
 public final class HullLine {
     private final String name;
     private final LineKind kind;
+    private final CubicSpline halfBreadth;
+    private final CubicSpline height;
 
-    HullLine(String name, LineKind kind) {
+    HullLine(String name, LineKind kind, CubicSpline halfBreadth, CubicSpline height) {
         this.name = name;
         this.kind = kind;
+        this.halfBreadth = halfBreadth;
+        this.height = height;
     }
 
     public String name() {
@@ -22,11 +27,24 @@ public final class HullLine {
 
     /** Half-breadth at x [m]. */
     public double y(double x) {
-        throw new IllegalStateException("skeleton");
+        return halfBreadth.value(x);
     }
 
     /** Height above base at x [m]. */
     public double z(double x) {
-        throw new IllegalStateException("skeleton");
+        return height.value(x);
+    }
+
+    /** Size of the second derivative of (y, z) along x [1/m]. */
+    double bend(double x) {
+        return Math.hypot(halfBreadth.derivative(2, x), height.derivative(2, x));
+    }
+
+    CubicSpline halfBreadth() {
+        return halfBreadth;
+    }
+
+    CubicSpline height() {
+        return height;
     }
 }

@@ -1,0 +1,70 @@
+package org.garboard.geometry;
+
+/**
+ * Cholesky factor of a symmetric positive definite band matrix.
+ *
+ * <p>Textbook algorithm: Golub and Van Loan, <i>Matrix Computations</i>, banded Cholesky (from memory).
+ */
+public final class BandedCholesky {
+    private final int n;
+    private final int width;
+    private final double[] lower;
+
+    private BandedCholesky(int n, int width, double[] lower) {
+        this.n = n;
+        this.width = width;
+        this.lower = lower;
+    }
+
+    /**
+     * Factors a matrix.
+     *
+     * @param band entries with {@code band[i * (halfWidth + 1) + (j - i + halfWidth)]} = a(i, j) for
+     *     j from i - halfWidth to i; overwritten
+     * @param n rows
+     * @param halfWidth diagonals below the main one
+     */
+    public static BandedCholesky factor(double[] band, int n, int halfWidth) {
+        int stride = halfWidth + 1;
+        for (int i = 0; i < n; i++) {
+            int firstI = Math.max(0, i - halfWidth);
+            int rowI = i * stride + halfWidth - i;
+            for (int j = firstI; j <= i; j++) {
+                int rowJ = j * stride + halfWidth - j;
+                double sum = band[rowI + j];
+                for (int k = Math.max(firstI, j - halfWidth); k < j; k++) {
+                    sum -= band[rowI + k] * band[rowJ + k];
+                }
+                if (j < i) {
+                    band[rowI + j] = sum / band[rowJ + j];
+                } else if (sum > 0) {
+                    band[rowI + i] = Math.sqrt(sum);
+                } else {
+                    throw new IllegalArgumentException("matrix is not positive definite at row " + i);
+                }
+            }
+        }
+        return new BandedCholesky(n, halfWidth, band);
+    }
+
+    /** Solves in place: right-hand side in, solution out. */
+    public void solve(double[] x) {
+        int stride = width + 1;
+        for (int i = 0; i < n; i++) {
+            int row = i * stride + width - i;
+            double sum = x[i];
+            for (int k = Math.max(0, i - width); k < i; k++) {
+                sum -= lower[row + k] * x[k];
+            }
+            x[i] = sum / lower[row + i];
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            int row = i * stride + width - i;
+            double value = x[i] / lower[row + i];
+            x[i] = value;
+            for (int k = Math.max(0, i - width); k < i; k++) {
+                x[k] -= lower[row + k] * value;
+            }
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package org.garboard.hull;
+
+import org.garboard.geometry.KnotVector;
+
+/** Finds the cell of a parameter without searching: even buckets that name the first cell to try. */
+final class CellIndex {
+    private static final int BUCKETS_PER_CELL = 8;
+
+    private final double start;
+    private final double scale;
+    private final int[] first;
+    private final double[] bounds;
+
+    CellIndex(KnotVector knots) {
+        int cells = knots.cells();
+        bounds = new double[cells + 1];
+        for (int i = 0; i <= cells; i++) {
+            bounds[i] = knots.cellStart(i);
+        }
+        start = bounds[0];
+        first = new int[cells * BUCKETS_PER_CELL];
+        scale = first.length / (bounds[cells] - start);
+        for (int i = 0; i < first.length; i++) {
+            first[i] = knots.cell(start + i / scale);
+        }
+    }
+
+    int cells() {
+        return bounds.length - 1;
+    }
+
+    double bound(int i) {
+        return bounds[i];
+    }
+
+    int cell(double t) {
+        int bucket = (int) ((t - start) * scale);
+        int cell = first[bucket < 0 ? 0 : Math.min(bucket, first.length - 1)];
+        while (cell > 0 && t < bounds[cell]) {
+            cell--;
+        }
+        while (cell < bounds.length - 2 && t >= bounds[cell + 1]) {
+            cell++;
+        }
+        return cell;
+    }
+}

@@ -1,0 +1,164 @@
+package org.garboard.hull;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** One panel cut at one x: a cubic in v for y and for z in every cell across. */
+final class PanelSection {
+    /** Coordinate of a section's point. */
+    enum Coordinate { Y, Z }
+
+    /** Abscissae and weights of five-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30). */
+    private static final double[] GAUSS_AT = {0.04691007703066800, 0.23076534494715845, 0.5,
+        0.76923465505284155, 0.95308992296933200};
+    private static final double[] GAUSS_WEIGHT = {0.11846344252809454, 0.23931433524968324,
+        0.28444444444444444, 0.23931433524968324, 0.11846344252809454};
+    private static final int SCAN = 8;
+
+    private final double x;
+    private final CellIndex cells;
+    private final double[] cubics;
+
+    PanelSection(Panel panel, double x) {
+        this.x = x;
+        this.cells = panel.cellsAcross();
+        this.cubics = new double[cells.cells() * 8];
+        panel.section(x, cubics);
+    }
+
+    private int at(int cell, Coordinate coordinate) {
+        return cell * 8 + (coordinate == Coordinate.Y ? 0 : 4);
+    }
+
+    double value(Coordinate coordinate, double v) {
+        int cell = cells.cell(v);
+        return Panel.cubic(cubics, at(cell, coordinate), local(cell, v));
+    }
+
+    private double local(int cell, double v) {
+        return (v - cells.bound(cell)) / (cells.bound(cell + 1) - cells.bound(cell));
+    }
+
+    private double parameter(int cell, double s) {
+        return cells.bound(cell) + s * (cells.bound(cell + 1) - cells.bound(cell));
+    }
+
+    private static double slope(double[] a, int at, double s) {
+        return (3 * a[at + 3] * s + 2 * a[at + 2]) * s + a[at + 1];
+    }
+
+    /** Every v, rising, at which a coordinate has a value [m]; places that only touch it may be missed. */
+    List<Double> crossings(Coordinate coordinate, double value) {
+        List<Double> found = new ArrayList<>();
+        for (int cell = 0; cell < cells.cells(); cell++) {
+            int at = at(cell, coordinate);
+            double before = Panel.cubic(cubics, at, 0) - value;
+            if (cell == 0 && Math.abs(before) < 1e-9) {
+                found.add(0.0);
+            }
+            for (int i = 1; i <= SCAN; i++) {
+                double after = Panel.cubic(cubics, at, (double) i / SCAN) - value;
+                boolean last = cell == cells.cells() - 1 && i == SCAN;
+                if (last && Math.abs(after) < 1e-9) {
+                    found.add(1.0);
+                } else if (before < 0 != after < 0) {
+                    found.add(parameter(cell, bisect(at, value, (i - 1.0) / SCAN, (double) i / SCAN)));
+                }
+                before = after;
+            }
+        }
+        return found;
+    }
+
+    private double bisect(int at, double value, double from, double to) {
+        boolean rising = Panel.cubic(cubics, at, from) < value;
+        double low = from;
+        double high = to;
+        for (int i = 0; i < 50; i++) {
+            double middle = 0.5 * (low + high);
+            if (Panel.cubic(cubics, at, middle) < value == rising) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
+    /** Length along the section from the lower line to v [m]. */
+    double girthTo(double v) {
+        double sum = 0;
+        int last = cells.cell(v);
+        for (int cell = 0; cell <= last; cell++) {
+            double end = cell == last ? local(cell, v) : 1;
+            for (int i = 0; i < GAUSS_AT.length; i++) {
+                double s = end * GAUSS_AT[i];
+                sum += end * GAUSS_WEIGHT[i] * Math.hypot(
+                        slope(cubics, at(cell, Coordinate.Y), s), slope(cubics, at(cell, Coordinate.Z), s));
+            }
+        }
+        return sum;
+    }
+
+    /** Area between centreline and section below the level z [m2]: integral of y dz. */
+    double areaBelow(double z) {
+        double sum = 0;
+        List<Double> bounds = new ArrayList<>();
+        bounds.add(0.0);
+        bounds.addAll(crossings(Coordinate.Z, z));
+        bounds.add(1.0);
+        for (int i = 1; i < bounds.size(); i++) {
+            double from = bounds.get(i - 1);
+            double to = bounds.get(i);
+            if (to > from && value(Coordinate.Z, 0.5 * (from + to)) < z) {
+                sum += areaBetween(from, to);
+            }
+        }
+        return sum;
+    }
+
+    private double areaBetween(double from, double to) {
+        double sum = 0;
+        for (int cell = cells.cell(from); cell < cells.cells() && cells.bound(cell) < to; cell++) {
+            double start = Math.max(0, local(cell, from));
+            double end = Math.min(1, local(cell, to));
+            for (int i = 0; i < GAUSS_AT.length; i++) {
+                double s = start + (end - start) * GAUSS_AT[i];
+                sum += (end - start) * GAUSS_WEIGHT[i]
+                        * Panel.cubic(cubics, at(cell, Coordinate.Y), s) * slope(cubics, at(cell, Coordinate.Z), s);
+            }
+        }
+        return sum;
+    }
+
+    /** Points from the lower line to the upper, their chords within a distance [m] of the curve. */
+    List<Vector3D> points(double chord) {
+        List<Vector3D> points = new ArrayList<>();
+        points.add(point(0, 0));
+        for (int cell = 0; cell < cells.cells(); cell++) {
+            int pieces = pieces(cell, chord);
+            for (int i = 1; i <= pieces; i++) {
+                points.add(point(cell, (double) i / pieces));
+            }
+        }
+        return points;
+    }
+
+    /** Chord error of n equal pieces of a curve is at most max|C''| / (8 n^2). */
+    private int pieces(int cell, double chord) {
+        double bend = Math.max(bend(cell, 0), bend(cell, 1));
+        return Math.max(1, (int) Math.ceil(Math.sqrt(bend / (8 * chord))));
+    }
+
+    private double bend(int cell, double s) {
+        int y = at(cell, Coordinate.Y);
+        int z = at(cell, Coordinate.Z);
+        return Math.hypot(6 * cubics[y + 3] * s + 2 * cubics[y + 2], 6 * cubics[z + 3] * s + 2 * cubics[z + 2]);
+    }
+
+    private Vector3D point(int cell, double s) {
+        return Vector3D.of(x, Panel.cubic(cubics, at(cell, Coordinate.Y), s),
+                Panel.cubic(cubics, at(cell, Coordinate.Z), s));
+    }
+}

@@ -1,0 +1,32 @@
+package org.garboard.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+class BandedCholeskyTest {
+
+    /** Second differences with fixed ends: bending of a string, solution known. */
+    @Test
+    void exact_secondDifferences() {
+        int n = 9;
+        double[] band = new double[n * 2];
+        double[] x = new double[n];
+        for (int i = 0; i < n; i++) {
+            band[2 * i] = i > 0 ? -1 : 0;
+            band[2 * i + 1] = 2;
+            x[i] = 1;
+        }
+        BandedCholesky.factor(band, n, 1).solve(x);
+        for (int i = 0; i < n; i++) {
+            assertEquals((i + 1) * (n - i) / 2.0, x[i], 1e-12);
+        }
+    }
+
+    @Test
+    void badInput_indefinite() {
+        assertThrows(IllegalArgumentException.class,
+                () -> BandedCholesky.factor(new double[] {0, 1, 2, 1}, 2, 1));
+    }
+}

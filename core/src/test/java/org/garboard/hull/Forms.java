@@ -1,0 +1,75 @@
+package org.garboard.hull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleUnaryOperator;
+import org.garboard.offsets.Entry;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableLine;
+
+/** Writes tables of closed-form hulls. */
+final class Forms {
+    private final double[] stations;
+    private final double leastCount;
+    private final List<TableLine> lines = new ArrayList<>();
+
+    Forms(double leastCount, double... stations) {
+        this.leastCount = leastCount;
+        this.stations = stations;
+    }
+
+    static double[] even(double from, double to, int count) {
+        double[] x = new double[count];
+        for (int i = 0; i < count; i++) {
+            x[i] = from + (to - from) * i / (count - 1);
+        }
+        return x;
+    }
+
+    private double rounded(double value) {
+        return leastCount > 0 ? Math.rint(value / leastCount) * leastCount : value;
+    }
+
+    private Forms add(LineKind kind, String name, double level, Measure measure, DoubleUnaryOperator value) {
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < stations.length; i++) {
+            double v = value.applyAsDouble(stations[i]);
+            if (v == v) {
+                entries.add(new Entry(i, rounded(v)));
+            }
+        }
+        lines.add(new TableLine(kind, name, level, measure, entries));
+        return this;
+    }
+
+    Forms keel(DoubleUnaryOperator z) {
+        return add(LineKind.KEEL, "Keel", 0, Measure.HEIGHT, z);
+    }
+
+    Forms named(LineKind kind, String name, DoubleUnaryOperator y, DoubleUnaryOperator z) {
+        return add(kind, name, 0, Measure.HEIGHT, z).add(kind, name, 0, Measure.HALF_BREADTH, y);
+    }
+
+    /** Half-breadths y(x, z); NaN where the waterline does not cross. */
+    Forms waterline(double z, DoubleBinaryOperator y) {
+        return add(LineKind.WATERLINE, "WL " + z, z, Measure.HALF_BREADTH, x -> y.applyAsDouble(x, z));
+    }
+
+    /** Heights z(x, y); NaN where the buttock does not cross. */
+    Forms buttock(double y, DoubleBinaryOperator z) {
+        return add(LineKind.BUTTOCK, "Buttock " + y, y, Measure.HEIGHT, x -> z.applyAsDouble(x, y));
+    }
+
+    OffsetTable table() {
+        List<Station> named = new ArrayList<>();
+        for (int i = 0; i < stations.length; i++) {
+            named.add(new Station(String.valueOf(i), stations[i]));
+        }
+        return new OffsetTable("closed form", SkinSurface.OUTSIDE_OF_SKIN, leastCount, named, lines);
+    }
+}
