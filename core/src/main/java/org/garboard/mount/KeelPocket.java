@@ -1,9 +1,80 @@
 package org.garboard.mount;
 
+import java.util.List;
+import java.util.stream.Stream;
+import org.garboard.craft.Transducer;
+
 /** In a recess athwart the keel. */
 public record KeelPocket() implements Mount {
     @Override
     public String words() {
         return "keel pocket";
+    }
+
+    @Override
+    public Seat seat() {
+        return Seat.ATHWART_KEEL;
+    }
+
+    /** The floor: the body and its bedding gap all round. */
+    @Override
+    public Footprint footprint(Installation installation) {
+        Transducer transducer = installation.transducer();
+        double gap = installation.pocket().gap();
+        return new Footprint(transducer.length() + 2 * gap, transducer.width() + 2 * gap,
+            transducer.cornerRadius() + gap);
+    }
+
+    /**
+     * Depth of the floor above the keel line [m]: as the job wishes, or such that the body's face lies
+     * level with the skin at the floor's outer edges.
+     *
+     * @param rise of the V over the half width [m]
+     */
+    public double depth(Installation installation, double rise) {
+        return installation.pocket().depth().orElse(rise + installation.transducer().height());
+    }
+
+    @Override
+    public double ramp(Installation installation, double rise) {
+        return installation.pocket().rampRatio() * Math.max(0, faceDepth(installation, rise));
+    }
+
+    @Override
+    public List<Demand> demands(Installation installation) {
+        return List.of(
+            Demand.atMost("depth lost to the V", Limits.DEPTH_LOST, Bed::rise,
+                "The bottom is flat enough across the pocket.",
+                "The V is too deep across the pocket: floor, walls and ramps grow too large."),
+            Demand.atLeast("wall height at the outer edges",
+                Limits.wallHeight(installation.transducer().height()),
+                bed -> depth(installation, bed.rise()) - bed.rise(),
+                "The walls hold the body at its outer edges.",
+                "The V rises so far that the walls at the outer edges do not hold the body."),
+            Demand.atMost("straightness of the keel line", Limits.KEEL_STRAIGHTNESS, Bed::keelGap,
+                "The keel line runs straight along pocket and ramps.",
+                "The keel line bends too much along pocket and ramps."),
+            Demand.atMost("slope fore and aft", Limits.SLOPE, Bed::slope,
+                "The beam points down fore and aft at rest.",
+                "The keel line slopes too much: the beam points ahead or astern."),
+            Demand.atLeast("room to the chine", Limits.ROOM_TO_CHINE, Bed::roomToBottomEdge,
+                "The pocket lies well inside the outer edge of the bottom.",
+                "The pocket comes too near the outer edge of the bottom."),
+            CommonDemands.ROOM_TO_KNUCKLE, CommonDemands.ROOM_TO_ENDS,
+            Demand.atLeast("depth of the face at rest", Limits.IMMERSION,
+                bed -> bed.immersion() - Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()),
+                "The whole face lies deep enough at rest.",
+                "The face lies too near the surface at rest, or above it."));
+    }
+
+    @Override
+    public List<Check> openQuestions() {
+        return Stream.of(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION,
+            OpenQuestion.SKIN, OpenQuestion.STRUCTURE, OpenQuestion.HANDLING)
+            .map(OpenQuestion::check).toList();
+    }
+
+    private double faceDepth(Installation installation, double rise) {
+        return depth(installation, rise) - installation.transducer().height();
     }
 }

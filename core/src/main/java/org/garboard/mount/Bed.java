@@ -1,0 +1,40 @@
+package org.garboard.mount;
+
+/**
+ * The skin under a footprint and around it, as measured at one place: what a mount's checks read.
+ * Lengths [m], angles [rad]. A figure that the mount's {@link Seat} does not call for is NaN.
+ *
+ * <p>Rooms are taken from the edge of the footprint to the nearest point of the line, straight, which
+ * is never more than along the skin; negative where the footprint lies across the line.
+ */
+public interface Bed {
+
+    /** Largest less smallest distance of the skin from its best plane, square to that plane. */
+    double gap();
+
+    /** Deadrise of the best plane. */
+    double deadrise();
+
+    /** Rise of the best plane, or of the keel line, aft against the waterline at rest. */
+    double slope();
+
+    double roomToKeel();
+
+    /** To the chine, or the sheer of a hull that has none. */
+    double roomToBottomEdge();
+
+    /** To the nearest other knuckle; infinite where the bottom has none. */
+    double roomToKnuckle();
+
+    /** Level, from the nearer end of the footprint and its ramps to the end of the table. */
+    double roomToEnds();
+
+    /** Depth of the highest skin under the footprint below the waterline at rest. */
+    double immersion();
+
+    /** Rise of the V over the half width above the keel line, the largest over the footprint's length. */
+    double rise();
+
+    /** Largest less smallest distance of the keel line from its best straight, ramps included. */
+    double keelGap();
+}

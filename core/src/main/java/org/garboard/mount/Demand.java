@@ -1,0 +1,71 @@
+package org.garboard.mount;
+
+import java.util.function.ToDoubleFunction;
+
+/**
+ * One thing that a mount demands of its place and that can be measured: the reading of a {@link Bed},
+ * held to a limit.
+ *
+ * @param name of the check
+ * @param sense a maximum (the reading counts by its size) or a minimum (it counts with its sign)
+ * @param limit what it is held to
+ * @param reading taken from the bed, in metres or radians; infinite where there is nothing to keep
+ *     clear of, NaN where it cannot be taken
+ * @param met what it means that the check is met, a sentence
+ * @param notMet what it means that it is not
+ */
+public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFunction<Bed> reading,
+                     String met, String notMet) {
+    public Demand {
+        if (sense != Check.Sense.AT_MOST && sense != Check.Sense.AT_LEAST) {
+            throw new IllegalArgumentException("a demand is held to a most or a least, not " + sense);
+        }
+    }
+
+    static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
+        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet);
+    }
+
+    static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
+        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet);
+    }
+
+    /** Demand over limit, or required over available; NaN when the reading cannot be taken. */
+    public double utilisation(Bed bed) {
+        double value = reading.applyAsDouble(bed);
+        if (sense == Check.Sense.AT_MOST) {
+            return Math.abs(value) / limit.value();
+        }
+        return value <= 0 ? Double.POSITIVE_INFINITY : limit.value() / value;
+    }
+
+    /**
+     * By how much of the limit the reading misses it; 0 on the limit, negative when met. Unlike the
+     * utilisation of a minimum it is linear in the reading, so its zero can be interpolated.
+     */
+    public double shortfall(Bed bed) {
+        double value = reading.applyAsDouble(bed);
+        return sense == Check.Sense.AT_MOST
+            ? Math.abs(value) / limit.value() - 1 : 1 - value / limit.value();
+    }
+
+    /** The check of a place. */
+    public Check check(Bed bed) {
+        double value = reading.applyAsDouble(bed);
+        double utilisation = utilisation(bed);
+        if (Double.isNaN(utilisation)) {
+            return unmeasured("It could not be measured here.");
+        }
+        boolean serves = utilisation <= 1;
+        double shown = sense == Check.Sense.AT_MOST ? Math.abs(value) : value;
+        return new Check(name, sense, Double.isInfinite(value) ? Double.NaN : limit.measure().shown(shown),
+            limit.measure().shown(limit.value()), limit.measure().unit(), utilisation,
+            serves ? Verdict.MET : Verdict.NOT_MET, limit.source(), serves ? met : notMet);
+    }
+
+    /** The check of a place where it cannot be made. */
+    public Check unmeasured(String reason) {
+        return new Check(name, sense, Double.NaN, limit.measure().shown(limit.value()),
+            limit.measure().unit(), Double.NaN, Verdict.NOT_KNOWN, limit.source(), reason);
+    }
+}

@@ -1,0 +1,49 @@
+package org.garboard.siting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.LineKind;
+
+/**
+ * The lines that bound and divide the bottom.
+ *
+ * @param keel where bottom meets centreline
+ * @param edge the outer edge of the bottom
+ * @param chines the knuckles between them that a pocket athwart the keel must keep clear of
+ * @param knuckles all knuckles between them, the edge of a flat keel included
+ * @param forwardEnd of the skin [m]
+ * @param afterEnd of the skin [m]
+ */
+record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<LineTrace> knuckles,
+                   double forwardEnd, double afterEnd) {
+    BottomLines {
+        chines = List.copyOf(chines);
+        knuckles = List.copyOf(knuckles);
+    }
+
+    static BottomLines of(Hull hull) {
+        List<LineTrace> chines = new ArrayList<>();
+        List<LineTrace> knuckles = new ArrayList<>();
+        HullLine edge = hull.bottomEdge();
+        for (HullLine line : hull.lines()) {
+            if (line == edge) {
+                break;
+            }
+            if (line.kind() == LineKind.CHINE || line.kind() == LineKind.HALF_SIDING) {
+                LineTrace trace = trace(hull, line);
+                knuckles.add(trace);
+                if (line.kind() == LineKind.CHINE) {
+                    chines.add(trace);
+                }
+            }
+        }
+        return new BottomLines(trace(hull, hull.keel()), trace(hull, edge), chines, knuckles,
+            hull.forwardEnd(), hull.afterEnd());
+    }
+
+    private static LineTrace trace(Hull hull, HullLine line) {
+        return new LineTrace(line::y, line::z, hull.forwardEnd(), hull.afterEnd());
+    }
+}

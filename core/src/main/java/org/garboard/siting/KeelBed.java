@@ -1,0 +1,132 @@
+package org.garboard.siting;
+
+import org.garboard.geometry.StraightFit;
+import org.garboard.mount.Footprint;
+import org.garboard.mount.Installation;
+import org.garboard.mount.KeelSeat;
+import org.garboard.mount.Mount;
+
+/** The bed of a footprint centred on the keel line: the V across it, the keel line along it, and the rooms. */
+final class KeelBed implements MeasuredBed {
+    private static final int COARSE = 9;
+    private static final int FINE = 41;
+
+    private final Ground ground;
+    private final Mount mount;
+    private final Installation installation;
+    private final Footprint footprint;
+    private final int samples;
+
+    private KeelSeat seat;
+    private double keelGap;
+    private double toEdge;
+    private double toChine;
+    private double toEnds;
+
+    private KeelBed(Ground ground, Mount mount, Installation installation, int samples) {
+        this.ground = ground;
+        this.mount = mount;
+        this.installation = installation;
+        this.footprint = mount.footprint(installation);
+        this.samples = samples;
+    }
+
+    static KeelBed coarse(Ground ground, Mount mount, Installation installation) {
+        return new KeelBed(ground, mount, installation, COARSE);
+    }
+
+    static KeelBed fine(Ground ground, Mount mount, Installation installation) {
+        return new KeelBed(ground, mount, installation, FINE);
+    }
+
+    /** y is taken to be 0: a seat athwart the keel has no other. */
+    @Override
+    public boolean measure(double x, double y) {
+        seat = KeelSeat.under(ground.skin(), x, footprint, samples);
+        if (!seat.onSkin()) {
+            return false;
+        }
+        double cosine = 1 / Math.sqrt(1 + seat.keel().slope() * seat.keel().slope());
+        double half = footprint.length() / 2 * cosine;
+        double reach = half + mount.ramp(installation, seat.rise()) * cosine;
+        StraightFit run = StraightFit.over(at -> ground.skin().applyAsDouble(at, 0), x, reach, samples);
+        if (Double.isNaN(run.gap())) {
+            return false;
+        }
+        keelGap = run.gap();
+        BottomLines lines = ground.lines();
+        toEnds = Math.min(x - reach - lines.forwardEnd(), lines.afterEnd() - x - reach);
+        toEdge = room(lines.edge(), x, half);
+        toChine = Double.POSITIVE_INFINITY;
+        for (LineTrace chine : lines.chines()) {
+            toChine = Math.min(toChine, room(chine, x, half));
+        }
+        return true;
+    }
+
+    /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
+    private double room(LineTrace line, double x, double half) {
+        double out = footprint.width() / 2;
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < samples; k++) {
+            double at = x + half * (2.0 * k / (samples - 1) - 1);
+            double beyond = line.y(at) - out;
+            least = Math.min(least, beyond < 0 ? beyond
+                : line.distance(at, out, ground.skin().applyAsDouble(at, out)));
+        }
+        return least;
+    }
+
+    /** The body lies on its floor, not on the skin. */
+    @Override
+    public double gap() {
+        return Double.NaN;
+    }
+
+    @Override
+    public double deadrise() {
+        return 0;
+    }
+
+    @Override
+    public double slope() {
+        return Math.atan(seat.keel().slope());
+    }
+
+    /** It lies on the keel line. */
+    @Override
+    public double roomToKeel() {
+        return Double.NaN;
+    }
+
+    @Override
+    public double roomToBottomEdge() {
+        return toEdge;
+    }
+
+    /** To chines inside the bottom's edge; the edge of a flat keel is cut away with the pocket. */
+    @Override
+    public double roomToKnuckle() {
+        return toChine;
+    }
+
+    @Override
+    public double roomToEnds() {
+        return toEnds;
+    }
+
+    @Override
+    public double immersion() {
+        return ground.draught() - seat.highest();
+    }
+
+    @Override
+    public double rise() {
+        return seat.rise();
+    }
+
+    @Override
+    public double keelGap() {
+        return keelGap;
+    }
+}
