@@ -34,7 +34,7 @@ public enum LengthUnit {
     }
 
     /** A number of this unit [m], rounded once, so that 450 mm is the same double as 0.45 m. */
-    double toMetres(BigDecimal number) {
+    public double toMetres(BigDecimal number) {
         return number.multiply(metres).doubleValue();
     }
 

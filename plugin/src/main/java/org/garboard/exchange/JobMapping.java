@@ -1,0 +1,73 @@
+package org.garboard.exchange;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.garboard.craft.Transducer;
+import org.garboard.exchange.xml.job.Drawing;
+import org.garboard.exchange.xml.job.Pocket;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.Job;
+import org.garboard.mount.Mount;
+import org.garboard.mount.PocketWish;
+import org.garboard.units.Angle;
+
+/** Turns a bound job that is free of faults into the plain record. */
+final class JobMapping {
+    /** Bedding a side [m]: common practice, no source. */
+    private static final double GAP = 0.0025;
+    /** Our choice: a slope of 7 degrees, which tape and fairing board still follow. */
+    private static final double RAMP_RATIO = 8;
+
+    private JobMapping() {
+    }
+
+    static Job toJob(org.garboard.exchange.xml.job.Job job) {
+        return new Job(
+            job.getBoat().getName(),
+            Optional.ofNullable(job.getBoat().getHullNumber()).orElse(""),
+            job.getTable().getFile(),
+            Lengths.metres(job.getDraught()),
+            transducer(job.getTransducer()),
+            mounts(job.getMounts()),
+            pocket(Optional.ofNullable(job.getPocket()).orElseGet(Pocket::new)),
+            drawing(job.getDrawing()));
+    }
+
+    private static Transducer transducer(org.garboard.exchange.xml.job.Transducer body) {
+        return new Transducer(
+            body.getName(),
+            Lengths.metres(body.getLength()),
+            Lengths.metres(body.getWidth()),
+            Lengths.metres(body.getHeight()),
+            Lengths.metres(body.getCornerRadius()),
+            Lengths.metres(body.getStemDiameter()),
+            Angle.ofDegrees(body.getElementInclination().getValue().doubleValue()));
+    }
+
+    private static List<Mount> mounts(org.garboard.exchange.xml.job.Mounts mounts) {
+        return mounts.getFlushThroughHullOrKeelPocket().stream().map(MountWords::mount).toList();
+    }
+
+    private static PocketWish pocket(Pocket wish) {
+        OptionalDouble depth = wish.getDepth() == null
+            ? OptionalDouble.empty() : OptionalDouble.of(Lengths.metres(wish.getDepth()));
+        return new PocketWish(
+            depth,
+            wish.getGap() == null ? GAP : Lengths.metres(wish.getGap()),
+            wish.getRampRatio() == null ? RAMP_RATIO : wish.getRampRatio().doubleValue());
+    }
+
+    private static DrawingWish drawing(Drawing wish) {
+        return new DrawingWish(
+            DrawingWords.units(wish.getUnits()),
+            DrawingWords.paper(wish.getPaper()),
+            DrawingWords.projection(wish.getProjection()),
+            wish.getNumber(),
+            wish.getOwner(),
+            wish.getCreator(),
+            Optional.ofNullable(wish.getApprover()).orElse(""),
+            wish.getDate().toXMLFormat(),
+            wish.getRevision());
+    }
+}

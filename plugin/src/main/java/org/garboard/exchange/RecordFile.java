@@ -1,0 +1,70 @@
+package org.garboard.exchange;
+
+import jakarta.xml.bind.JAXBContext;
+import jakarta.xml.bind.JAXBException;
+import jakarta.xml.bind.Marshaller;
+import java.io.ByteArrayOutputStream;
+import java.util.List;
+import org.garboard.exchange.xml.record.Record;
+import org.garboard.job.SitingRecord;
+
+/** Writes {@code record.xml}, as {@code garboard-record.xsd} describes it, and reads its list of files. */
+public final class RecordFile {
+    /** Name of the file in its folder. */
+    public static final String NAME = "record.xml";
+
+    private RecordFile() {
+    }
+
+    /**
+     * The record as a file. The same decision gives the same bytes.
+     *
+     * @param decided the decision
+     * @param answer the answer in words
+     * @param source what it was made from and with
+     * @param outputs the files beside the record, in the order of the set
+     */
+    public static byte[] write(SitingRecord decided, String answer, RecordSource source, List<FileHash> outputs) {
+        Record bean = RecordMapping.toBean(decided, answer, source, outputs);
+        try {
+            Marshaller marshaller = JAXBContext.newInstance(XmlKind.RECORD.beans()).createMarshaller();
+            marshaller.setProperty(Marshaller.JAXB_FORMATTED_OUTPUT, Boolean.TRUE);
+            marshaller.setProperty(Marshaller.JAXB_ENCODING, "UTF-8");
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            marshaller.marshal(bean, out);
+            return out.toByteArray();
+        } catch (JAXBException e) {
+            throw new IllegalStateException("cannot write " + NAME, e);
+        }
+    }
+
+    /** The files that a record says were written beside it. */
+    public static Outputs outputs(byte[] bytes) {
+        try {
+            XmlReading reading = XmlReading.of(XmlKind.RECORD, NAME, bytes);
+            if (!reading.faults().isEmpty()) {
+                return new Outputs.Unreadable(reading.faults().get(0));
+            }
+            return new Outputs.Listed(reading.bean(Record.class).orElseThrow().getOutputs().getFile().stream()
+                .map(file -> new FileHash(file.getName(), file.getSha256()))
+                .toList());
+        } catch (FaultyFile e) {
+            return new Outputs.Unreadable(e.faults().get(0));
+        }
+    }
+
+    /** What came of reading a record's list of files. */
+    public sealed interface Outputs {
+
+        /** The files, in the order of the record. */
+        record Listed(List<FileHash> files) implements Outputs {
+            public Listed {
+                files = List.copyOf(files);
+            }
+        }
+
+        /** The record is broken or of another version. */
+        record Unreadable(FileFault fault) implements Outputs {
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.garboard.exchange;
+
+import java.util.List;
+import javax.xml.datatype.DatatypeFactory;
+import javax.xml.datatype.XMLGregorianCalendar;
+import org.garboard.exchange.xml.record.Answer;
+import org.garboard.exchange.xml.record.Boat;
+import org.garboard.exchange.xml.record.Drawing;
+import org.garboard.exchange.xml.record.File;
+import org.garboard.exchange.xml.record.Inputs;
+import org.garboard.exchange.xml.record.Outputs;
+import org.garboard.exchange.xml.record.PocketWish;
+import org.garboard.exchange.xml.record.Record;
+import org.garboard.exchange.xml.record.Transducer;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+
+/** Turns a decision into the record's bean, top downward; its sitings and its pocket have their own. */
+final class RecordMapping {
+
+    private RecordMapping() {
+    }
+
+    static Record toBean(SitingRecord decided, String answer, RecordSource source, List<FileHash> outputs) {
+        Job job = decided.job();
+        Record bean = new Record();
+        bean.setVersion(XmlKind.RECORD.version());
+        bean.setProgramVersion(source.programVersion());
+        bean.setInputs(inputs(source));
+        bean.setBoat(boat(job));
+        bean.setTransducer(transducer(job.transducer()));
+        bean.setPocketWish(pocketWish(job.pocket()));
+        bean.setDrawing(drawing(job.drawing()));
+        bean.setAnswer(answer(decided, answer));
+        decided.sitings().forEach(siting -> bean.getSiting().add(SitingMapping.toBean(siting)));
+        decided.pocket().ifPresent(pocket -> bean.setPocket(PocketMapping.toBean(pocket)));
+        if (decided.pocket().isEmpty() && !decided.refusal().isEmpty()) {
+            bean.setPocketRefused(decided.refusal());
+        }
+        bean.setOutputs(new Outputs());
+        outputs.forEach(file -> bean.getOutputs().getFile().add(file(file)));
+        return bean;
+    }
+
+    private static Inputs inputs(RecordSource source) {
+        Inputs bean = new Inputs();
+        bean.setJob(file(source.job()));
+        bean.setTable(file(source.table()));
+        return bean;
+    }
+
+    private static File file(FileHash hash) {
+        File bean = new File();
+        bean.setName(hash.name());
+        bean.setSha256(hash.sha256());
+        return bean;
+    }
+
+    private static Boat boat(Job job) {
+        Boat bean = new Boat();
+        bean.setName(job.boat());
+        bean.setHullNumber(job.hullNumber().isEmpty() ? null : job.hullNumber());
+        bean.setDraughtM(Decimals.metres(job.draught()));
+        return bean;
+    }
+
+    private static Transducer transducer(org.garboard.craft.Transducer body) {
+        Transducer bean = new Transducer();
+        bean.setName(body.name());
+        bean.setLengthMm(Decimals.millimetres(body.length()));
+        bean.setWidthMm(Decimals.millimetres(body.width()));
+        bean.setHeightMm(Decimals.millimetres(body.height()));
+        bean.setCornerRadiusMm(Decimals.millimetres(body.cornerRadius()));
+        bean.setStemDiameterMm(Decimals.millimetres(body.stemDiameter()));
+        bean.setElementInclinationDeg(Decimals.degrees(body.elementInclination().radians()));
+        return bean;
+    }
+
+    private static PocketWish pocketWish(org.garboard.mount.PocketWish wish) {
+        PocketWish bean = new PocketWish();
+        wish.depth().ifPresent(depth -> bean.setDepthMm(Decimals.millimetres(depth)));
+        bean.setGapMm(Decimals.millimetres(wish.gap()));
+        bean.setRampRatio(Decimals.fixed(wish.rampRatio(), 3));
+        return bean;
+    }
+
+    private static Drawing drawing(DrawingWish wish) {
+        Drawing bean = new Drawing();
+        bean.setDate(date(wish.date()));
+        bean.setUnits(DrawingWords.word(wish.units()));
+        bean.setPaper(DrawingWords.word(wish.paper()));
+        bean.setProjection(DrawingWords.word(wish.projection()));
+        bean.setNumber(wish.number());
+        bean.setOwner(wish.owner());
+        bean.setCreator(wish.creator());
+        bean.setApprover(wish.approver().isEmpty() ? null : wish.approver());
+        bean.setRevision(wish.revision());
+        return bean;
+    }
+
+    private static XMLGregorianCalendar date(String iso) {
+        return DatatypeFactory.newDefaultInstance().newXMLGregorianCalendar(iso);
+    }
+
+    private static Answer answer(SitingRecord decided, String words) {
+        Answer bean = new Answer();
+        bean.setValue(words);
+        decided.advised().ifPresent(siting -> bean.setMount(MountWords.word(siting.mount())));
+        return bean;
+    }
+}

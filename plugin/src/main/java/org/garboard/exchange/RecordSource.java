@@ -1,0 +1,11 @@
+package org.garboard.exchange;
+
+/**
+ * What a record was made from and with.
+ *
+ * @param programVersion version of the program
+ * @param job the job file
+ * @param table the table of offsets, named as in the job
+ */
+public record RecordSource(String programVersion, FileHash job, FileHash table) {
+}
