@@ -9,19 +9,19 @@ import org.garboard.geometry.KnotVector;
  * <p>Beside its poles it keeps each cell as a polynomial, which is what is evaluated.
  */
 public final class Panel {
-    /** Numbers that {@link #evaluate} fills in. */
+    /** How many numbers {@link #evaluate} fills in; the places of each follow. */
     public static final int POINT_SIZE = 10;
 
-    static final int X = 0;
-    static final int Y = 1;
-    static final int Z = 2;
-    static final int NX = 3;
-    static final int NY = 4;
-    static final int NZ = 5;
-    static final int K1 = 6;
-    static final int K2 = 7;
-    static final int DZ_DY = 8;
-    static final int DZ_DX = 9;
+    public static final int X = 0;
+    public static final int Y = 1;
+    public static final int Z = 2;
+    public static final int NX = 3;
+    public static final int NY = 4;
+    public static final int NZ = 5;
+    public static final int K1 = 6;
+    public static final int K2 = 7;
+    public static final int DZ_DY = 8;
+    public static final int DZ_DX = 9;
 
     private final HullLine lower;
     private final HullLine upper;

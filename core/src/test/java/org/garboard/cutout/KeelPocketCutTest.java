@@ -1,0 +1,199 @@
+package org.garboard.cutout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.craft.Transducer;
+import org.garboard.hull.Hull;
+import org.garboard.mount.PocketWish;
+import org.garboard.offsets.Entry;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableLine;
+import org.garboard.units.Angle;
+import org.junit.jupiter.api.Test;
+
+/** Pockets in a V bottom of plane sides against closed forms. */
+class KeelPocketCutTest {
+    private static final double TAN = Math.tan(Math.toRadians(20));
+    private static final double L = 0.300;
+    private static final double W = 0.160;
+    private static final double H = 0.060;
+
+    private static TableLine row(LineKind kind, String name, Measure measure, DoubleUnaryOperator value) {
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i <= 6; i++) {
+            entries.add(new Entry(i, value.applyAsDouble(i)));
+        }
+        return new TableLine(kind, name, 0, measure, entries);
+    }
+
+    /** Plane-sided V, keel rising aft at a slope; sides square to the sloping keel have the tangent given. */
+    private static Hull wedge(double slope) {
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i <= 6; i++) {
+            stations.add(new Station(String.valueOf(i), i));
+        }
+        double plumb = TAN / Math.cos(Math.atan(slope));
+        return Hull.through(new OffsetTable("wedge", SkinSurface.OUTSIDE_OF_SKIN, 1e-6, stations, List.of(
+                row(LineKind.KEEL, "Keel", Measure.HEIGHT, x -> slope * x),
+                row(LineKind.CHINE, "Chine", Measure.HEIGHT, x -> slope * x + plumb),
+                row(LineKind.CHINE, "Chine", Measure.HALF_BREADTH, x -> 1),
+                row(LineKind.SHEER, "Sheer", Measure.HEIGHT, x -> 1.5),
+                row(LineKind.SHEER, "Sheer", Measure.HALF_BREADTH, x -> 1.2))));
+    }
+
+    private static Transducer body(double cornerRadius) {
+        return new Transducer("test body", L, W, H, cornerRadius, 0.02, Angle.ofDegrees(0));
+    }
+
+    private static PocketOutcome cut(double slope, double cornerRadius, double depth, double ramp) {
+        OptionalDouble wanted = depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty();
+        return KeelPocketCut.cut(wedge(slope), body(cornerRadius), new PocketWish(wanted, 0, ramp), 3);
+    }
+
+    private static Pocket built(double slope, double cornerRadius, double depth, double ramp) {
+        return assertInstanceOf(PocketOutcome.Built.class, cut(slope, cornerRadius, depth, ramp)).pocket();
+    }
+
+    /** Box from a V: L W (D - W/4 tan beta). */
+    @Test
+    void exact_boxInAVBottom() {
+        for (double slope : new double[] {0, 0.03}) {
+            Pocket pocket = built(slope, 0, 0.1, 0);
+            assertEquals(L * W * (0.1 - W / 4 * TAN), pocket.volume(), 1e-9);
+            assertEquals(L * W * Math.sqrt(1 + TAN * TAN), pocket.openingArea(), 1e-9);
+            assertEquals(0.1 - W / 2 * TAN, pocket.wallHeight(), 1e-9);
+            assertEquals(Math.atan(slope), pocket.slope(), 1e-12);
+        }
+    }
+
+    /**
+     * Two rounded corners of radius r a side take away (2 - pi/2) r^2 of floor a side; the depth there is
+     * that of their centroid, at r (10 - 3 pi) / (12 - 3 pi) in from the corner's sides.
+     */
+    @Test
+    void exact_roundedBoxInAVBottom() {
+        double r = 0.03;
+        double corner = (1 - Math.PI / 4) * r * r;
+        double centroid = W / 2 - r * (10 - 3 * Math.PI) / (12 - 3 * Math.PI);
+        double exact = L * W * (0.1 - W / 4 * TAN) - 4 * corner * (0.1 - centroid * TAN);
+        assertEquals(exact, built(0, r, 0.1, 0).volume(), 1e-9);
+    }
+
+    /** The curve in which upright walls meet the two planes: up = |across| tan beta, all round. */
+    @Test
+    void exact_openingLiesOnThePlanesAndUnderTheWalls() {
+        Pocket pocket = built(0, 0.03, 0.1, 0);
+        double reach = 0;
+        for (int i = 0; i < pocket.opening().size(); i++) {
+            Vector3D point = pocket.opening().get(i);
+            assertEquals(Math.abs(point.getY()) * TAN, point.getZ(), 1e-9);
+            assertEquals(pocket.floor().get(i).getX(), point.getX(), 1e-12);
+            assertEquals(pocket.floor().get(i).getY(), point.getY(), 1e-12);
+            reach = Math.max(reach, point.getY());
+        }
+        assertEquals(W / 2, reach, 1e-12);
+    }
+
+    /** A V unrolls without stretch: across lengths grow by 1 / cos beta, along lengths stay. */
+    @Test
+    void exact_developmentOfAV() {
+        Pocket pocket = built(0.03, 0.03, 0.1, 8);
+        assertEquals(0, pocket.developmentStretch(), 1e-9);
+        double widest = pocket.developedOpening().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
+        assertEquals(W / 2 * Math.sqrt(1 + TAN * TAN), widest, 1e-9);
+        FlatPoint first = pocket.developedOpening().get(0);
+        assertEquals(-(L / 2 + pocket.foreRamp()), first.u(), 1e-9);
+        assertEquals(0, first.v(), 1e-12);
+    }
+
+    /** By default the face lies level with the skin at its edges, rounded up to a millimetre. */
+    @Test
+    void exact_defaultDepthPutsTheFaceFlushAtItsEdges() {
+        Pocket pocket = built(0, 0, 0, 8);
+        double least = W / 2 * TAN + H;
+        assertEquals(Math.ceil(least * 1000) / 1000, pocket.depth(), 1e-12);
+        assertTrue(pocket.faceDepth() >= W / 2 * TAN);
+    }
+
+    /**
+     * Face flush at its edges: each ramp is the pyramid-like wedge 2 * integral of (t (W/2 - y))^2 R / 2
+     * over the half width = R t^2 (W/2)^3 / 3, and its tip lies R t W/2 beyond the body.
+     */
+    @Test
+    void exact_rampsInAVBottom() {
+        Pocket pocket = built(0, 0, W / 2 * TAN + H, 8);
+        double box = L * W * (pocket.depth() - W / 4 * TAN);
+        assertEquals(box + 2 * 8 * TAN * TAN * Math.pow(W / 2, 3) / 3, pocket.volume(), 1e-9);
+        assertEquals(8 * TAN * W / 2, pocket.foreRamp(), 1e-8);
+        assertEquals(8 * TAN * W / 2, pocket.aftRamp(), 1e-8);
+    }
+
+    @Test
+    void law_openingIsSymmetricalPortToStarboard() {
+        Pocket pocket = built(0.03, 0.02, 0.1, 6);
+        int n = pocket.opening().size();
+        for (int i = 1; i < n; i++) {
+            Vector3D one = pocket.opening().get(i);
+            Vector3D other = pocket.opening().stream()
+                    .min(java.util.Comparator.comparingDouble(p -> p.distance(Vector3D.of(one.getX(), -one.getY(), one.getZ()))))
+                    .orElseThrow();
+            assertEquals(0, other.distance(Vector3D.of(one.getX(), -one.getY(), one.getZ())), 1e-12);
+        }
+        assertTrue(pocket.opening().get(5).getY() > 0, "starboard first");
+    }
+
+    /** Long section: floor at the depth square to the floor, between the ends of the body. */
+    @Test
+    void exact_longSectionShowsTheDepth() {
+        Pocket pocket = built(0, 0, 0.1, 8);
+        PocketSection section = pocket.sections().get(0);
+        assertEquals("LONG", section.name());
+        assertEquals(6, section.cut().size());
+        assertEquals(0.1, section.cut().get(2).getZ(), 1e-12);
+        assertEquals(3 - L / 2, section.cut().get(2).getX(), 1e-12);
+        assertEquals(0.1 - H, section.cut().get(1).getZ(), 1e-12);
+        PocketSection amidships = pocket.sections().get(2);
+        assertEquals(-W / 2, amidships.cut().get(0).getY(), 1e-12);
+        assertEquals(W / 2 * TAN, amidships.cut().get(0).getZ(), 1e-9);
+        assertEquals(W / 2, amidships.cut().get(3).getY(), 1e-12);
+    }
+
+    @Test
+    void badInput_faceProud() {
+        PocketOutcome.Refused refused = assertInstanceOf(PocketOutcome.Refused.class, cut(0, 0, 0.08, 8));
+        assertEquals("at a depth of 80.0 mm the face stands 9.1 mm proud of the skin at its outer edges",
+                refused.reason());
+        assertEquals("a depth of 90.0 mm or more", refused.remedy());
+        assertInstanceOf(PocketOutcome.Built.class, cut(0, 0, 0.09, 8));
+    }
+
+    @Test
+    void badInput_rampsOffTheTable() {
+        PocketOutcome.Refused refused = assertInstanceOf(PocketOutcome.Refused.class,
+                KeelPocketCut.cut(wedge(0), body(0), new PocketWish(OptionalDouble.of(0.1), 0, 8), 5.7));
+        assertEquals("ramps of 1:8.0 from a face 40.0 mm deep run off the ends of the table", refused.reason());
+        assertEquals("ramps of 1:3.7 or steeper, or a site farther from the ends", refused.remedy());
+        assertInstanceOf(PocketOutcome.Built.class,
+                KeelPocketCut.cut(wedge(0), body(0), new PocketWish(OptionalDouble.of(0.1), 0, 3.7), 5.7));
+    }
+
+    @Test
+    void badInput_pocketOffTheTable() {
+        PocketOutcome.Refused refused = assertInstanceOf(PocketOutcome.Refused.class,
+                KeelPocketCut.cut(wedge(0), body(0), new PocketWish(OptionalDouble.empty(), 0, 0), 5.9));
+        assertEquals("a pocket 300.0 mm long with its middle at x = 5900.0 mm runs beyond the ends of the table",
+                refused.reason());
+        assertEquals("x from 150.0 mm to 5850.0 mm", refused.remedy());
+    }
+}
