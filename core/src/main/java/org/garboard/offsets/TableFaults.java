@@ -25,13 +25,23 @@ public final class TableFaults {
         check.rows();
         check.namedLines();
         check.cells();
-        if (check.faults.isEmpty()) {
-            List<NamedLine> lines = NamedLine.fromKeelOutward(table);
-            for (int station = 0; station < table.stations().size(); station++) {
-                check.faults.addAll(SectionFaults.at(table, lines, station));
+        check.sections();
+        return List.copyOf(check.faults);
+    }
+
+    /** A station can be looked at as soon as its named lines are complete, whatever is wrong elsewhere. */
+    private void sections() {
+        List<NamedLine> lines = NamedLine.fromKeelOutward(table);
+        if (lines.stream().noneMatch(line -> line.kind() == LineKind.KEEL)
+            || lines.stream().noneMatch(line -> line.kind() == LineKind.SHEER)) {
+            return;
+        }
+        for (int i = 0; i < table.stations().size(); i++) {
+            int station = i;
+            if (lines.stream().allMatch(line -> line.at(table, station).filter(point -> point.y() >= 0).isPresent())) {
+                faults.addAll(SectionFaults.at(table, lines, station));
             }
         }
-        return List.copyOf(check.faults);
     }
 
     private void stations() {
@@ -61,7 +71,8 @@ public final class TableFaults {
             if (line.kind() != LineKind.CHINE && line.kind() != LineKind.SHEER && line.measure() != onlyMeasure(line)) {
                 faults.add(TableFault.inLine(i, line.name() + " stands among the "
                     + (line.measure() == Measure.HEIGHT ? "heights" : "half-breadths")
-                    + "; its place is among the " + (onlyMeasure(line) == Measure.HEIGHT ? "heights" : "half-breadths")));
+                    + "; its place is among the " + (onlyMeasure(line) == Measure.HEIGHT ? "heights" : "half-breadths")
+                    + (line.kind() == LineKind.KEEL ? " (half the width of a flat keel is called Half-siding)" : "")));
             }
             if (line.kind() == LineKind.BUTTOCK && line.level() <= 0) {
                 faults.add(TableFault.inLine(i, line.name() + " stands " + words.say(line.level())

@@ -1,0 +1,129 @@
+package org.garboard.tablefile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.garboard.offsets.Entry;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableFault;
+import org.garboard.offsets.TableFaults;
+import org.garboard.offsets.TableLine;
+
+/** Makes the table of the cells, and brings the faults seen in the table back to the cells they come from. */
+final class TableAssembly {
+    private final Layout layout;
+    private final Headings headings;
+    private final Problems problems;
+    private final Lengths lengths;
+    private final List<Strip> strips = new ArrayList<>();
+    private final List<TableLine> lines = new ArrayList<>();
+    private final Map<String, String> spellings = new LinkedHashMap<>();
+    private boolean allInBlocks = true;
+
+    private TableAssembly(Layout layout, Headings headings, TableUnit unit, Problems problems) {
+        this.layout = layout;
+        this.headings = headings;
+        this.problems = problems;
+        this.lengths = new Lengths(unit, problems);
+    }
+
+    /** The table as far as it can be read; only without problems is it whole. */
+    static OffsetTable of(Layout layout, Headings headings, TableUnit unit, Problems problems) {
+        TableAssembly assembly = new TableAssembly(layout, headings, unit, problems);
+        List<Station> stations = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
+        layout.lines().forEach(assembly::line);
+        assembly.lengths.compareMarks();
+        OffsetTable table = new OffsetTable(headings.title(), headings.surface(), assembly.lengths.leastCount(),
+            stations, assembly.lines);
+        if (assembly.allInBlocks) {
+            assembly.report(TableFaults.of(table));
+        }
+        return table;
+    }
+
+    private void line(Strip strip) {
+        Labels.Line label = Labels.line(strip.label().text()).orElseThrow();
+        if (strip.block().isEmpty()) {
+            allInBlocks = false;
+            problems.inCell(strip.label(), "", "", "stands under no block heading; write HEIGHTS ABOVE BASE"
+                + " or HALF-BREADTHS FROM CENTRELINE above it");
+        }
+        Optional<Double> level = level(strip.label(), label);
+        Optional<Measure> block = strip.block();
+        List<Entry> entries = entries(strip, block);
+        if (block.isPresent() && level.isPresent()) {
+            strips.add(strip);
+            lines.add(new TableLine(label.kind(), spelling(strip.label().text()), level.get(), block.get(), entries));
+        }
+    }
+
+    private Optional<Double> level(Cell cell, Labels.Line label) {
+        if (label.kind() != LineKind.WATERLINE && label.kind() != LineKind.BUTTOCK) {
+            return Optional.of(0.0);
+        }
+        String meaning = label.kind() == LineKind.WATERLINE ? "height" : "distance";
+        if (label.level().isEmpty()) {
+            problems.inCell(cell, "", "", "has no " + meaning + " behind it; write one, as in WL 1-0-0 or Buttock 300 mm");
+            return Optional.empty();
+        }
+        return lengths.place(new Cell(cell.row(), cell.column(), label.level()), cell.text(), meaning);
+    }
+
+    private List<Entry> entries(Strip strip, Optional<Measure> block) {
+        String meaning = block.map(measure -> measure == Measure.HEIGHT ? "height" : "half-breadth").orElse("offset");
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < strip.cells().size(); i++) {
+            Cell cell = strip.cells().get(i);
+            if (!cell.isBlank()) {
+                int station = i;
+                lengths.offset(cell, place(i, strip), meaning)
+                    .ifPresent(metres -> entries.add(new Entry(station, metres)));
+            }
+        }
+        return entries;
+    }
+
+    private String place(int station, Strip strip) {
+        return StationPlaces.place(layout.stations().get(station)) + ", " + strip.label().text();
+    }
+
+    /** Rows of one line share the spelling of the first. */
+    private String spelling(String label) {
+        return spellings.computeIfAbsent(Labels.key(label), key -> label);
+    }
+
+    private void report(List<TableFault> faults) {
+        faults.forEach(this::report);
+        if (!faults.isEmpty() && problems.isEmpty()) {
+            throw new IllegalStateException("fault not reported: " + faults.get(0));
+        }
+    }
+
+    private void report(TableFault fault) {
+        if (fault.line().isEmpty() && fault.station().isEmpty()) {
+            problems.inFile(fault.reason());
+        } else if (fault.line().isEmpty()) {
+            Cell name = layout.stations().get(fault.station().getAsInt());
+            problems.inCell(name, StationPlaces.place(name), "", "stands here: " + fault.reason());
+        } else {
+            Strip strip = strips.get(fault.line().getAsInt());
+            if (fault.station().isEmpty()) {
+                problems.inCell(strip.label(), "", "", "stands here: " + fault.reason());
+            } else {
+                reportCell(strip, fault.station().getAsInt(), fault.reason());
+            }
+        }
+    }
+
+    /** A cell that is unreadable, or cut off with the end of its row, has been reported as that. */
+    private void reportCell(Strip strip, int station, String reason) {
+        if (station < strip.cells().size() && !problems.isKnown(strip.cells().get(station))) {
+            problems.inCell(strip.cells().get(station), place(station, strip), "", "stands here: " + reason);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.garboard.tablefile;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.garboard.offsets.OffsetTable;
+
+/**
+ * A file with the classical two-block table of offsets: heights above base and half-breadths from the
+ * centreline, as CSV in UTF-8, its cells parted by comma, semicolon or tab.
+ *
+ * <p>Heading rows give title, units, surface and the stations' places. Nothing is dropped or mended: what
+ * is not understood is a problem, and all problems are told in one go.
+ */
+public final class TableFile {
+    /** The largest file that is read [bytes]. */
+    public static final int MOST_BYTES = 8 * 1024 * 1024;
+
+    private TableFile() {
+    }
+
+    /** Reads a file; one that is missing or cannot be opened is a problem like any other. */
+    public static TableReading read(Path file) {
+        String name = file.toString();
+        Problems problems = new Problems(name);
+        try {
+            if (Files.isDirectory(file)) {
+                problems.inFile("this is a folder; a file with a table of offsets was expected");
+            } else if (Files.size(file) > MOST_BYTES) {
+                problems.inFile(TableText.tooLarge(Files.size(file)));
+            } else {
+                return read(name, Files.readAllBytes(file));
+            }
+        } catch (NoSuchFileException missing) {
+            problems.inFile("there is no such file");
+        } catch (IOException broken) {
+            problems.inFile("the file cannot be read (" + broken.getClass().getSimpleName() + ")");
+        }
+        return new TableReading.Faulty(problems.inOrder());
+    }
+
+    /**
+     * Reads a file's content, so that the caller can take its checksum of the very bytes that are read.
+     *
+     * @param fileName the name that problems are told under
+     */
+    public static TableReading read(String fileName, byte[] content) {
+        Problems problems = new Problems(fileName);
+        Headings headings = new Headings(problems);
+        Optional<OffsetTable> table = TableText.of(content, problems)
+            .flatMap(text -> Grid.rows(text, problems))
+            .flatMap(rows -> table(rows, headings, problems));
+        return problems.isEmpty()
+            ? new TableReading.Read(table.orElseThrow(), headings.notes())
+            : new TableReading.Faulty(problems.inOrder());
+    }
+
+    private static Optional<OffsetTable> table(List<GridRow> rows, Headings headings, Problems problems) {
+        Optional<Layout> layout = Layout.of(rows, headings, problems);
+        headings.requireAll();
+        if (layout.isEmpty() || headings.unit().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(TableAssembly.of(layout.get(), headings, headings.unit().get(), problems));
+    }
+}

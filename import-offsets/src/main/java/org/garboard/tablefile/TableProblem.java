@@ -1,0 +1,36 @@
+package org.garboard.tablefile;
+
+import java.util.OptionalInt;
+
+/**
+ * Something in a file that keeps it from being read as a table of offsets.
+ *
+ * @param file the file's name as the caller gave it
+ * @param row line of the file, the first is 1; none if it concerns the whole file
+ * @param column place in the line, the first is 1; none if it concerns the whole line
+ * @param place where that is on the boat, "station 3, WL 1-0-0"; empty if nowhere
+ * @param found what stands there, quoted; empty if nothing is to be shown
+ * @param reason what is wrong with it, what was expected, what would work
+ */
+public record TableProblem(String file, OptionalInt row, OptionalInt column, String place, String found, String reason) {
+
+    /** The whole in one line: {@code boat.csv:14, station 3, WL 1-0-0: column 6: half-breadth "2-13-0" has 13 inches…}. */
+    public String message() {
+        StringBuilder message = new StringBuilder(file);
+        row.ifPresent(number -> message.append(':').append(number));
+        if (!place.isEmpty()) {
+            message.append(", ").append(place);
+        }
+        message.append(": ");
+        column.ifPresent(number -> message.append("column ").append(number).append(": "));
+        if (!found.isEmpty()) {
+            message.append(found).append(' ');
+        }
+        return message.append(reason).toString();
+    }
+
+    @Override
+    public String toString() {
+        return message();
+    }
+}
