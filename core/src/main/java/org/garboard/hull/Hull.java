@@ -1,6 +1,7 @@
 package org.garboard.hull;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -129,7 +130,10 @@ public final class Hull {
         if (panel.spreadsOutward()) {
             return panel.acrossAt(x, y);
         }
-        PanelSection section = new PanelSection(panel, x);
+        return lowestAcross(new PanelSection(panel, x), y);
+    }
+
+    private static double lowestAcross(PanelSection section, double y) {
         double lowest = Double.NaN;
         for (double v : section.crossings(Coordinate.Y, y)) {
             if (!(section.value(Coordinate.Z, v) >= section.value(Coordinate.Z, lowest))) {
@@ -151,6 +155,32 @@ public final class Hull {
             }
         }
         return lowest;
+    }
+
+    /**
+     * {@link #height} at one x and the half-breadths 0, step, 2 step … [m], the section worked out once:
+     * for grids.
+     *
+     * @param out filled from {@code at} with {@code count} heights
+     */
+    public void heights(double x, double step, double[] out, int at, int count) {
+        Arrays.fill(out, at, at + count, Double.NaN);
+        if (!(x >= forwardEnd && x <= afterEnd)) {
+            return;
+        }
+        for (int p = 0; p < panels.size(); p++) {
+            Panel panel = panels.get(p);
+            if (panel.spreadsOutward()) {
+                panel.lowerHeights(x, step, out, at, count);
+                continue;
+            }
+            PanelSection section = new PanelSection(panel, x);
+            for (int i = 0; i < count; i++) {
+                double v = lowestAcross(section, i * step);
+                double z = v == v ? section.value(Coordinate.Z, v) : Double.NaN;
+                out[at + i] = z >= out[at + i] || z != z ? out[at + i] : z;
+            }
+        }
     }
 
     /** Girth from the keel line along the section's skin to y [m], NaN off the skin; never negative. */

@@ -255,6 +255,26 @@ public final class Panel {
         return cellsV.bound(iv) + s * (cellsV.bound(iv + 1) - cellsV.bound(iv));
     }
 
+    /**
+     * Puts the heights at x and half-breadths 0, step, 2 step … in place of those that are higher or NaN;
+     * for a panel that {@link #spreadsOutward}.
+     */
+    void lowerHeights(double x, double step, double[] out, int at, int count) {
+        int nv = cellsV.cells();
+        double[] cells = new double[8 * nv];
+        section(x, cells);
+        int i = (int) Math.max(0, Math.ceil((cells[0] - EDGE) / step));
+        for (int iv = 0; iv < nv; iv++) {
+            int from = 8 * iv;
+            double end = cubic(cells, from, 1) + (iv == nv - 1 ? EDGE : 0);
+            for (; i < count && i * step <= end; i++) {
+                double s = root(cells[from] - i * step, cells[from + 1], cells[from + 2], cells[from + 3]);
+                double z = cubic(cells, from + 4, s);
+                out[at + i] = z >= out[at + i] ? out[at + i] : z;
+            }
+        }
+    }
+
     private static final double EDGE = 1e-9;
 
     private double cellEnd(int from, double t) {
@@ -283,11 +303,11 @@ public final class Panel {
             }
             double slope = (3 * c3 * s + 2 * c2) * s + c1;
             double next = s - value / slope;
-            if (!(next > below && next < above)) {
-                next = 0.5 * (below + above);
-            }
             if (Math.abs(next - s) < 1e-14) {
                 return next;
+            }
+            if (!(next > below && next < above)) {
+                next = 0.5 * (below + above);
             }
             s = next;
         }

@@ -64,6 +64,9 @@ final class PanelFit {
                             List<double[]> v, List<double[]> values, double[] lower, double[] upper) {
         PanelFit fit = new PanelFit(along, across, ruled(across, lower, upper));
         fit.takePoints(x, v, values);
+        if (fit.points.isEmpty()) {
+            return fit.poles;
+        }
         fit.askFairness(x, v);
         return fit.solve();
     }
