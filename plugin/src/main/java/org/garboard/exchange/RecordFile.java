@@ -22,9 +22,9 @@ public final class RecordFile {
      * @param decided the decision
      * @param answer the answer in words
      * @param source what it was made from and with
-     * @param outputs the files beside the record, in the order of the set
+     * @param outputs the files beside the record, and what is not among them
      */
-    public static byte[] write(SitingRecord decided, String answer, RecordSource source, List<FileHash> outputs) {
+    public static byte[] write(SitingRecord decided, String answer, RecordSource source, RecordOutputs outputs) {
         Record bean = RecordMapping.toBean(decided, answer, source, outputs);
         try {
             Marshaller marshaller = JAXBContext.newInstance(XmlKind.RECORD.beans()).createMarshaller();

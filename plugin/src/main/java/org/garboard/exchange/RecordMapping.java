@@ -1,6 +1,5 @@
 package org.garboard.exchange;
 
-import java.util.List;
 import javax.xml.datatype.DatatypeFactory;
 import javax.xml.datatype.XMLGregorianCalendar;
 import org.garboard.exchange.xml.record.Answer;
@@ -22,7 +21,7 @@ final class RecordMapping {
     private RecordMapping() {
     }
 
-    static Record toBean(SitingRecord decided, String answer, RecordSource source, List<FileHash> outputs) {
+    static Record toBean(SitingRecord decided, String answer, RecordSource source, RecordOutputs outputs) {
         Job job = decided.job();
         Record bean = new Record();
         bean.setVersion(XmlKind.RECORD.version());
@@ -39,7 +38,8 @@ final class RecordMapping {
             bean.setPocketRefused(decided.refusal());
         }
         bean.setOutputs(new Outputs());
-        outputs.forEach(file -> bean.getOutputs().getFile().add(file(file)));
+        outputs.files().forEach(file -> bean.getOutputs().getFile().add(file(file)));
+        bean.getOutputs().getRefused().addAll(outputs.refused());
         return bean;
     }
 

@@ -64,6 +64,7 @@ class RecordFileTest {
         String text = text(SampleRecord.refused());
         assertTrue(text.contains("<pocket-refused>the keel pocket has no site &amp; no depth &lt; 10 mm</pocket-refused>"), text);
         assertTrue(text.contains("<answer>no</answer>"), text);
+        assertTrue(text.contains("<refused>sheet 4 (pocket): it does not fit; a larger sheet</refused>"), text);
     }
 
     @Test
@@ -80,7 +81,7 @@ class RecordFileTest {
 
     @Test
     void readsBackItsListOfFiles() {
-        assertEquals(new Outputs.Listed(SampleRecord.OUTPUTS), RecordFile.outputs(bytes(SampleRecord.withPocket())));
+        assertEquals(new Outputs.Listed(SampleRecord.OUTPUTS.files()), RecordFile.outputs(bytes(SampleRecord.withPocket())));
     }
 
     @Test

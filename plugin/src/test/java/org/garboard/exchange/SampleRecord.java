@@ -20,8 +20,9 @@ import org.garboard.siting.Window;
 final class SampleRecord {
     static final RecordSource SOURCE = new RecordSource("1.2.3",
         FileHash.of("job.xml", new byte[] {1}), FileHash.of("tables/offsets.csv", new byte[0]));
-    static final List<FileHash> OUTPUTS = List.of(
-        FileHash.of("sheet-1-siting.dxf", new byte[] {2}), FileHash.of("sheet-1-siting.svg", new byte[] {3}));
+    static final RecordOutputs OUTPUTS = new RecordOutputs(
+        List.of(FileHash.of("sheet-1-siting.dxf", new byte[] {2}), FileHash.of("sheet-1-siting.svg", new byte[] {3})),
+        List.of("sheet 4 (pocket): it does not fit; a larger sheet"));
 
     private SampleRecord() {
     }

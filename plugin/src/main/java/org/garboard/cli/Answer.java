@@ -1,0 +1,67 @@
+package org.garboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.garboard.cutout.Pocket;
+import org.garboard.job.SitingRecord;
+import org.garboard.mount.Check;
+import org.garboard.mount.KeelPocket;
+import org.garboard.siting.MountSiting;
+import org.garboard.siting.Site;
+
+/** The answer to a job in two or three lines. */
+final class Answer {
+    private final SitingRecord decided;
+    private final PlaceWords words;
+
+    Answer(SitingRecord decided) {
+        this.decided = decided;
+        this.words = new PlaceWords(decided.job().drawing().units());
+    }
+
+    boolean isYes() {
+        return decided.advised().isPresent();
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        decided.advised().ifPresentOrElse(siting -> yes(siting, lines), () -> no(lines));
+        if (isYes() && !decided.refusal().isEmpty()) {
+            lines.add("No keel pocket: " + decided.refusal() + ".");
+        }
+        return lines;
+    }
+
+    private void yes(MountSiting siting, List<String> lines) {
+        Site site = siting.sites().get(0);
+        lines.add("Advised: " + siting.mount().words() + ", " + words.place(site) + ".");
+        if (siting.mount() instanceof KeelPocket) {
+            decided.pocket().ifPresent(pocket -> lines.add(cut(pocket)));
+        }
+        Optional<Check> governing = site.governing();
+        lines.add(governing.map(check -> "Governing: " + CheckWords.figures(check) + ". ").orElse("")
+            + "Look before cutting: " + String.join(", ", site.notKnown().stream().map(Check::name).toList()) + ".");
+    }
+
+    private String cut(Pocket pocket) {
+        return "Pocket: floor " + words.shortLength(pocket.length()) + " by " + words.shortLength(pocket.width())
+            + ", " + words.shortLength(pocket.depth()) + " deep at the keel.";
+    }
+
+    private void no(List<String> lines) {
+        lines.add("The answer is no: no mount of the job has a place on this bottom.");
+        for (MountSiting siting : decided.sitings()) {
+            lines.add("No " + siting.mount().words() + ": " + reason(siting) + ".");
+        }
+    }
+
+    private String reason(MountSiting siting) {
+        if (!siting.sites().isEmpty()) {
+            return decided.refusal();
+        }
+        return siting.nearest().map(site -> "the nearest is " + words.place(site)
+            + site.governing().map(check -> ", where " + CheckWords.figures(check) + " fails").orElse(""))
+            .orElse("no place could be measured");
+    }
+}

@@ -1,0 +1,43 @@
+package org.garboard.cli;
+
+import org.garboard.mount.Check;
+import org.garboard.units.FixedDecimal;
+
+/** A check's figures in words. */
+final class CheckWords {
+
+    private CheckWords() {
+    }
+
+    /** "flatness under the footprint, 1.2 mm of at most 3.0 mm". */
+    static String figures(Check check) {
+        return switch (check.sense()) {
+            case AT_MOST, AT_LEAST -> check.name() + ", " + demand(check) + " of " + limit(check);
+            case YES_NO, KNOWN_ONLY -> check.name();
+        };
+    }
+
+    /** "1.2 mm"; "-" where nothing could be measured, or nothing is near. */
+    static String demand(Check check) {
+        return Double.isNaN(check.demand()) ? "-" : amount(check.demand(), check);
+    }
+
+    /** "at most 3.0 mm". */
+    static String limit(Check check) {
+        return switch (check.sense()) {
+            case AT_MOST -> "at most " + amount(check.limit(), check);
+            case AT_LEAST -> "at least " + amount(check.limit(), check);
+            case YES_NO -> "yes or no";
+            case KNOWN_ONLY -> "-";
+        };
+    }
+
+    static String utilisation(Check check) {
+        return Double.isNaN(check.utilisation()) ? "-"
+            : Double.isInfinite(check.utilisation()) ? "fails outright" : FixedDecimal.format(check.utilisation(), 2);
+    }
+
+    private static String amount(double value, Check check) {
+        return FixedDecimal.format(value, 1) + " " + check.unit();
+    }
+}

@@ -1,0 +1,33 @@
+package org.garboard.cli;
+
+import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.garboard.units.FixedDecimal;
+
+/** Prints rows of comma-separated values as RFC 4180 has them, line ends too. */
+final class Csv {
+    private final PrintWriter out;
+
+    Csv(PrintWriter out) {
+        this.out = out;
+    }
+
+    void row(String... fields) {
+        out.print(Arrays.stream(fields).map(Csv::quoted).collect(Collectors.joining(",")));
+        out.print("\r\n");
+    }
+
+    /** A number with so many places; empty for one that is not known. */
+    static String number(double value, int places) {
+        if (Double.isNaN(value)) {
+            return "";
+        }
+        return Double.isInfinite(value) ? value > 0 ? "INF" : "-INF" : FixedDecimal.format(value, places);
+    }
+
+    private static String quoted(String field) {
+        boolean plain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+        return plain ? field : "\"" + field.replace("\"", "\"\"") + "\"";
+    }
+}

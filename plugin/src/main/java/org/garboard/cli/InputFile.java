@@ -1,0 +1,32 @@
+package org.garboard.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads a whole file that a user named. */
+final class InputFile {
+
+    private InputFile() {
+    }
+
+    /** The file's bytes; a file that cannot be read, or has more than so many bytes, is at fault. */
+    static byte[] read(Path file, int most) throws InputFault {
+        if (!Files.exists(file)) {
+            throw new InputFault(file + ": there is no such file");
+        }
+        if (Files.isDirectory(file)) {
+            throw new InputFault(file + ": this is a folder; name a file in it");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw new InputFault(file + ": the file has more than " + most + " bytes; no such file needs that");
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new InputFault(file + ": the file cannot be read: " + e.getMessage());
+        }
+    }
+}

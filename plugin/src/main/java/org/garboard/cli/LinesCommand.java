@@ -1,0 +1,97 @@
+package org.garboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.hull.Curve;
+import org.garboard.hull.Hull;
+import org.garboard.units.FixedDecimal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Sections, buttocks and waterlines of the hull as points. */
+@Command(
+    name = "lines",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    usageHelpWidth = 100,
+    customSynopsis = "garboard lines TABLE [--section X ...] [--buttock Y ...] [--waterline Z ...] [--step S] [--exact] [--threads N]",
+    description = {
+        "Prints sections, buttocks and waterlines as CSV.",
+        "%nA row for each point of the starboard side. Sections run from the keel outward, the others from "
+            + "forward aft; a curve that breaks, at a knuckle too, goes on as its next branch.%n"})
+final class LinesCommand implements Callable<Integer> {
+    /** Points lie so near each other that chords stay within a tenth of a millimetre of the skin. */
+    private static final double CHORD = 1e-4;
+    /** Even steps are laid off along chords this near the skin [m]: a hundredth of a millimetre. */
+    private static final double FINE_CHORD = 1e-5;
+    private static final double LEAST_STEP = 1e-4;
+    private static final int PLACES = 6;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private TableArgument table;
+
+    @Option(names = "--section", paramLabel = "X", arity = "1..*", converter = MetresConverter.class,
+        description = "Sections at these distances aft of station 0, in metres.")
+    private List<Double> sections = List.of();
+
+    @Option(names = "--buttock", paramLabel = "Y", arity = "1..*", converter = MetresConverter.class,
+        description = "Buttocks at these distances from the centreline, in metres.")
+    private List<Double> buttocks = List.of();
+
+    @Option(names = "--waterline", paramLabel = "Z", arity = "1..*", converter = MetresConverter.class,
+        description = "Waterlines at these heights above base, in metres.")
+    private List<Double> waterlines = List.of();
+
+    @Option(names = "--step", paramLabel = "S", converter = MetresConverter.class,
+        description = "Lay points off evenly along each branch, at most S metres apart. Else they stand as close "
+            + "as the curve needs for its chords to stay within 0.1 mm of the skin.")
+    private Double step;
+
+    @Mixin
+    private Threads threads;
+
+    private final List<String> misses = new ArrayList<>();
+
+    @Override
+    public Integer call() throws InputFault {
+        if (sections.isEmpty() && buttocks.isEmpty() && waterlines.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "no curve is asked for; give --section, --buttock or --waterline");
+        }
+        if (step != null && step < LEAST_STEP) {
+            throw new ParameterException(spec.commandLine(), "--step is " + FixedDecimal.format(step, PLACES)
+                + " m; it must be at least " + LEAST_STEP + " m");
+        }
+        double chord = step == null ? CHORD : FINE_CHORD;
+        Hull hull = table.hull();
+        Csv csv = new Csv(spec.commandLine().getOut());
+        csv.row("curve", "branch", "position_m", "angle_deg", "x_m", "y_m", "z_m");
+        sections.forEach(x -> print(csv, "section", x, hull.section(x, chord)));
+        buttocks.forEach(y -> print(csv, "buttock", y, hull.buttock(Math.abs(y), chord)));
+        waterlines.forEach(z -> print(csv, "waterline", z, hull.waterline(z, chord)));
+        spec.commandLine().getOut().flush();
+        misses.forEach(spec.commandLine().getErr()::println);
+        return (misses.isEmpty() ? Exit.DONE : Exit.INPUT).code();
+    }
+
+    private void print(Csv csv, String name, double position, List<Curve> branches) {
+        if (branches.isEmpty()) {
+            misses.add("the " + name + " at " + FixedDecimal.format(position, 3) + " m misses the hull of " + table.name());
+        }
+        for (int branch = 0; branch < branches.size(); branch++) {
+            List<Vector3D> points = branches.get(branch).points();
+            for (Vector3D point : step == null ? points : EvenSteps.along(points, step)) {
+                csv.row(name, Integer.toString(branch + 1), Csv.number(position, PLACES), "",
+                    Csv.number(point.getX(), PLACES), Csv.number(point.getY(), PLACES), Csv.number(point.getZ(), PLACES));
+            }
+        }
+    }
+}

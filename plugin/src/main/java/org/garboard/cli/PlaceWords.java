@@ -1,0 +1,43 @@
+package org.garboard.cli;
+
+import org.garboard.job.DrawingWish;
+import org.garboard.siting.Site;
+import org.garboard.units.FeetInches;
+import org.garboard.units.FixedDecimal;
+
+/** Places in words, lengths in the units of the job's drawing. */
+final class PlaceWords {
+    private final DrawingWish.Units units;
+
+    PlaceWords(DrawingWish.Units units) {
+        this.units = units;
+    }
+
+    /** "5.105 m aft of station 0, 0.305 m to starboard of the centreline". */
+    String place(Site site) {
+        return length(site.x()) + " aft of station 0, " + athwart(site.y());
+    }
+
+    String length(double metres) {
+        String fixed = FixedDecimal.format(metres, 3) + " m";
+        return switch (units) {
+            case MILLIMETRES -> fixed;
+            case FEET_INCHES_EIGHTHS -> FeetInches.toEighth(metres) + " (" + fixed + ")";
+        };
+    }
+
+    String shortLength(double metres) {
+        return switch (units) {
+            case MILLIMETRES -> FixedDecimal.format(metres * 1000, 0) + " mm";
+            case FEET_INCHES_EIGHTHS -> FeetInches.toEighth(metres);
+        };
+    }
+
+    private String athwart(double y) {
+        return y == 0 ? "on the centreline" : length(Math.abs(y)) + " to " + side(y) + " of the centreline";
+    }
+
+    static String side(double y) {
+        return y == 0 ? "centreline" : y > 0 ? "starboard" : "port";
+    }
+}

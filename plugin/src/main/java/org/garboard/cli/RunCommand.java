@@ -1,0 +1,87 @@
+package org.garboard.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.garboard.drawing.sheets.DrawnSet;
+import org.garboard.drawing.sheets.Provenance;
+import org.garboard.drawing.sheets.SheetRefusal;
+import org.garboard.drawing.sheets.SheetSet;
+import org.garboard.exchange.RecordFile;
+import org.garboard.exchange.RecordOutputs;
+import org.garboard.exchange.RecordSource;
+import org.garboard.hull.Hull;
+import org.garboard.job.SitingRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The whole chain: from a job to its drawings and its record. */
+@Command(
+    name = "run",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    usageHelpWidth = 100,
+    customSynopsis = "garboard run JOB --out DIR [--threads N]",
+    description = {
+        "Does a whole job: sites, pocket, drawings, record.",
+        "%nWrites the sheets into DIR and record.xml last. A file in DIR that no earlier run wrote, or "
+            + "that was changed since, is never touched. Ends with 4 when the answer is no; record and sheet 1 "
+            + "are written all the same.%n"})
+final class RunCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job, an XML file as garboard-job.xsd describes it.")
+    private Path file;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for drawings and record; made if need be.")
+    private Path folder;
+
+    @Mixin
+    private Threads threads;
+
+    @Override
+    public Integer call() throws InputFault {
+        JobSource source = JobSource.read(file);
+        Hull hull = Hull.through(source.table().table());
+        SitingRecord decided = SitingChain.decide(hull, source.job(), threads.count());
+        Answer answer = new Answer(decided);
+        DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
+            new Provenance(Version.number(), source.table().file().sha256()));
+        List<OutputFile> files = set.drawings().stream()
+            .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
+            .toList();
+        try {
+            OutputFolder.write(folder, files, record(source, decided, answer, files, set.refusals()));
+        } catch (FolderRefused refused) {
+            refused.messages().forEach(spec.commandLine().getErr()::println);
+            return Exit.USAGE.code();
+        }
+        print(answer, files, set.refusals());
+        return (answer.isYes() && set.refusals().isEmpty() ? Exit.DONE : Exit.NO).code();
+    }
+
+    private static OutputFile record(JobSource source, SitingRecord decided, Answer answer, List<OutputFile> files,
+                                     List<SheetRefusal> refusals) {
+        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file());
+        RecordOutputs outputs = new RecordOutputs(
+            files.stream().map(OutputFile::hash).toList(),
+            refusals.stream().map(SheetRefusal::message).toList());
+        return new OutputFile(RecordFile.NAME, RecordFile.write(decided, String.join(" ", answer.lines()), from, outputs));
+    }
+
+    private void print(Answer answer, List<OutputFile> files, List<SheetRefusal> refusals) {
+        PrintWriter out = spec.commandLine().getOut();
+        answer.lines().forEach(out::println);
+        out.println("Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "))
+            + "; the reasons in " + RecordFile.NAME + ".");
+        refusals.forEach(refusal -> spec.commandLine().getErr().println("not drawn: " + refusal.message()));
+    }
+}

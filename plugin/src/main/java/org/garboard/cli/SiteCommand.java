@@ -1,0 +1,91 @@
+package org.garboard.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.garboard.hull.Hull;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.garboard.siting.PlanPoint;
+import org.garboard.siting.Site;
+import org.garboard.siting.Siting;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Where the transducer of a job may go, with every check. */
+@Command(
+    name = "site",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    usageHelpWidth = 100,
+    customSynopsis = "garboard site JOB [--at X,Y] [--csv] [--threads N]",
+    description = {
+        "Finds the best sites for a transducer, with every check.",
+        "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
+            + "What cannot be told from the table is NOT KNOWN: look before cutting. Ends with 4 when no mount "
+            + "has a site.%n"})
+final class SiteCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job, an XML file as garboard-job.xsd describes it.")
+    private Path file;
+
+    @Option(names = "--at", paramLabel = "X,Y", converter = PlaceConverter.class,
+        description = "Check this place alone, in metres: x aft of station 0, y to starboard, port negative.")
+    private PlanPoint at;
+
+    @Option(names = "--csv", description = "Print a row for each check, as CSV.")
+    private boolean csv;
+
+    @Mixin
+    private Threads threads;
+
+    @Override
+    public Integer call() throws InputFault {
+        JobSource source = JobSource.read(file);
+        Hull hull = Hull.through(source.table().table());
+        Exit exit = at == null ? search(source.job(), hull) : check(source.job(), hull);
+        return exit.code();
+    }
+
+    private Exit search(Job job, Hull hull) {
+        SitingRecord decided = SitingChain.decide(hull, job, threads.count());
+        PrintWriter out = spec.commandLine().getOut();
+        if (csv) {
+            SiteCsv table = new SiteCsv(out);
+            decided.sitings().forEach(table::print);
+        } else {
+            SiteReport report = new SiteReport(out, job);
+            report.heading(job);
+            decided.sitings().forEach(report::print);
+            out.println();
+        }
+        out.flush();
+        Answer answer = new Answer(decided);
+        answer.lines().forEach(csv ? spec.commandLine().getErr()::println : out::println);
+        return answer.isYes() ? Exit.DONE : Exit.NO;
+    }
+
+    private Exit check(Job job, Hull hull) {
+        List<Site> places = job.mounts().stream()
+            .map(mount -> Siting.at(hull, job.sitingTask(), mount, at.x(), at.y()))
+            .toList();
+        PrintWriter out = spec.commandLine().getOut();
+        if (csv) {
+            SiteCsv table = new SiteCsv(out);
+            places.forEach(table::print);
+        } else {
+            SiteReport report = new SiteReport(out, job);
+            report.heading(job);
+            places.forEach(report::print);
+        }
+        return places.stream().anyMatch(Site::feasible) ? Exit.DONE : Exit.NO;
+    }
+}

@@ -1,0 +1,64 @@
+package org.garboard.cli;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.hull.Curve;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.PanelOffsets;
+import org.garboard.offsets.Station;
+
+/**
+ * What stands at one station.
+ *
+ * @param name as the table prints it
+ * @param x aft of the table's origin [m]
+ * @param points of the skin that the table gives there, those of the named lines once
+ * @param girth from keel to sheer along the skin [m]
+ * @param chordDeadrise from the keel line straight to the outermost chine [rad]; NaN without a chine,
+ *     or where it meets the keel
+ */
+record StationFigures(String name, double x, int points, double girth, double chordDeadrise) {
+    private static final double CHORD = 1e-6;
+
+    static List<StationFigures> of(OffsetTable table, Hull hull) {
+        List<PanelOffsets> panels = PanelOffsets.of(table);
+        return IntStream.range(0, table.stations().size())
+            .mapToObj(i -> of(table.stations().get(i), points(panels, i), hull))
+            .toList();
+    }
+
+    private static StationFigures of(Station station, int points, Hull hull) {
+        return new StationFigures(station.name(), station.x(), points, girth(hull, station.x()), chordDeadrise(hull, station.x()));
+    }
+
+    /** Every panel counts its two edges; neighbours share one. */
+    private static int points(List<PanelOffsets> panels, int station) {
+        int count = 1;
+        for (PanelOffsets panel : panels) {
+            count += panel.stations().get(station).size() - 1;
+        }
+        return count;
+    }
+
+    private static double girth(Hull hull, double x) {
+        double girth = 0;
+        for (Curve curve : hull.section(x, CHORD)) {
+            List<Vector3D> points = curve.points();
+            for (int i = 1; i < points.size(); i++) {
+                girth += points.get(i).distance(points.get(i - 1));
+            }
+        }
+        return girth;
+    }
+
+    private static double chordDeadrise(Hull hull, double x) {
+        HullLine edge = hull.bottomEdge();
+        double out = edge.y(x) - hull.keel().y(x);
+        boolean none = edge.kind() != LineKind.CHINE || !(out > 0);
+        return none ? Double.NaN : Math.atan2(edge.z(x) - hull.keel().z(x), out);
+    }
+}

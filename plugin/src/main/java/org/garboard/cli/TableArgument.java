@@ -1,0 +1,29 @@
+package org.garboard.cli;
+
+import java.nio.file.Path;
+import org.garboard.hull.Hull;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The table of offsets that a command takes as its argument, and how the hull is drawn through it. */
+final class TableArgument {
+    @Parameters(index = "0", paramLabel = "TABLE", description = "The table of offsets, a CSV file.")
+    private Path file;
+
+    @Option(names = "--exact",
+        description = "Draw the hull through every point of the table. It is the only way so far, with or without this option.")
+    private boolean exact;
+
+    TableSource read() throws InputFault {
+        return TableSource.read(file, file.toString());
+    }
+
+    Hull hull() throws InputFault {
+        return Hull.through(read().table());
+    }
+
+    /** As the user wrote it. */
+    String name() {
+        return file.toString();
+    }
+}

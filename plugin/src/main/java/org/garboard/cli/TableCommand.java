@@ -1,0 +1,120 @@
+package org.garboard.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableLine;
+import org.garboard.units.FixedDecimal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What a table of offsets holds, or everything that is wrong with it. */
+@Command(
+    name = "table",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    usageHelpWidth = 100,
+    customSynopsis = "garboard table TABLE [--csv] [--exact] [--threads N]",
+    description = {
+        "Reads a table of offsets and tells what it holds, or lists its faults.",
+        "%nPrints stations with their distances, lines, panels of the skin, and girth and deadrise at each "
+            + "station; or every fault in the file in one go, each with its row and column, what stands there "
+            + "and what was expected.%n"})
+final class TableCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private TableArgument argument;
+
+    @Option(names = "--csv", description = "Print the stations alone, as CSV.")
+    private boolean csv;
+
+    @Mixin
+    private Threads threads;
+
+    @Override
+    public Integer call() throws InputFault {
+        TableSource source = argument.read();
+        OffsetTable table = source.table();
+        Hull hull = Hull.through(table);
+        List<StationFigures> stations = StationFigures.of(table, hull);
+        PrintWriter out = spec.commandLine().getOut();
+        if (csv) {
+            printCsv(new Csv(out), stations);
+        } else {
+            printHeading(out, table);
+            source.notes().forEach(note -> out.println("note: " + note));
+            out.println();
+            printLines(out, table);
+            printPanels(out, hull.lines());
+            printStations(out, stations);
+        }
+        return Exit.DONE.code();
+    }
+
+    private static void printHeading(PrintWriter out, OffsetTable table) {
+        out.println(table.title());
+        out.println("to " + switch (table.surface()) {
+            case OUTSIDE_OF_SKIN -> "the outside of the skin";
+            case INSIDE_OF_PLANKING -> "the inside of the planking";
+            case INSIDE_OF_PLATING -> "the inside of the plating";
+        } + "; least count " + FixedDecimal.format(table.leastCount() * 1000, 3) + " mm");
+        Station first = table.stations().get(0);
+        Station last = table.stations().get(table.stations().size() - 1);
+        out.println(table.stations().size() + " stations, from x = " + FixedDecimal.format(first.x(), 3)
+            + " m to " + FixedDecimal.format(last.x(), 3) + " m aft of the table's origin");
+    }
+
+    private static void printLines(PrintWriter out, OffsetTable table) {
+        TextTable lines = new TextTable("<line", "<kind", "<gives", "at [m]", "stations");
+        for (TableLine line : table.lines()) {
+            lines.row(line.name(), line.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                switch (line.measure()) {
+                    case HEIGHT -> "heights";
+                    case HALF_BREADTH -> "half-breadths";
+                },
+                switch (line.kind()) {
+                    case WATERLINE, BUTTOCK -> FixedDecimal.format(line.level(), 3);
+                    default -> "";
+                },
+                Integer.toString(line.entries().size()));
+        }
+        lines.print(out);
+        out.println();
+    }
+
+    private static void printPanels(PrintWriter out, List<HullLine> lines) {
+        out.println("Panels of the skin, from the keel outward:");
+        for (int i = 1; i < lines.size(); i++) {
+            out.println("  " + i + "  " + lines.get(i - 1).name() + " to " + lines.get(i).name());
+        }
+        out.println();
+    }
+
+    private static void printStations(PrintWriter out, List<StationFigures> stations) {
+        TextTable rows = new TextTable("<station", "x [m]", "points", "girth keel to sheer [m]", "chord deadrise keel to chine [deg]");
+        for (StationFigures station : stations) {
+            rows.row(station.name(), FixedDecimal.format(station.x(), 3), Integer.toString(station.points()),
+                FixedDecimal.format(station.girth(), 3), Csv.number(Math.toDegrees(station.chordDeadrise()), 2));
+        }
+        rows.print(out);
+    }
+
+    private static void printCsv(Csv csv, List<StationFigures> stations) {
+        csv.row("station", "x_m", "points", "girth_m", "chord_deadrise_deg");
+        for (StationFigures station : stations) {
+            csv.row(station.name(), Csv.number(station.x(), 6), Integer.toString(station.points()),
+                Csv.number(station.girth(), 6), Csv.number(Math.toDegrees(station.chordDeadrise()), 5));
+        }
+    }
+}

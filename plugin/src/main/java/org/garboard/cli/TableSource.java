@@ -1,0 +1,38 @@
+package org.garboard.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.garboard.exchange.FileHash;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.tablefile.TableFile;
+import org.garboard.tablefile.TableProblem;
+import org.garboard.tablefile.TableReading;
+
+/**
+ * A table of offsets that was read, and the hash of its file.
+ *
+ * @param table the table, free of faults
+ * @param notes heading rows that the program does not use
+ * @param file its name and its hash
+ */
+record TableSource(OffsetTable table, List<String> notes, FileHash file) {
+    TableSource {
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @param path where it lies; messages name it so
+     * @param name what the hash calls it
+     */
+    static TableSource read(Path path, String name) throws InputFault {
+        byte[] bytes = InputFile.read(path, TableFile.MOST_BYTES);
+        TableReading reading = TableFile.read(path.toString(), bytes);
+        if (reading instanceof TableReading.Faulty faulty) {
+            throw new InputFault(faulty.problems().stream().map(TableProblem::message).toList());
+        }
+        TableReading.Read read = (TableReading.Read) reading;
+        return new TableSource(read.table(), read.notes(), FileHash.of(name, bytes));
+    }
+}

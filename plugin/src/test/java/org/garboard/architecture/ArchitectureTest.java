@@ -1,0 +1,100 @@
+package org.garboard.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Arrays;
+
+/** Who may know whom. {@link ArchitectureRulesCanFailTest} shows that each rule can fail. */
+@AnalyzeClasses(packages = "org.garboard", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    static final String[] CORE = {
+        "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.hull..",
+        "org.garboard.craft..", "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
+    static final String[] IMPORT = {"org.garboard.tablefile.."};
+    static final String[] EXPORT = {"org.garboard.drawing.."};
+    static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
+    static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers.."};
+
+    @ArchTest
+    static final ArchRule everyPackageBelongsToAModule = classes().that(resideInAnyPackage("org.garboard.."))
+        .should().resideInAnyPackage(join(CORE, IMPORT, EXPORT, PLUGIN))
+        .because("a package that no list here names escapes the other rules");
+
+    @ArchTest
+    static final ArchRule coreKnowsNoOtherModuleAndNoFormat = classes().that().resideInAnyPackage(CORE)
+        .should().onlyDependOnClassesThat().resideInAnyPackage(join(CORE, JAVA))
+        .because("core knows neither CSV nor DXF, SVG, XML or the command line");
+
+    @ArchTest
+    static final ArchRule coreReadsAndPrintsNothing = noClasses().that().resideInAnyPackage(CORE)
+        .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio.file..", "java.util.logging..")
+        .orShould().accessField(System.class, "out").orShould().accessField(System.class, "err")
+        .because("core is headless");
+
+    @ArchTest
+    static final ArchRule importKnowsCoreOnly = noClasses().that().resideInAnyPackage(IMPORT)
+        .should().dependOnClassesThat().resideInAnyPackage(join(EXPORT, PLUGIN));
+
+    @ArchTest
+    static final ArchRule exportKnowsCoreOnly = noClasses().that().resideInAnyPackage(EXPORT)
+        .should().dependOnClassesThat().resideInAnyPackage(join(IMPORT, PLUGIN));
+
+    @ArchTest
+    static final ArchRule onlyExchangeSeesTheGeneratedClasses = noClasses().that(not(resideInAnyPackage("org.garboard.exchange..")))
+        .should().dependOnClassesThat().resideInAnyPackage("org.garboard.exchange.xml..");
+
+    @ArchTest
+    static final ArchRule onlyExchangeBindsXml = noClasses().that(not(resideInAnyPackage("org.garboard.exchange..")))
+        .should().dependOnClassesThat().resideInAnyPackage("jakarta.xml..", "org.glassfish..");
+
+    @ArchTest
+    static final ArchRule exchangeDoesNotKnowTheCommandLine = noClasses().that().resideInAnyPackage("org.garboard.exchange..")
+        .should().dependOnClassesThat().resideInAnyPackage("org.garboard.cli..", "picocli..");
+
+    @ArchTest
+    static final ArchRule unitsStandAlone = only("units");
+
+    @ArchTest
+    static final ArchRule geometryKnowsNoBoats = only("geometry", "units");
+
+    @ArchTest
+    static final ArchRule offsetsKnowUnits = only("offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule hullComesFromOffsets = only("hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule craftIsAroundTheHull = only("craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule mountsKnowCraftAndHull = only("mount", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule sitingKnowsMounts = only("siting", "mount", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "mount", "craft", "hull", "offsets", "geometry", "units");
+
+    /** A package of core that knows only these others of ours. */
+    static ArchRule only(String subject, String... known) {
+        String[] allowed = new String[known.length + 1];
+        for (int i = 0; i < known.length; i++) {
+            allowed[i] = "org.garboard." + known[i] + "..";
+        }
+        allowed[known.length] = "org.garboard." + subject + "..";
+        return noClasses().that().resideInAnyPackage("org.garboard." + subject + "..")
+            .should().dependOnClassesThat(resideInAnyPackage("org.garboard..").and(resideOutsideOfPackages(allowed)));
+    }
+
+    private static String[] join(String[]... lists) {
+        return Arrays.stream(lists).flatMap(Arrays::stream).toArray(String[]::new);
+    }
+}
