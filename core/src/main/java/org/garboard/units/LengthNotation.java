@@ -89,7 +89,7 @@ public final class LengthNotation {
             return "is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)";
         }
         String likely = marks.group(1) + "." + marks.group(2) + marks.group(3);
-        double metres = bareUnit.get().toMetres(new BigDecimal(likely));
-        return "is not a number; write " + likely + " or " + FeetInches.dashed(metres) + " (ft-in-eighths)";
+        String dashed = FeetInches.dashed(bareUnit.get().toMetres(new BigDecimal(likely)));
+        return "is not a number; write " + likely + (dashed.equals("0-0-0") ? "" : " or " + dashed + " (ft-in-eighths)");
     }
 }

@@ -111,6 +111,12 @@ class LengthNotationTest {
     }
 
     @Test
+    void badInput_twoMarksInATableWhereFeetWouldComeToNothing() {
+        assertEquals(new Unreadable("is not a number; write 1.28"),
+            LengthNotation.in(LengthUnit.MILLIMETRE).read("1.2.8"));
+    }
+
+    @Test
     void badInput_bareNumberWhereTheUnitIsNotAgreed() {
         assertEquals(
             new Unreadable("has no unit; write 2-3-4 (ft-in-eighths), or m, mm, cm, ft or in behind the number"),

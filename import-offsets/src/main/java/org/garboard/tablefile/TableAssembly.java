@@ -108,8 +108,7 @@ final class TableAssembly {
         if (fault.line().isEmpty() && fault.station().isEmpty()) {
             problems.inFile(fault.reason());
         } else if (fault.line().isEmpty()) {
-            Cell name = layout.stations().get(fault.station().getAsInt());
-            problems.inCell(name, StationPlaces.place(name), "", "stands here: " + fault.reason());
+            reportStation(fault.station().getAsInt(), fault.reason());
         } else {
             Strip strip = strips.get(fault.line().getAsInt());
             if (fault.station().isEmpty()) {
@@ -118,6 +117,14 @@ final class TableAssembly {
                 reportCell(strip, fault.station().getAsInt(), fault.reason());
             }
         }
+    }
+
+    /** At the station's name if that is there before, otherwise at its distance. */
+    private void reportStation(int station, String reason) {
+        Cell name = layout.stations().get(station);
+        boolean repeated = layout.stations().subList(0, station).stream().anyMatch(other -> other.text().equals(name.text()));
+        Cell cell = repeated || layout.distances().isEmpty() ? name : layout.distances().get().cells().get(station);
+        problems.inCell(cell, StationPlaces.place(name), "", "stands here: " + reason);
     }
 
     /** A cell that is unreadable, or cut off with the end of its row, has been reported as that. */
