@@ -21,6 +21,7 @@ public final class LevelSet {
     private final int along;
     private final double step;
     private final int[] part;
+    private final boolean[] low;
     private final List<List<Ring>> rings = new ArrayList<>();
 
     /**
@@ -36,6 +37,10 @@ public final class LevelSet {
         this.along = field.length / across;
         this.step = step;
         this.part = new int[field.length];
+        this.low = new boolean[(along + 2) * (across + 2)];
+        for (int node = 0; node < field.length; node++) {
+            low[(node / across + 1) * (across + 2) + node % across + 1] = field[node] <= 0;
+        }
         int parts = label();
         for (int p = 0; p < parts; p++) {
             rings.add(new ArrayList<>());
@@ -94,9 +99,11 @@ public final class LevelSet {
     private void trace() {
         int[] next = new int[2 * (along + 2) * (across + 2)];
         Arrays.fill(next, -1);
-        for (int i = -1; i < along; i++) {
-            for (int j = -1; j < across; j++) {
-                link(i, j, next);
+        int wide = across + 2;
+        for (int at = 0; at + wide + 1 < low.length; at++) {
+            boolean here = low[at];
+            if (here != low[at + 1] || here != low[at + wide] || here != low[at + wide + 1]) {
+                link(at / wide - 1, at % wide - 1, next);
             }
         }
         for (int side = 0; side < next.length; side++) {
@@ -107,15 +114,13 @@ public final class LevelSet {
     }
 
     private void link(int i, int j, int[] next) {
-        int low = (low(i, j) ? 1 : 0) | (low(i + 1, j) ? 2 : 0) | (low(i + 1, j + 1) ? 4 : 0) | (low(i, j + 1) ? 8 : 0);
-        if (low == 0 || low == 15) {
-            return;
-        }
+        int corners = (low(i, j) ? 1 : 0) | (low(i + 1, j) ? 2 : 0)
+            | (low(i + 1, j + 1) ? 4 : 0) | (low(i, j + 1) ? 8 : 0);
         int near = side(i, j, 0);
         int after = side(i + 1, j, 1);
         int far = side(i, j + 1, 0);
         int fore = side(i, j, 1);
-        switch (low) {
+        switch (corners) {
             case 1 -> next[near] = fore;
             case 2 -> next[after] = near;
             case 3 -> next[after] = fore;
@@ -190,7 +195,7 @@ public final class LevelSet {
     }
 
     private boolean low(int i, int j) {
-        return value(i, j) <= 0;
+        return low[(i + 1) * (across + 2) + j + 1];
     }
 
     private double value(int i, int j) {

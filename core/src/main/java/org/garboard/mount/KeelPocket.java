@@ -6,6 +6,9 @@ import org.garboard.craft.Transducer;
 
 /** In a recess athwart the keel. */
 public record KeelPocket() implements Mount {
+    /** Part of a millimetre that is rounding of the machine. */
+    private static final double WHOLE = 1e-6;
+
     @Override
     public String words() {
         return "keel pocket";
@@ -22,17 +25,18 @@ public record KeelPocket() implements Mount {
         Transducer transducer = installation.transducer();
         double gap = installation.pocket().gap();
         return new Footprint(transducer.length() + 2 * gap, transducer.width() + 2 * gap,
-            transducer.cornerRadius() + gap);
+            transducer.cornerRadius() > 0 ? transducer.cornerRadius() + gap : 0);
     }
 
     /**
-     * Depth of the floor above the keel line [m]: as the job wishes, or such that the body's face lies
-     * level with the skin at the floor's outer edges.
+     * Depth of the floor above the keel line [m]: as the job wishes, or the least whole millimetre at which
+     * the body's face does not stand proud of the skin at the floor's outer edges.
      *
      * @param rise of the V over the half width [m]
      */
     public double depth(Installation installation, double rise) {
-        return installation.pocket().depth().orElse(rise + installation.transducer().height());
+        return installation.pocket().depth().orElse(
+            Math.ceil((rise + installation.transducer().height()) * 1000 - WHOLE) / 1000);
     }
 
     @Override
@@ -51,6 +55,10 @@ public record KeelPocket() implements Mount {
                 bed -> depth(installation, bed.rise()) - bed.rise(),
                 "The walls hold the body at its outer edges.",
                 "The V rises so far that the walls at the outer edges do not hold the body."),
+            Demand.atMost("face proud of the skin", Limits.FACE_PROUD,
+                bed -> Math.max(0, bed.rise() - faceDepth(installation, bed.rise())),
+                "The face stays within the skin at its outer edges.",
+                "At the depth asked for the face stands proud of the skin at its outer edges."),
             Demand.atMost("straightness of the keel line", Limits.KEEL_STRAIGHTNESS, Bed::keelGap,
                 "The keel line runs straight along pocket and ramps.",
                 "The keel line bends too much along pocket and ramps."),

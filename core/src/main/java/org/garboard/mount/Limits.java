@@ -36,6 +36,9 @@ final class Limits {
     static final Limit KEEL_STRAIGHTNESS = Limit.ofMillimetres(5,
         "our choice, because floor and ramps are built straight and no deeper step than that can be faired away");
 
+    static final Limit FACE_PROUD = Limit.ofMillimetres(0.1,
+        "our choice, because a coat of paint is thicker");
+
     private Limits() {
     }
 

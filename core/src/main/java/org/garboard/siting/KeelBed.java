@@ -46,7 +46,7 @@ final class KeelBed implements MeasuredBed {
         if (!seat.onSkin()) {
             return false;
         }
-        double cosine = 1 / Math.sqrt(1 + seat.keel().slope() * seat.keel().slope());
+        double cosine = 1 / Math.sqrt(1 + seat.slope() * seat.slope());
         double half = footprint.length() / 2 * cosine;
         double reach = half + mount.ramp(installation, seat.rise()) * cosine;
         StraightFit run = StraightFit.over(at -> ground.skin().applyAsDouble(at, 0), x, reach, samples);
@@ -90,7 +90,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public double slope() {
-        return Math.atan(seat.keel().slope());
+        return Math.atan(seat.slope());
     }
 
     /** It lies on the keel line. */

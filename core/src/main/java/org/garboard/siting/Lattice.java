@@ -15,16 +15,18 @@ final class Lattice {
 
     private final int rows;
     private final int columns;
+    private final int roomStride;
     private final double[] aft;
     private final double[] outboard;
     private final double aftSquares;
     private final double outboardSquares;
     private final Footprint footprint;
 
-    private Lattice(Footprint footprint, int rows, int columns) {
+    private Lattice(Footprint footprint, int rows, int columns, int roomStride) {
         this.footprint = footprint;
         this.rows = rows;
         this.columns = columns;
+        this.roomStride = roomStride;
         this.aft = new double[rows * columns];
         this.outboard = new double[rows * columns];
         double aftSum = 0;
@@ -38,14 +40,14 @@ final class Lattice {
         this.outboardSquares = outboardSum;
     }
 
-    /** For the search of the whole bottom: edges, middle, and one line between on the long side. */
+    /** For the search of the whole bottom: edges, middle, and one line between. */
     static Lattice coarse(Footprint footprint) {
-        return new Lattice(footprint, 7, 5);
+        return new Lattice(footprint, 5, 5, 2);
     }
 
     /** For the checks of one place. */
     static Lattice fine(Footprint footprint) {
-        return new Lattice(footprint, count(footprint.length()), count(footprint.width()));
+        return new Lattice(footprint, count(footprint.length()), count(footprint.width()), 1);
     }
 
     private static int count(double side) {
@@ -76,6 +78,11 @@ final class Lattice {
 
     int columns() {
         return columns;
+    }
+
+    /** Every which row is taken for the rooms beside the footprint, first and last among them. */
+    int roomStride() {
+        return roomStride;
     }
 
     int size() {

@@ -1,11 +1,14 @@
 package org.garboard.siting;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Mount;
 
 /** Where on the bottom: the search of the whole bottom, and the checks of one place. */
 public final class Siting {
+    /** Side of the grid's cells [m]. */
+    static final double GRID_STEP = 0.010;
 
     private Siting() {
     }
@@ -13,16 +16,30 @@ public final class Siting {
     /**
      * Feasible regions and best sites of every mount of the task, in its order. The answer does not
      * depend on the number of threads.
+     *
+     * <p>A region on which no place that a yard can mark passes every check is left out; of the rest
+     * the eight largest are kept, each with its best site. The sites pass every check that can be
+     * made when asked by {@link #at}.
      */
     public static List<MountSiting> search(Hull hull, SitingTask task, int threads) {
-        throw new IllegalStateException("skeleton");
+        return search(hull, task, GRID_STEP, threads);
+    }
+
+    static List<MountSiting> search(Hull hull, SitingTask task, double step, int threads) {
+        BottomSearch search = new BottomSearch(hull, task, step, threads);
+        List<MountSiting> sitings = new ArrayList<>();
+        for (Mount mount : task.mounts()) {
+            sitings.add(search.of(mount));
+        }
+        return sitings;
     }
 
     /**
      * Every check of a mount at one place: x aft, y to starboard [m], as asked, not rounded. A place
-     * off the skin is a check that is not met.
+     * off the skin is a check that is not met, and what cannot be measured there is NOT KNOWN.
      */
     public static Site at(Hull hull, SitingTask task, Mount mount, double x, double y) {
-        throw new IllegalStateException("skeleton");
+        Ground ground = new Ground(hull::height, BottomLines.of(hull), task.draught());
+        return new PlaceChecks(hull, ground, task, mount).at(x, y);
     }
 }

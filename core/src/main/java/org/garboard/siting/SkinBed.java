@@ -1,5 +1,7 @@
 package org.garboard.siting;
 
+import java.util.Arrays;
+
 /**
  * The bed of a footprint beside the keel: the skin under it against its best plane, and the rooms
  * around it.
@@ -63,7 +65,7 @@ final class SkinBed implements MeasuredBed {
             return false;
         }
         double centreZ = ground.skin().applyAsDouble(x, y);
-        java.util.Arrays.fill(off, 0);
+        Arrays.fill(off, 0);
         for (int fit = 0; fit < fits; fit++) {
             if (!carryToSkin(centreZ)) {
                 return false;
@@ -74,10 +76,10 @@ final class SkinBed implements MeasuredBed {
         return true;
     }
 
-    /** A first plane from the middles of the four sides, twice: the second on the footprint turned to the first. */
+    /** A first plane from the middles of the four sides; again, for one place, on the footprint so turned. */
     private boolean layOnFourPoints() {
         turnTo(0, 0);
-        for (int turn = 0; turn < 2; turn++) {
+        for (int turn = 0; turn < Math.min(fits, 2); turn++) {
             double dx = alongX * lattice.halfLength();
             double wx = acrossX * lattice.halfWidth();
             double wy = acrossY * lattice.halfWidth();
@@ -143,8 +145,8 @@ final class SkinBed implements MeasuredBed {
         for (int k = 0; k < off.length; k++) {
             double rest = off[k] - tiltAft * lattice.aft(k) - tiltOut * lattice.outboard(k);
             off[k] = rest;
-            least = Math.min(least, rest);
-            most = Math.max(most, rest);
+            least = rest < least ? rest : least;
+            most = rest > most ? rest : most;
         }
         gap = most - least;
         double alongZ = slopeAft * alongX;
@@ -161,9 +163,9 @@ final class SkinBed implements MeasuredBed {
         double foremost = Double.POSITIVE_INFINITY;
         double aftmost = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < off.length; k++) {
-            highest = Math.max(highest, pz[k]);
-            foremost = Math.min(foremost, px[k]);
-            aftmost = Math.max(aftmost, px[k]);
+            highest = pz[k] > highest ? pz[k] : highest;
+            foremost = px[k] < foremost ? px[k] : foremost;
+            aftmost = px[k] > aftmost ? px[k] : aftmost;
         }
         immersion = ground.draught() - highest;
         toEnds = Math.min(foremost - lines.forwardEnd(), lines.afterEnd() - aftmost);
@@ -178,7 +180,7 @@ final class SkinBed implements MeasuredBed {
     /** Least distance of the long edges from a line; negative where the line crosses the footprint. */
     private double room(LineTrace line) {
         double least = Double.POSITIVE_INFINITY;
-        for (int row = 0; row < lattice.rows(); row++) {
+        for (int row = 0; row < lattice.rows(); row += lattice.roomStride()) {
             int in = row * lattice.columns();
             int out = in + lattice.columns() - 1;
             double lineAtIn = line.y(px[in]);

@@ -1,0 +1,108 @@
+package org.garboard.siting;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.garboard.hull.Hull;
+import org.garboard.mount.Mount;
+import org.garboard.mount.Seat;
+
+/**
+ * The best place of a part of the grid, rounded to what a yard can mark and checked there on the true
+ * surface.
+ *
+ * <p>Best is the least governing utilisation. Utilisations within a hundredth of the least count as
+ * equal (our choice, because a table rounded to an eighth or a millimetre tells no finer); of equals
+ * the farthest aft serves, and of those the nearest to the keel line (common practice, no source: aft
+ * and near the centreline is longest in the water).
+ */
+final class SiteFinder {
+    static final double EQUAL = 0.01;
+    /** Where so many places in turn fail at their rounded mark, the part has none (our choice). */
+    private static final int TRIES = 500;
+
+    private final Hull hull;
+    private final BottomGrid grid;
+    private final Suitability suitability;
+    private final Mount mount;
+    private final Mark mark;
+    private final PlaceChecks checks;
+
+    SiteFinder(Hull hull, BottomGrid grid, Suitability suitability, Mount mount, Mark mark, PlaceChecks checks) {
+        this.hull = hull;
+        this.grid = grid;
+        this.suitability = suitability;
+        this.mount = mount;
+        this.mark = mark;
+        this.checks = checks;
+    }
+
+    /** The best site of a part, with its window; empty where no place that can be marked serves. */
+    Optional<Site> best(FeasiblePart part) {
+        int[] open = part.nodes();
+        for (int attempt = 0; attempt < TRIES; attempt++) {
+            int best = bestOf(open, suitability::utilisation);
+            if (best < 0) {
+                break;
+            }
+            PlanPoint place = marked(best);
+            if (checks.serves(place.x(), place.y())) {
+                return Optional.of(withWindow(place));
+            }
+            open = Arrays.stream(open).filter(node -> node != best).toArray();
+        }
+        return Optional.empty();
+    }
+
+    /** The place whose governing check is least exceeded, with every check; empty where none can be measured. */
+    Optional<Site> nearest() {
+        int[] measured = IntStream.range(0, suitability.size()).filter(suitability::measured).toArray();
+        int best = bestOf(measured, suitability::utilisation);
+        if (best >= 0 && Double.isInfinite(suitability.utilisation(best))) {
+            best = bestOf(measured, suitability::shortfall);
+        }
+        if (best < 0) {
+            return Optional.empty();
+        }
+        PlanPoint place = marked(best);
+        return Optional.of(checks.at(place.x(), place.y()));
+    }
+
+    /** Of nodes in rising order, the best by a figure that is to be small; -1 of none. */
+    private int bestOf(int[] nodes, IntToDoubleFunction figure) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int node : nodes) {
+            least = Math.min(least, figure.applyAsDouble(node));
+        }
+        int best = -1;
+        for (int k = nodes.length - 1; k >= 0; k--) {
+            if (figure.applyAsDouble(nodes[k]) <= least + EQUAL && (best < 0 || row(nodes[k]) == row(best))) {
+                best = nodes[k];
+            }
+        }
+        return best;
+    }
+
+    /** The place of a node, x and girth rounded; the node itself where the skin ends before its rounded girth. */
+    private PlanPoint marked(int node) {
+        double x = mark.round(grid.x(row(node)));
+        if (mount.seat() == Seat.ATHWART_KEEL) {
+            return new PlanPoint(x, 0);
+        }
+        double y = grid.y(node % suitability.columns());
+        double marked = Girth.halfBreadth(hull, x, mark.round(hull.girth(x, y)), y);
+        return new PlanPoint(x, Double.isNaN(marked) ? y : marked);
+    }
+
+    private Site withWindow(PlanPoint place) {
+        Site site = checks.at(place.x(), place.y());
+        Window window = new WindowFinder(hull, grid, suitability, mount, mark, checks).around(site);
+        return new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
+            site.checks(), Optional.of(window));
+    }
+
+    private int row(int node) {
+        return node / suitability.columns();
+    }
+}

@@ -1,0 +1,97 @@
+package org.garboard.siting;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import org.garboard.mount.Demand;
+
+/**
+ * How well every node of a grid serves a mount: its governing utilisation, for ranking, and its
+ * largest shortfall, whose zero bounds the feasible regions.
+ */
+final class Suitability {
+    /** Shortfall of a node that cannot be measured: finite, and so large that a region ends at the node before it. */
+    private static final double WORST = 1e6;
+
+    private final int columns;
+    private final double[] utilisation;
+    private final double[] shortfall;
+
+    private Suitability(int rows, int columns) {
+        this.columns = columns;
+        this.utilisation = new double[rows * columns];
+        this.shortfall = new double[rows * columns];
+        Arrays.fill(utilisation, Double.POSITIVE_INFINITY);
+        Arrays.fill(shortfall, WORST);
+    }
+
+    /** Every node of the bottom. */
+    static Suitability ofBottom(BottomGrid grid, Supplier<MeasuredBed> beds, List<Demand> demands, int threads) {
+        return measured(grid, grid.columns(), beds, demands, threads);
+    }
+
+    /** The nodes on the keel line alone. */
+    static Suitability ofKeelLine(BottomGrid grid, Supplier<MeasuredBed> beds, List<Demand> demands, int threads) {
+        return measured(grid, 1, beds, demands, threads);
+    }
+
+    private static Suitability measured(BottomGrid grid, int columns, Supplier<MeasuredBed> beds,
+                                        List<Demand> demands, int threads) {
+        Suitability suitability = new Suitability(grid.rows(), columns);
+        Demand[] asked = demands.toArray(Demand[]::new);
+        Rows.each(grid.rows(), threads, (from, to) -> {
+            MeasuredBed bed = beds.get();
+            for (int i = from; i < to; i++) {
+                for (int j = 0; j < columns && grid.onSkin(i, j); j++) {
+                    if (bed.measure(grid.x(i), grid.y(j))) {
+                        suitability.judge(i * columns + j, bed, asked);
+                    }
+                }
+            }
+        });
+        return suitability;
+    }
+
+    private void judge(int node, MeasuredBed bed, Demand[] asked) {
+        double most = 0;
+        double missed = Double.NEGATIVE_INFINITY;
+        for (Demand demand : asked) {
+            most = Math.max(most, demand.utilisation(bed));
+            missed = Math.max(missed, demand.shortfall(bed));
+        }
+        if (!Double.isNaN(most)) {
+            utilisation[node] = most;
+            shortfall[node] = Math.min(WORST, missed);
+        }
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    int size() {
+        return utilisation.length;
+    }
+
+    /** Governing utilisation; infinite where a node cannot be measured. */
+    double utilisation(int node) {
+        return utilisation[node];
+    }
+
+    /** Largest shortfall: at most zero where every demand is met; always finite. */
+    double shortfall(int node) {
+        return shortfall[node];
+    }
+
+    boolean measured(int node) {
+        return shortfall[node] < WORST;
+    }
+
+    boolean serves(int node) {
+        return shortfall[node] <= 0;
+    }
+
+    double[] shortfalls() {
+        return shortfall.clone();
+    }
+}
