@@ -12,66 +12,98 @@ import org.garboard.offsets.Station;
 
 /** From a table to a hull: its named lines first, then each panel between two of them. */
 final class Loft {
+    private final double[] x;
+    private final List<PanelOffsets> offsets;
+    private final List<LineKind> kinds = new ArrayList<>();
+    /** {y, z} of each named line at each station. */
+    private final List<double[][]> lines = new ArrayList<>();
 
-    private Loft() {
+    private Loft(OffsetTable table) {
+        this.x = table.stations().stream().mapToDouble(Station::x).toArray();
+        this.offsets = PanelOffsets.of(table);
+        takeLine(table, offsets.get(0), 0);
+        for (PanelOffsets strip : offsets) {
+            takeLine(table, strip, 1);
+        }
     }
 
     static Hull through(OffsetTable table) {
-        double[] x = table.stations().stream().mapToDouble(Station::x).toArray();
-        List<PanelOffsets> strips = PanelOffsets.of(table);
-        List<HullLine> lines = new ArrayList<>();
+        Loft loft = new Loft(table);
+        List<double[][]> poles = new ArrayList<>();
+        List<Strip> strips = loft.strips();
+        List<KnotVector> knots = new ArrayList<>();
+        for (Strip strip : strips) {
+            KnotVector across = PanelKnots.across(strip);
+            knots.add(across);
+            poles.add(ExactStrip.through(strip, across));
+        }
+        return loft.hull(strips, knots, poles);
+    }
+
+    /** @param end 0 for the strip's lower line, 1 for its upper */
+    private void takeLine(OffsetTable table, PanelOffsets strip, int end) {
+        double[][] line = new double[x.length][];
+        for (int j = 0; j < x.length; j++) {
+            SectionPoint point = end(strip.stations().get(j), end);
+            line[j] = new double[] {point.y(), point.z()};
+        }
+        lines.add(line);
+        kinds.add(table.lines().get(end(strip.stations().get(0), end).line()).kind());
+    }
+
+    private static SectionPoint end(List<SectionPoint> points, int end) {
+        return points.get(end * (points.size() - 1));
+    }
+
+    private List<Strip> strips() {
+        List<Strip> strips = new ArrayList<>();
+        for (int p = 0; p < offsets.size(); p++) {
+            strips.add(new Strip(lines.get(p), lines.get(p + 1), offsets.get(p).stations()));
+        }
+        return strips;
+    }
+
+    private Hull hull(List<Strip> strips, List<KnotVector> knots, List<double[][]> poles) {
+        List<HullLine> drawn = new ArrayList<>();
         List<Panel> panels = new ArrayList<>();
-        lines.add(line(table, x, strips.get(0).lower(), strips.get(0).stations(), End.LOWER));
-        for (PanelOffsets strip : strips) {
-            HullLine lower = lines.get(lines.size() - 1);
-            HullLine upper = line(table, x, strip.upper(), strip.stations(), End.UPPER);
-            panels.add(panel(x, strip, lower, upper));
-            lines.add(upper);
+        for (int l = 0; l < lines.size(); l++) {
+            String name = l == 0 ? offsets.get(0).lower() : offsets.get(l - 1).upper();
+            drawn.add(new HullLine(name, kinds.get(l), spline(lines.get(l), 0), spline(lines.get(l), 1)));
         }
-        return new Hull(lines, panels);
+        for (int p = 0; p < strips.size(); p++) {
+            panels.add(panel(strips.get(p), knots.get(p), poles.get(p), drawn.get(p), drawn.get(p + 1)));
+        }
+        return new Hull(drawn, panels);
     }
 
-    private enum End {
-        LOWER, UPPER;
-
-        SectionPoint of(List<SectionPoint> points) {
-            return points.get(this == LOWER ? 0 : points.size() - 1);
+    private CubicSpline spline(double[][] line, int coordinate) {
+        double[] values = new double[x.length];
+        for (int j = 0; j < x.length; j++) {
+            values[j] = line[j][coordinate];
         }
+        return CubicSpline.through(x, values);
     }
 
-    private static HullLine line(OffsetTable table, double[] x, String name,
-                                 List<List<SectionPoint>> stations, End end) {
-        double[] y = stations.stream().mapToDouble(points -> end.of(points).y()).toArray();
-        double[] z = stations.stream().mapToDouble(points -> end.of(points).z()).toArray();
-        LineKind kind = table.lines().get(end.of(stations.get(0)).line()).kind();
-        return new HullLine(name, kind, CubicSpline.through(x, y), CubicSpline.through(x, z));
-    }
-
-    private static Panel panel(double[] x, PanelOffsets strip, HullLine lower, HullLine upper) {
-        List<double[]> v = new ArrayList<>();
-        List<double[]> y = new ArrayList<>();
-        List<double[]> z = new ArrayList<>();
-        for (List<SectionPoint> points : strip.stations()) {
-            double[] stationY = points.stream().mapToDouble(SectionPoint::y).toArray();
-            double[] stationZ = points.stream().mapToDouble(SectionPoint::z).toArray();
-            y.add(stationY);
-            z.add(stationZ);
-            v.add(PanelKnots.chordLength(stationY, stationZ));
-        }
+    /** Sections' poles lofted along the length, each as a spline through the stations. */
+    private Panel panel(Strip strip, KnotVector across, double[][] w, HullLine lower, HullLine upper) {
         KnotVector along = lower.height().knots();
-        KnotVector across = PanelKnots.across(v);
-        double[] polesY = PanelFit.through(along, across, x, v, y,
-                poles(lower.halfBreadth()), poles(upper.halfBreadth()));
-        double[] polesZ = PanelFit.through(along, across, x, v, z,
-                poles(lower.height()), poles(upper.height()));
-        return new Panel(lower, upper, along, across, polesY, polesZ);
-    }
-
-    private static double[] poles(CubicSpline spline) {
-        double[] poles = new double[spline.knots().size()];
-        for (int i = 0; i < poles.length; i++) {
-            poles[i] = spline.pole(i);
+        int nv = across.size();
+        double[] polesY = new double[along.size() * nv];
+        double[] polesZ = new double[along.size() * nv];
+        double[] y = new double[x.length];
+        double[] z = new double[x.length];
+        for (int k = 0; k < nv; k++) {
+            for (int j = 0; j < x.length; j++) {
+                y[j] = strip.y(j, across.greville(k), w[j][k]);
+                z[j] = strip.z(j, across.greville(k), w[j][k]);
+            }
+            CubicSpline alongY = CubicSpline.through(x, y);
+            CubicSpline alongZ = CubicSpline.through(x, z);
+            for (int i = 0; i < along.size(); i++) {
+                polesY[i * nv + k] = alongY.pole(i);
+                polesZ[i * nv + k] = alongZ.pole(i);
+            }
         }
-        return poles;
+        return new Panel(lower, upper, along, across, polesY, polesZ);
     }
 }

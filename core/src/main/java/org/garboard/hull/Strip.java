@@ -1,0 +1,90 @@
+package org.garboard.hull;
+
+import java.util.List;
+import org.garboard.offsets.SectionPoint;
+
+/**
+ * The table's points between two named lines, each seen from the straight line that joins the two at
+ * its station: v along that line, 0 to 1, and w square to it, as a share of the strip's widest line.
+ * Owns its arrays; hull frame, metres.
+ */
+final class Strip {
+    private final double[][] lower;
+    private final double[][] upper;
+    private final double[] girth;
+    private final double widest;
+    private final double[][] v;
+    private final double[][] w;
+
+    /**
+     * @param lower {y, z} of the lower line at each station
+     * @param upper the same of the upper line
+     * @param points of each station, both lines' included and passed over
+     */
+    Strip(double[][] lower, double[][] upper, List<List<SectionPoint>> points) {
+        int stations = lower.length;
+        this.lower = lower;
+        this.upper = upper;
+        this.girth = new double[stations];
+        double most = 0;
+        for (int j = 0; j < stations; j++) {
+            girth[j] = Math.hypot(upper[j][0] - lower[j][0], upper[j][1] - lower[j][1]);
+            most = Math.max(most, girth[j]);
+        }
+        this.widest = most;
+        this.v = new double[stations][];
+        this.w = new double[stations][];
+        for (int j = 0; j < stations; j++) {
+            place(j, points.get(j));
+        }
+    }
+
+    private void place(int station, List<SectionPoint> points) {
+        int inner = points.size() - 2;
+        v[station] = new double[inner];
+        w[station] = new double[inner];
+        for (int p = 0; p < inner; p++) {
+            double y = points.get(p + 1).y() - lower[station][0];
+            double z = points.get(p + 1).z() - lower[station][1];
+            v[station][p] = (y * alongY(station) + z * alongZ(station)) / girth[station];
+            w[station][p] = (z * alongY(station) - y * alongZ(station)) / scale(station);
+        }
+    }
+
+    int stations() {
+        return girth.length;
+    }
+
+    double[] v(int station) {
+        return v[station];
+    }
+
+    double[] w(int station) {
+        return w[station];
+    }
+
+    /** What a unit of w is worth at a station [m]; 1 m where the lines meet and w can only be 0. */
+    double scale(int station) {
+        return girth[station] > 0 ? girth[station] / widest : 1;
+    }
+
+    private double alongY(int station) {
+        return girth[station] > 0 ? (upper[station][0] - lower[station][0]) / girth[station] : 1;
+    }
+
+    private double alongZ(int station) {
+        return girth[station] > 0 ? (upper[station][1] - lower[station][1]) / girth[station] : 0;
+    }
+
+    /** Half-breadth of a place (v, w) at a station [m]. */
+    double y(int station, double v, double w) {
+        return lower[station][0] + v * (upper[station][0] - lower[station][0])
+                - w * scale(station) * alongZ(station);
+    }
+
+    /** Height of a place (v, w) at a station [m]. */
+    double z(int station, double v, double w) {
+        return lower[station][1] + v * (upper[station][1] - lower[station][1])
+                + w * scale(station) * alongY(station);
+    }
+}
