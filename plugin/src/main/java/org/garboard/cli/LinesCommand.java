@@ -68,7 +68,7 @@ final class LinesCommand implements Callable<Integer> {
         }
         if (step != null && step < LEAST_STEP) {
             throw new ParameterException(spec.commandLine(), "--step is " + FixedDecimal.format(step, PLACES)
-                + " m; it must be at least " + LEAST_STEP + " m");
+                + " m; it must be at least " + FixedDecimal.format(LEAST_STEP, 4) + " m");
         }
         double chord = step == null ? CHORD : FINE_CHORD;
         Hull hull = table.hull();

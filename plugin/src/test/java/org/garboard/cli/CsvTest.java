@@ -1,0 +1,25 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+class CsvTest {
+
+    /** RFC 4180, section 2: rules 1, 5, 6 and 7. */
+    @Test
+    void published_fieldsAreQuotedWhereTheRuleAsks() {
+        StringWriter out = new StringWriter();
+        new Csv(new PrintWriter(out)).row("plain", "with, comma", "a \"quote\"", "two\nlines", "");
+        assertEquals("plain,\"with, comma\",\"a \"\"quote\"\"\",\"two\nlines\",\r\n", out.toString());
+    }
+
+    @Test
+    void numbersThatAreNotKnownAreEmpty() {
+        assertEquals("", Csv.number(Double.NaN, 3));
+        assertEquals("INF", Csv.number(Double.POSITIVE_INFINITY, 3));
+        assertEquals("-0.500", Csv.number(-0.5, 3));
+    }
+}

@@ -1,0 +1,71 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GarboardTest {
+
+    @Test
+    void wrongUsageEndsWithTwoAndAHint() {
+        assertEquals(new Shell(2, "", "garboard: no command is given\nTry 'garboard --help'.\n"), Shell.run());
+        assertEquals(new Shell(2, "", "garboard run: Missing required option: '--out=DIR'\nTry 'garboard run --help'.\n"),
+            Shell.run("run", "job.xml"));
+        assertEquals(new Shell(2, "", "garboard table: --threads is 0; it must be from 1 to 1024\nTry 'garboard table --help'.\n"),
+            Shell.run("table", "--threads", "0", "t.csv"));
+        assertTrue(Shell.run("tabel").err().contains("Did you mean: garboard table"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"table", "probe", "lines", "site", "run"})
+    void everyCommandHasHelpAndThreads(String command) {
+        Shell shell = Shell.run(command, "--help");
+        assertEquals(0, shell.code());
+        assertTrue(shell.out().startsWith("Usage: garboard " + command), shell.out());
+        assertTrue(shell.out().contains("--threads=N"), shell.out());
+        assertFalse(shell.out().contains("%n"), shell.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"table", "probe", "lines"})
+    void everyCommandThatTakesATableAcceptsExact(String command) {
+        assertTrue(Shell.run(command, "--help").out().contains("--exact"));
+    }
+
+    @Test
+    void tellsItsVersion() {
+        assertTrue(Shell.run("--version").out().matches("garboard [0-9]+\\.[0-9]+\\.[0-9]+(-SNAPSHOT)?\\R"), Shell.run("--version").out());
+    }
+
+    @Test
+    void missingFilesEndWithThree(@TempDir Path folder) {
+        Path file = folder.resolve("none.csv");
+        assertEquals(new Shell(3, "", file + ": there is no such file\n"), Shell.run("table", file));
+        assertEquals(new Shell(3, "", folder + ": this is a folder; name a file in it\n"), Shell.run("table", folder));
+        assertEquals(new Shell(3, "", file + ": there is no such file\n"), Shell.run("site", file));
+        assertEquals(new Shell(3, "", file + ": there is no such file\n"), Shell.run("run", file, "--out", folder));
+    }
+
+    @Test
+    void aFullDiskIsTold() {
+        StringWriter err = new StringWriter();
+        PrintWriter full = new PrintWriter(new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException("no space left on device");
+            }
+        });
+        assertEquals(1, Garboard.run(full, new PrintWriter(err), "--version"));
+        assertEquals("garboard: the results could not all be written to standard output\n", err.toString());
+    }
+}

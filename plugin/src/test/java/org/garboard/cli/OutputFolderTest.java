@@ -1,0 +1,139 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OutputFolderTest {
+    private static final String ADVICE = "Nothing was written; give --out a new folder, or move these files away.";
+
+    @TempDir
+    private Path top;
+
+    private Path folder() {
+        return top.resolve("deep/out");
+    }
+
+    @Test
+    void makesTheFolderAndLeavesNothingElseBehind() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        assertEquals(List.of("a.svg", "b.svg", "record.xml"), names());
+        assertEquals("one", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void replacesWhatAnEarlierRunWroteAndRemovesWhatIsNoLongerOfTheSet() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        write(file("a.svg", "new"));
+        assertEquals(List.of("a.svg", "record.xml"), names());
+        assertEquals("new", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void refusesAFileThatNoRecordLists() throws Exception {
+        Files.createDirectories(folder());
+        Files.writeString(folder().resolve("a.svg"), "mine");
+        assertEquals(List.of(folder().resolve("a.svg") + " is there already, and no record beside it says that a run wrote it", ADVICE),
+            refusal(file("a.svg", "one"), file("b.svg", "two")));
+        assertEquals(List.of("a.svg"), names());
+        assertEquals("mine", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void refusesAFileThatWasChangedSince() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        Files.writeString(folder().resolve("b.svg"), "edited");
+        assertEquals(List.of(folder().resolve("b.svg") + " was changed after the record beside it was written", ADVICE),
+            refusal(file("a.svg", "new")));
+        assertEquals(List.of("a.svg", "b.svg", "record.xml"), names());
+        assertEquals("one", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void refusesARecordThatIsNone() throws Exception {
+        Files.createDirectories(folder());
+        Files.writeString(folder().resolve("record.xml"), "<music/>");
+        assertEquals(List.of(folder().resolve("record.xml") + " is there already and is no record of this program: "
+            + "this is a <music> file; expected <record xmlns=\"urn:garboard:record\" version=\"1\">",
+            "Nothing was written; give --out a new folder, or remove that file."), refusal(file("a.svg", "one")));
+        assertEquals("<music/>", Files.readString(folder().resolve("record.xml")));
+    }
+
+    @Test
+    void refusesARecordThatListsFilesElsewhere() throws Exception {
+        Files.createDirectories(folder());
+        Path treasure = top.resolve("deep/treasure");
+        Files.writeString(treasure, "gold");
+        Files.write(folder().resolve("record.xml"), record(file("../treasure", "gold")).content());
+        assertEquals(List.of(folder().resolve("record.xml") + " lists ../treasure, which is not in its folder", ADVICE),
+            refusal(file("a.svg", "one")));
+        assertEquals("gold", Files.readString(treasure));
+    }
+
+    @Test
+    void goesOnWhereAnInterruptedRunStopped() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        Files.delete(folder().resolve("record.xml"));
+        Files.delete(folder().resolve("b.svg"));
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        assertEquals(List.of("a.svg", "b.svg", "record.xml"), names());
+    }
+
+    @Test
+    void leavesOtherFilesAlone() throws Exception {
+        Files.createDirectories(folder());
+        Files.writeString(folder().resolve("notes.txt"), "mine");
+        write(file("a.svg", "one"));
+        assertEquals("mine", Files.readString(folder().resolve("notes.txt")));
+    }
+
+    @Test
+    void tellsAFolderThatCannotBeMade() throws Exception {
+        Files.writeString(top.resolve("deep"), "a file");
+        assertFalse(refusal(file("a.svg", "one")).isEmpty());
+        assertEquals("a file", Files.readString(top.resolve("deep")));
+    }
+
+    private void write(OutputFile... files) throws FolderRefused {
+        OutputFolder.write(folder(), List.of(files), record(files));
+    }
+
+    private List<String> refusal(OutputFile... files) {
+        return assertThrows(FolderRefused.class, () -> write(files)).messages();
+    }
+
+    private static OutputFile file(String name, String content) {
+        return new OutputFile(name, content.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The least that the record's schema asks for. */
+    private static OutputFile record(OutputFile... files) {
+        String hash = "0".repeat(64);
+        String listed = Stream.of(files)
+            .map(file -> "<file name=\"" + file.name() + "\" sha256=\"" + file.hash().sha256() + "\"/>")
+            .collect(Collectors.joining());
+        return file("record.xml", "<record xmlns=\"urn:garboard:record\" version=\"1\" program-version=\"0\"><inputs>"
+            + "<job name=\"j\" sha256=\"" + hash + "\"/><table name=\"t\" sha256=\"" + hash + "\"/></inputs>"
+            + "<boat name=\"b\" draught_m=\"1\"/>"
+            + "<transducer name=\"t\" length_mm=\"1\" width_mm=\"1\" height_mm=\"1\" corner-radius_mm=\"0\" stem-diameter_mm=\"0\""
+            + " element-inclination_deg=\"0\"/><pocket-wish gap_mm=\"1\" ramp-ratio=\"8\"/>"
+            + "<drawing units=\"u\" paper=\"p\" projection=\"p\" number=\"n\" owner=\"o\" creator=\"c\" date=\"2026-03-14\" revision=\"A\"/>"
+            + "<answer>no</answer><siting mount=\"keel-pocket\"/><outputs>" + listed + "</outputs></record>");
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder())) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TableCommandTest {
+    @TempDir
+    private Path folder;
+    private Path wedge;
+
+    @BeforeEach
+    void copyWedge() {
+        wedge = Shell.copy("/cli/wedge.csv", folder);
+    }
+
+    /** Girth sqrt(1.04) + sqrt(1.01) = 2.024791 m; chord deadrise atan(0.2) = 11.30993 deg. */
+    @Test
+    void exact_stationsOfAWedge() {
+        Shell shell = Shell.run("table", wedge, "--csv");
+        assertEquals(List.of("station,x_m,points,girth_m,chord_deadrise_deg",
+            "0,0.000000,5,2.024791,11.30993",
+            "1,2.000000,5,2.024791,11.30993",
+            "2,4.000000,5,2.024791,11.30993",
+            "3,6.000000,5,2.024791,11.30993",
+            "4,8.000000,5,2.024791,11.30993"), shell.outLines());
+        assertEquals(0, shell.code());
+    }
+
+    @Test
+    void printsLinesPanelsAndStationsForPeople() {
+        Shell shell = Shell.run("table", wedge);
+        assertEquals("""
+            Wedge
+            to the outside of the skin; least count 1.000 mm
+            5 stations, from x = 0.000 m to 8.000 m aft of the table's origin
+            note: Note, made up for tests: straight sections of slope 1 in 5, the same at every station
+
+            line         kind       gives          at [m]  stations
+            Sheer        sheer      heights                       5
+            Chine        chine      heights                       5
+            Buttock 500  buttock    heights         0.500         5
+            Keel         keel       heights                       5
+            Sheer        sheer      half-breadths                 5
+            Chine        chine      half-breadths                 5
+            WL 700       waterline  half-breadths   0.700         5
+
+            Panels of the skin, from the keel outward:
+              1  Keel to Chine
+              2  Chine to Sheer
+
+            station  x [m]  points  girth keel to sheer [m]  chord deadrise keel to chine [deg]
+            0        0.000       5                    2.025                               11.31
+            1        2.000       5                    2.025                               11.31
+            2        4.000       5                    2.025                               11.31
+            3        6.000       5                    2.025                               11.31
+            4        8.000       5                    2.025                               11.31
+            """, shell.out());
+    }
+
+    @Test
+    void listsEveryFaultOfATable() throws Exception {
+        String spoilt = Files.readString(wedge).replace("Keel,0,0", "Keel,x,0").replace("Chine,200,200", "Chine,200,2oo");
+        Files.writeString(wedge, spoilt, StandardCharsets.UTF_8);
+        Shell shell = Shell.run("table", wedge);
+        List<String> faults = shell.err().lines().toList();
+        assertEquals(2, faults.size(), shell.err());
+        assertEquals(wedge + ":8, station 1, Chine: column 3: ", faults.get(0).substring(0, faults.get(0).indexOf("height")));
+        assertEquals(wedge + ":10, station 0, Keel: column 2: ", faults.get(1).substring(0, faults.get(1).indexOf("height")));
+        assertEquals("", shell.out());
+        assertEquals(3, shell.code());
+    }
+}
