@@ -21,6 +21,7 @@ final class StationSection {
     /** Lets half a least count be half a least count in floating point [m]. */
     private static final double SLACK = 1e-9;
 
+    private final List<NamedLine> lines;
     private final List<SectionPoint> knuckles;
     private final SectionSweep sweep;
     private final double apart;
@@ -35,7 +36,8 @@ final class StationSection {
     record Stray(SectionPoint point, OptionalInt beyond) {
     }
 
-    private StationSection(List<SectionPoint> knuckles, double leastCount) {
+    private StationSection(List<NamedLine> lines, List<SectionPoint> knuckles, double leastCount) {
+        this.lines = lines;
         this.knuckles = knuckles;
         this.sweep = new SectionSweep(knuckles.get(0), knuckles.get(knuckles.size() - 1));
         this.apart = Math.max(leastCount / 2, LEAST_APART) + SLACK;
@@ -47,7 +49,7 @@ final class StationSection {
     /** The section at a station. */
     static StationSection at(OffsetTable table, List<NamedLine> lines, int station) {
         List<SectionPoint> knuckles = lines.stream().map(line -> line.at(table, station).orElseThrow()).toList();
-        StationSection section = new StationSection(knuckles, table.leastCount());
+        StationSection section = new StationSection(lines, knuckles, table.leastCount());
         for (int row = 0; row < table.lines().size(); row++) {
             section.place(table.lines().get(row), row, station);
         }
@@ -156,6 +158,16 @@ final class StationSection {
         if (sweep.past(point, knuckles.get(panel)) < -apart) {
             return OptionalInt.of(panel);
         }
-        return sweep.past(point, knuckles.get(panel + 1)) > apart ? OptionalInt.of(panel + 1) : OptionalInt.empty();
+        return sweep.past(point, knuckles.get(panel + 1)) > apart || isOutboardOfBottom(point, panel)
+            ? OptionalInt.of(panel + 1)
+            : OptionalInt.empty();
+    }
+
+    /** A side may swell past its lines, tumblehome does; a bottom does not swell past its chine. */
+    private boolean isOutboardOfBottom(SectionPoint point, int panel) {
+        LineKind lower = lines.get(panel).kind();
+        return lines.get(panel + 1).kind() == LineKind.CHINE
+            && (lower == LineKind.KEEL || lower == LineKind.HALF_SIDING)
+            && point.y() > Math.max(knuckles.get(panel).y(), knuckles.get(panel + 1).y()) + apart;
     }
 }

@@ -15,7 +15,7 @@ import org.garboard.units.LengthReading.Unreadable;
  */
 public final class LengthNotation {
     private static final Pattern DECIMAL = Pattern.compile("([+-]?)([0-9]*)([.,][0-9]*)?\\s*([^0-9.,+\\s-].*)?");
-    private static final Pattern TWO_MARKS = Pattern.compile("([+-]?[0-9]+)[.,]([0-9]+)[.,]([0-9]+)");
+    private static final Pattern TWO_MARKS = Pattern.compile("([+-]?[0-9]+)([.,])([0-9]+)([.,])([0-9]+)");
     private static final int MOST_DIGITS = 15;
 
     private final Optional<LengthUnit> bareUnit;
@@ -88,7 +88,10 @@ public final class LengthNotation {
         if (!marks.matches() || bareUnit.isEmpty()) {
             return "is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)";
         }
-        String likely = marks.group(1) + "." + marks.group(2) + marks.group(3);
+        // two different marks: the first one parts the thousands
+        String likely = marks.group(2).equals(marks.group(4))
+            ? marks.group(1) + "." + marks.group(3) + marks.group(5)
+            : marks.group(1) + marks.group(3) + "." + marks.group(5);
         String dashed = FeetInches.dashed(bareUnit.get().toMetres(new BigDecimal(likely)));
         return "is not a number; write " + likely + (dashed.equals("0-0-0") ? "" : " or " + dashed + " (ft-in-eighths)");
     }

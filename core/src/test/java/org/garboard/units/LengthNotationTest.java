@@ -95,7 +95,7 @@ class LengthNotationTest {
         "1234567-0-0 | has more than 6 digits of feet",
         "2-3-4 mm  | is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
         "1.2.8     | is not a number; write 1.28 or 4-2-3 (ft-in-eighths)",
-        "1,234.5   | is not a number; write 1.2345 or 4-0-5 (ft-in-eighths)",
+        "1,234.5   | is not a number; write 1234.5 or 4050-2-3 (ft-in-eighths)",
         "1e3       | is written with an exponent; write the number out",
         "12.       | ends in its decimal mark; write the decimals or leave the mark out",
         "12 km     | has the unit \"km\", which is not known; write m, mm, cm, ft or in, or 2-3-4 (ft-in-eighths)",

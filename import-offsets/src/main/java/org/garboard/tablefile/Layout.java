@@ -47,10 +47,16 @@ record Layout(List<Cell> stations, Optional<Strip> distances, List<Strip> lines)
         return row.cells().stream().filter(cell -> !cell.isEmpty()).count() <= 2;
     }
 
+    /** Says that a row goes on past its end. */
+    static void refuseBeyond(Cell cell, String place, String end, Problems problems) {
+        problems.inCell(cell, place, "", "stands beyond the last of " + end
+            + (cell.text().matches("[0-9]+") ? "; if commas are decimal marks here, put ; between the cells" : ""));
+    }
+
     /** Says that a label is not known; a label that measures from aft is known but not taken. */
     static void refuseLabel(Cell label, Problems problems) {
         if (label.isEmpty()) {
-            problems.inCell(label, "", "", "no label stands here; known are " + Labels.KNOWN);
+            problems.inCell(label, "", "", "is no label; known are " + Labels.KNOWN);
         } else if (Headings.isFromAft(label.text())) {
             problems.inCell(label, "", "", Headings.FROM_AFT_REFUSED);
         } else {

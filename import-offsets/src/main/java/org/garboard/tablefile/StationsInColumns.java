@@ -56,7 +56,7 @@ final class StationsInColumns {
     private void stations(GridRow row) {
         List<Cell> names = row.filledFrom(1);
         names.stream().filter(Cell::isEmpty).forEach(cell ->
-            problems.inCell(cell, "", "", "no station is named here; name each column's station"));
+            problems.inCell(cell, "", "", "names no station; name each column's station"));
         if (stations.isEmpty()) {
             stations.addAll(names);
         } else {
@@ -91,14 +91,10 @@ final class StationsInColumns {
         int given = row.cells().size() - 1;
         if (given < stations.size()) {
             problems.inRow(row.number(), row.first().text(), given + " cell(s) for " + stations.size()
-                + " stations; where the line does not cross a station leave its cell blank, but keep it");
+                + " stations; give each its cell, blank or - where the line does not cross");
         }
-        for (Cell cell : row.filledFrom(1 + stations.size())) {
-            if (!cell.isEmpty()) {
-                problems.inCell(cell, row.first().text(), "", "stands beyond the last of " + stations.size() + " stations"
-                    + (cell.text().matches("[0-9]+") ? "; if commas are decimal marks here, put ; between the cells" : ""));
-            }
-        }
+        row.filledFrom(1 + stations.size()).stream().filter(cell -> !cell.isEmpty()).findFirst().ifPresent(cell ->
+            Layout.refuseBeyond(cell, row.first().text(), stations.size() + " stations", problems));
         return new Strip(row.first(), measure, row.cells().subList(1, 1 + Math.min(given, stations.size())));
     }
 }

@@ -116,7 +116,7 @@ final class StationsInRows {
     private void station(GridRow row, Names under) {
         Cell name = row.first();
         if (name.isEmpty()) {
-            problems.inCell(name, "", "", "no station is named here; name each row's station");
+            problems.inCell(name, "", "", "names no station; name each row's station");
         }
         if (under.first) {
             stations.add(name);
@@ -133,7 +133,7 @@ final class StationsInRows {
         int wanted = under.columns.size();
         if (row.cells().size() - 1 < wanted) {
             problems.inRow(row.number(), "station " + row.first().text(), row.cells().size() - 1 + " cell(s) for "
-                + wanted + " columns; where a line does not cross the station leave its cell blank, but keep it");
+                + wanted + " columns; give each its cell, blank or - where the line does not cross");
         }
         for (int i = 0; i < wanted; i++) {
             Cell cell = row.at(i + 1);
@@ -144,12 +144,8 @@ final class StationsInRows {
                 problems.inCell(cell, "station " + row.first().text(), "", "stands under a block heading; leave it blank");
             }
         }
-        for (Cell cell : row.filledFrom(1 + wanted)) {
-            if (!cell.isEmpty()) {
-                problems.inCell(cell, "station " + row.first().text(), "", "stands beyond the last of " + wanted + " columns"
-                    + (cell.text().matches("[0-9]+") ? "; if commas are decimal marks here, put ; between the cells" : ""));
-            }
-        }
+        row.filledFrom(1 + wanted).stream().filter(cell -> !cell.isEmpty()).findFirst().ifPresent(cell ->
+            Layout.refuseBeyond(cell, "station " + row.first().text(), wanted + " columns", problems));
     }
 
     private void closeNames() {

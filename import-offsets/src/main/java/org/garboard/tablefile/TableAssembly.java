@@ -25,23 +25,28 @@ final class TableAssembly {
     private final Map<String, String> spellings = new LinkedHashMap<>();
     private boolean allInBlocks = true;
 
-    private TableAssembly(Layout layout, Headings headings, TableUnit unit, Problems problems) {
+    private TableAssembly(Layout layout, Headings headings, Problems problems) {
         this.layout = layout;
         this.headings = headings;
         this.problems = problems;
-        this.lengths = new Lengths(unit, problems);
+        this.lengths = new Lengths(headings.unit().orElse(TableUnit.METRE), problems);
     }
 
-    /** The table as far as it can be read; only without problems is it whole. */
-    static OffsetTable of(Layout layout, Headings headings, TableUnit unit, Problems problems) {
-        TableAssembly assembly = new TableAssembly(layout, headings, unit, problems);
+    /**
+     * The table as far as it can be read; only without problems is it whole. Where the unit is not told,
+     * which is a problem, cells are looked at as if they were metres, but no lengths are compared.
+     */
+    static OffsetTable of(Layout layout, Headings headings, Problems problems) {
+        TableAssembly assembly = new TableAssembly(layout, headings, problems);
         List<Station> stations = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
         layout.lines().forEach(assembly::line);
         assembly.lengths.compareMarks();
         OffsetTable table = new OffsetTable(headings.title(), headings.surface(), assembly.lengths.leastCount(),
             stations, assembly.lines);
         if (assembly.allInBlocks) {
-            assembly.report(TableFaults.of(table));
+            assembly.report(TableFaults.of(table).stream()
+                .filter(fault -> headings.unit().isPresent() || fault.station().isEmpty())
+                .toList());
         }
         return table;
     }

@@ -59,11 +59,9 @@ public final class TableFile {
     }
 
     private static Optional<OffsetTable> table(List<GridRow> rows, Headings headings, Problems problems) {
-        Optional<Layout> layout = Layout.of(rows, headings, problems);
-        headings.requireAll();
-        if (layout.isEmpty() || headings.unit().isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(TableAssembly.of(layout.get(), headings, headings.unit().get(), problems));
+        return Layout.of(rows, headings, problems).map(layout -> {
+            headings.requireAll();
+            return TableAssembly.of(layout, headings, problems);
+        });
     }
 }
