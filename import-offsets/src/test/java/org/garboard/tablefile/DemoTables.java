@@ -42,13 +42,13 @@ final class DemoTables {
     static String outboard22() {
         DemoTables table = new DemoTables(VBottomBoat.outboard22(),
             new double[] {0, 1, 2, 4, 6, 8.5, 11, 13.75, 16.5, 19.25, 22});
-        return table.write("Outboard 22", new double[] {1, 2, 3}, new double[] {0.5, 1, 2, 2.5, 3});
+        return table.write("Outboard 22", new double[] {1, 2, 3}, new double[] {1.5, 2, 2.5, 3});
     }
 
     static String outboard39() {
         DemoTables table = new DemoTables(VBottomBoat.outboard39(),
             new double[] {0, 1.5, 3, 6, 9, 12, 15, 19, 23, 27, 31, 35, 39});
-        return table.write("Outboard 39", new double[] {1, 2, 3, 4}, new double[] {1, 2, 3, 4, 5});
+        return table.write("Outboard 39", new double[] {1, 2, 3, 4}, new double[] {2.5, 3.25, 4, 4.75});
     }
 
     private String write(String title, double[] buttocks, double[] waterlines) {
