@@ -12,6 +12,9 @@ import org.garboard.siting.Site;
 
 /** The answer to a job in two or three lines. */
 final class Answer {
+    /** Of a mount for which not even the nearest place could be measured. */
+    static final String NOWHERE = "nowhere on this bottom is there room for its whole footprint, with its ramps";
+
     private final SitingRecord decided;
     private final PlaceWords words;
 
@@ -61,7 +64,7 @@ final class Answer {
             return decided.refusal();
         }
         return siting.nearest().map(site -> "the nearest is " + words.place(site)
-            + site.governing().map(check -> ", where " + CheckWords.figures(check) + " fails").orElse(""))
-            .orElse("no place could be measured");
+            + site.governing().map(check -> ", where " + CheckWords.figures(check) + " is not met").orElse(""))
+            .orElse(NOWHERE);
     }
 }

@@ -1,6 +1,7 @@
 package org.garboard.cli;
 
 import org.garboard.mount.Check;
+import org.garboard.mount.Verdict;
 import org.garboard.units.FixedDecimal;
 
 /** A check's figures in words. */
@@ -9,17 +10,24 @@ final class CheckWords {
     private CheckWords() {
     }
 
-    /** "flatness under the footprint, 1.2 mm of at most 3.0 mm". */
+    /** "flatness under the footprint (1.2 mm, at most 3.0 mm)". */
     static String figures(Check check) {
         return switch (check.sense()) {
-            case AT_MOST, AT_LEAST -> check.name() + ", " + demand(check) + " of " + limit(check);
+            case AT_MOST, AT_LEAST -> check.name() + " (" + found(check) + ", " + limit(check) + ")";
             case YES_NO, KNOWN_ONLY -> check.name();
         };
     }
 
-    /** "1.2 mm"; "-" where nothing could be measured, or nothing is near. */
-    static String demand(Check check) {
-        return Double.isNaN(check.demand()) ? "-" : amount(check.demand(), check);
+    /** "1.2 mm"; in words where there is no figure. */
+    static String found(Check check) {
+        if (!Double.isNaN(check.demand())) {
+            return amount(check.demand(), check);
+        }
+        return switch (check.sense()) {
+            case YES_NO -> check.verdict() == Verdict.MET ? "yes" : "no";
+            case AT_MOST, AT_LEAST -> check.verdict() == Verdict.MET ? "none near" : "-";
+            case KNOWN_ONLY -> "-";
+        };
     }
 
     /** "at most 3.0 mm". */
@@ -27,7 +35,7 @@ final class CheckWords {
         return switch (check.sense()) {
             case AT_MOST -> "at most " + amount(check.limit(), check);
             case AT_LEAST -> "at least " + amount(check.limit(), check);
-            case YES_NO -> "yes or no";
+            case YES_NO -> "yes";
             case KNOWN_ONLY -> "-";
         };
     }

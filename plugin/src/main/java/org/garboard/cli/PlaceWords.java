@@ -26,10 +26,12 @@ final class PlaceWords {
         };
     }
 
+    /** Of a part or a window, to the millimetre. */
     String shortLength(double metres) {
+        String fixed = FixedDecimal.format(metres * 1000, 0) + " mm";
         return switch (units) {
-            case MILLIMETRES -> FixedDecimal.format(metres * 1000, 0) + " mm";
-            case FEET_INCHES_EIGHTHS -> FeetInches.toEighth(metres);
+            case MILLIMETRES -> fixed;
+            case FEET_INCHES_EIGHTHS -> FeetInches.toEighth(metres) + " (" + fixed + ")";
         };
     }
 

@@ -63,8 +63,8 @@ final class SiteCommand implements Callable<Integer> {
             decided.sitings().forEach(table::print);
         } else {
             SiteReport report = new SiteReport(out, job);
-            report.heading(job);
             decided.sitings().forEach(report::print);
+            report.printSources();
             out.println();
         }
         out.flush();
@@ -83,8 +83,8 @@ final class SiteCommand implements Callable<Integer> {
             places.forEach(table::print);
         } else {
             SiteReport report = new SiteReport(out, job);
-            report.heading(job);
             places.forEach(report::print);
+            report.printSources();
         }
         return places.stream().anyMatch(Site::feasible) ? Exit.DONE : Exit.NO;
     }

@@ -1,50 +1,69 @@
 package org.garboard.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.garboard.job.Job;
 import org.garboard.mount.Check;
+import org.garboard.mount.Mount;
 import org.garboard.mount.Verdict;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 import org.garboard.siting.Window;
 import org.garboard.units.FixedDecimal;
 
-/** Sites with every check, for people. */
+/** Sites with every check, for people. What is common to the sites of a mount is told once. */
 final class SiteReport {
     private final PrintWriter out;
     private final PlaceWords words;
+    private final Map<String, String> sources = new LinkedHashMap<>();
 
     SiteReport(PrintWriter out, Job job) {
         this.out = out;
         this.words = new PlaceWords(job.drawing().units());
-    }
-
-    void heading(Job job) {
         out.println(job.boat() + (job.hullNumber().isEmpty() ? "" : ", hull number " + job.hullNumber())
             + ": " + job.transducer().name());
     }
 
     /** What was found for one mount: every site, or the place that comes nearest. */
     void print(MountSiting siting) {
-        out.println();
-        out.println(siting.mount().words().toUpperCase(Locale.ROOT));
+        heading(siting.mount());
         for (int i = 0; i < siting.sites().size(); i++) {
             print(siting.sites().get(i), "Site " + (i + 1), "region of "
                 + FixedDecimal.format(siting.regions().get(i).area(), 2) + " m2 a side");
         }
         siting.nearest().ifPresent(site -> print(site, "No site. Nearest", "not met"));
-        if (siting.sites().isEmpty() && siting.nearest().isEmpty()) {
-            out.println("  No site; no place could be measured.");
+        List<Site> places = Stream.concat(siting.sites().stream(), siting.nearest().stream()).toList();
+        if (places.isEmpty()) {
+            out.println("  No site: " + Answer.NOWHERE + ".");
         }
+        printNotKnown(places);
     }
 
     /** One place that was asked about. */
     void print(Site site) {
-        out.println();
-        out.println(site.mount().words().toUpperCase(Locale.ROOT));
+        heading(site.mount());
         print(site, "Place", site.feasible() ? "every check that could be made is met" : "not met");
+        printNotKnown(List.of(site));
+    }
+
+    /** Where the limits come from, after all places. */
+    void printSources() {
+        if (!sources.isEmpty()) {
+            out.println();
+            out.println("WHERE THE LIMITS COME FROM");
+        }
+        sources.forEach((check, source) -> out.println("  " + check + ": " + source));
+    }
+
+    private void heading(Mount mount) {
+        out.println();
+        out.println(mount.words().toUpperCase(Locale.ROOT));
     }
 
     private void print(Site site, String title, String note) {
@@ -56,7 +75,6 @@ final class SiteReport {
         site.window().ifPresent(this::printWindow);
         printChecks(site);
         printNotMet(site);
-        printNotKnown(site);
     }
 
     private void printWindow(Window window) {
@@ -67,12 +85,13 @@ final class SiteReport {
 
     private void printChecks(Site site) {
         Optional<Check> governing = site.governing();
-        TextTable table = new TextTable("<check", "found", "<limit", "utilisation", "<verdict", "<source");
+        TextTable table = new TextTable("<check", "found", "<wanted", "utilisation", "<verdict");
         for (Check check : site.checks()) {
             if (check.verdict() != Verdict.NOT_KNOWN) {
                 boolean governs = governing.isPresent() && governing.get() == check;
-                table.row(check.name(), CheckWords.demand(check), CheckWords.limit(check), CheckWords.utilisation(check),
-                    check.verdict().words() + (governs ? ", governs" : ""), check.source());
+                table.row(check.name(), CheckWords.found(check), CheckWords.limit(check), CheckWords.utilisation(check),
+                    check.verdict().words() + (governs ? ", governs" : ""));
+                sources.put(check.name(), check.source());
             }
         }
         table.print(out, "    ");
@@ -86,11 +105,20 @@ final class SiteReport {
         }
     }
 
-    private void printNotKnown(Site site) {
-        if (!site.notKnown().isEmpty()) {
-            out.println("    LOOK BEFORE CUTTING, this is NOT KNOWN:");
-            site.notKnown().forEach(check -> out.println("      " + check.name() + ": " + check.sentence()));
+    /** Told once where it holds for every place, else with the numbers of the sites. */
+    private void printNotKnown(List<Site> places) {
+        Map<String, List<Integer>> unknown = new LinkedHashMap<>();
+        for (int i = 0; i < places.size(); i++) {
+            for (Check check : places.get(i).notKnown()) {
+                unknown.computeIfAbsent(check.name() + ": " + check.sentence(), name -> new ArrayList<>()).add(i + 1);
+            }
         }
+        if (!unknown.isEmpty()) {
+            boolean mayBeCut = places.stream().anyMatch(Site::feasible);
+            out.println(mayBeCut ? "  LOOK BEFORE CUTTING, this is NOT KNOWN:" : "  This is NOT KNOWN:");
+        }
+        unknown.forEach((check, sites) -> out.println("    " + (sites.size() == places.size() ? "" : "(site "
+            + String.join(", ", sites.stream().map(String::valueOf).toList()) + ") ") + check));
     }
 
     private static String degrees(double radians) {

@@ -1,0 +1,130 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SiteCommandTest {
+    private static final String HEADING =
+        "rank,mount,side,x_m,y_m,girth_m,speed_kn,check,demand,limit,unit,utilisation,verdict,governing,source";
+
+    @TempDir
+    private Path folder;
+    private SampleTask task;
+
+    @BeforeEach
+    void copyTask() {
+        task = SampleTask.in(folder);
+    }
+
+    /** The wedge rises 1 in 5: its deadrise is atan(0.2) = 11.30993 deg, its element leans 12. */
+    @Test
+    void exact_placeOnAWedge() {
+        Shell shell = Shell.run("site", task.job(), "--at", "4,0.5", "--csv");
+        assertEquals(HEADING, shell.outLines().get(0));
+        assertEquals(0, shell.code(), shell.err());
+        List<String> lean = row(shell, "flush through-hull", "lean of the element");
+        assertEquals(List.of("1", "flush through-hull", "starboard", "4.000000", "0.500000", "0.509902", "", "lean of the element", "0.690"),
+            lean.subList(0, 9));
+        assertEquals(List.of("", "keel pocket", "starboard"), row(shell, "keel pocket", "seat on the skin").subList(0, 3));
+    }
+
+    @Test
+    void law_portMirrorsStarboard() {
+        String starboard = Shell.run("site", task.job(), "--at", "4,0.5", "--csv").out();
+        String port = Shell.run("site", task.job(), "--at", "4,-0.5", "--csv").out();
+        assertEquals(starboard, port.replace(",port,", ",starboard,").replace(",-0.500000,", ",0.500000,"));
+    }
+
+    @Test
+    void advisesTheFirstMountThatHasASite() throws Exception {
+        String flush = Shell.run("site", task.job()).outLines().stream().filter(line -> line.startsWith("Advised")).findFirst().orElse("");
+        assertTrue(flush.startsWith("Advised: flush through-hull, "), flush);
+        task.with("<flush-through-hull/>\n    <keel-pocket/>", "<keel-pocket/>\n    <flush-through-hull/>");
+        String pocket = Shell.run("site", task.job()).outLines().stream().filter(line -> line.startsWith("Advised")).findFirst().orElse("");
+        assertTrue(pocket.startsWith("Advised: keel pocket, "), pocket);
+    }
+
+    @Test
+    void saysWhatToLookAtBeforeCutting() {
+        Shell shell = Shell.run("site", task.job());
+        assertTrue(shell.out().contains("  LOOK BEFORE CUTTING, this is NOT KNOWN:\n    wet at every speed: "), shell.out());
+        assertTrue(shell.out().contains("WHERE THE LIMITS COME FROM\n"), shell.out());
+    }
+
+    @Test
+    void doesNotDependOnTheNumberOfThreads() {
+        assertEquals(Shell.run("site", task.job(), "--threads", "1"), Shell.run("site", task.job(), "--threads", "7"));
+    }
+
+    @Test
+    void endsWithFourAndTheNearestPlaceWhenTheAnswerIsNo() throws Exception {
+        task.with("deg\">12", "deg\">0").with("    <keel-pocket/>\n", "");
+        Shell shell = Shell.run("site", task.job());
+        assertEquals(4, shell.code(), shell.err());
+        assertTrue(shell.out().contains("  No site. Nearest: "), shell.out());
+        assertTrue(shell.out().matches("(?s).*\n    lean of the element +11.3 deg  at most 4.0 deg +2.83  not met, governs\n.*"), shell.out());
+        assertTrue(shell.out().contains("The answer is no: no mount of the job has a place on this bottom.\nNo flush through-hull: the nearest is "),
+            shell.out());
+        assertTrue(shell.out().endsWith(", where lean of the element (11.3 deg, at most 4.0 deg) is not met.\n"), shell.out());
+    }
+
+    @Test
+    void endsWithFourWhereAPlaceThatIsAskedAboutServesNoMount() {
+        Shell shell = Shell.run("site", task.job(), "--at", "50,0.5");
+        assertEquals(4, shell.code());
+        assertTrue(shell.out().contains("  Place: 50.000 m aft of station 0, 0.500 m to starboard of the centreline (not met)"), shell.out());
+    }
+
+    /** Ramps of 1:100 over a depth of 70 mm are 7 m each; the table is 8 m long. */
+    @Test
+    void saysWhenThereIsRoomNowhere() throws Exception {
+        task.with("    <flush-through-hull/>\n", "")
+            .with("</mounts>", "</mounts>\n  <pocket>\n    <depth unit=\"mm\">100</depth>\n    <ramp-ratio>100</ramp-ratio>\n  </pocket>");
+        Shell shell = Shell.run("site", task.job());
+        assertEquals("Wedge, hull number W-1: Test body\n\nKEEL POCKET\n"
+            + "  No site: nowhere on this bottom is there room for its whole footprint, with its ramps.\n\n"
+            + "The answer is no: no mount of the job has a place on this bottom.\n"
+            + "No keel pocket: nowhere on this bottom is there room for its whole footprint, with its ramps.\n", shell.out());
+        assertEquals(4, shell.code());
+    }
+
+    @Test
+    void tellsFaultsOfTheJobWithLineAndColumn() throws Exception {
+        task.with("<draught unit=\"mm\">400", "<draught unit=\"mm\">0,4").with("<paper>A2", "<paper>A9");
+        Shell shell = Shell.run("site", task.job());
+        assertEquals(task.job() + ":5:3: <draught>: \"0,4\" is not a number; write a decimal point: 0.4\n"
+            + task.job() + ":20:5: <paper>: \"A9\" stands there; expected A4, A3, A2, A1, ANSI-A, ANSI-B, ANSI-C or ANSI-D; did you mean A4?\n",
+            shell.err());
+        assertEquals(3, shell.code());
+        assertEquals("", shell.out());
+    }
+
+    @Test
+    void tellsAMissingTable() throws Exception {
+        Files.delete(folder.resolve("wedge.csv"));
+        assertEquals(new Shell(3, "", folder.resolve("wedge.csv") + ": there is no such file\n"), Shell.run("site", task.job()));
+    }
+
+    @Test
+    void followsNoLinkOutOfTheFolderOfTheJob(@TempDir Path elsewhere) throws Exception {
+        Files.move(folder.resolve("wedge.csv"), elsewhere.resolve("wedge.csv"));
+        Path link = Files.createSymbolicLink(folder.resolve("wedge.csv"), elsewhere.resolve("wedge.csv"));
+        Shell shell = Shell.run("site", task.job());
+        Files.delete(link);
+        assertEquals(task.job() + ": the table file wedge.csv is a link that leads out of the folder of the job; put the table itself there\n",
+            shell.err());
+        assertEquals(3, shell.code());
+    }
+
+    private static List<String> row(Shell shell, String mount, String check) {
+        return shell.outLines().stream().map(line -> List.of(line.split(",", -1)))
+            .filter(cells -> cells.contains(mount) && cells.contains(check)).findFirst().orElseThrow();
+    }
+}
