@@ -39,12 +39,9 @@ final class Limits {
     static final Limit FACE_PROUD = Limit.ofMillimetres(0.1,
         "our choice, because a coat of paint is thicker");
 
-    private Limits() {
-    }
+    static final Limit WALL_HEIGHT = Limit.ofMillimetres(20,
+        "our choice, because a lower wall gives the bedding nothing to hold the body by");
 
-    /** The walls are to hold the bedding over half the body's height [m]. */
-    static Limit wallHeight(double bodyHeight) {
-        return Limit.ofMetres(bodyHeight / 2,
-            "our choice, because walls lower than half the body do not hold it sideways");
+    private Limits() {
     }
 }

@@ -11,6 +11,8 @@ public enum Mark {
     FIVE_MILLIMETRES(5 * LengthUnit.MILLIMETRE.metres()),
     QUARTER_INCH(LengthUnit.INCH.metres() / 4);
 
+    private static final double NANOMETRES = 1e9;
+
     private final double step;
 
     Mark(double step) {
@@ -24,6 +26,11 @@ public enum Mark {
 
     /** The length rounded to whole steps [m]. */
     public double round(double length) {
-        return Math.rint(length / step) * step;
+        return steps(Math.rint(length / step));
+    }
+
+    /** A number of steps [m], free of the rounding that repeated steps pile up. */
+    double steps(double count) {
+        return Math.rint(count * step * NANOMETRES) / NANOMETRES;
     }
 }

@@ -10,8 +10,10 @@ import org.garboard.mount.Mount;
  * @param mount the mount
  * @param regions feasible regions on the starboard side (port is the mirror image), largest first;
  *     for a keel pocket, which sits athwart the keel, the strip of the keel line that serves
+ *     (its outline is as wide as the footprint; its length holds the places of the centre)
  * @param sites the best site of each region, best first
- * @param nearest where no region exists: the place whose governing check is least exceeded
+ * @param nearest where there is no region: the place whose governing check is least exceeded; empty where
+ *     the footprint finds no seat at all. Where regions are narrower than the grid it may just pass
  */
 public record MountSiting(Mount mount, List<Region> regions, List<Site> sites, Optional<Site> nearest) {
     public MountSiting {

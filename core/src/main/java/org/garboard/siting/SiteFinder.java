@@ -19,6 +19,8 @@ import org.garboard.mount.Seat;
  */
 final class SiteFinder {
     static final double EQUAL = 0.01;
+    /** Difference that is rounding of the machine. */
+    private static final double SAME = 1e-6;
     /** Where so many places in turn fail at their rounded mark, the part has none (our choice). */
     private static final int TRIES = 500;
 
@@ -42,7 +44,7 @@ final class SiteFinder {
     Optional<Site> best(FeasiblePart part) {
         int[] open = part.nodes();
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            int best = bestOf(open, suitability::utilisation);
+            int best = bestOf(open, suitability::utilisation, EQUAL);
             if (best < 0) {
                 break;
             }
@@ -55,13 +57,16 @@ final class SiteFinder {
         return Optional.empty();
     }
 
-    /** The place whose governing check is least exceeded, with every check; empty where none can be measured. */
+    /**
+     * The place whose governing check is least exceeded, with every check; of equals the one that misses
+     * least in all. Empty where none can be measured.
+     */
     Optional<Site> nearest() {
         int[] measured = IntStream.range(0, suitability.size()).filter(suitability::measured).toArray();
-        int best = bestOf(measured, suitability::utilisation);
-        if (best >= 0 && Double.isInfinite(suitability.utilisation(best))) {
-            best = bestOf(measured, suitability::shortfall);
-        }
+        double least = least(measured, suitability::utilisation);
+        int[] equals = Arrays.stream(measured)
+            .filter(node -> suitability.utilisation(node) <= least + EQUAL).toArray();
+        int best = bestOf(equals, suitability::missed, SAME);
         if (best < 0) {
             return Optional.empty();
         }
@@ -70,18 +75,23 @@ final class SiteFinder {
     }
 
     /** Of nodes in rising order, the best by a figure that is to be small; -1 of none. */
-    private int bestOf(int[] nodes, IntToDoubleFunction figure) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int node : nodes) {
-            least = Math.min(least, figure.applyAsDouble(node));
-        }
+    private int bestOf(int[] nodes, IntToDoubleFunction figure, double equal) {
+        double least = least(nodes, figure);
         int best = -1;
         for (int k = nodes.length - 1; k >= 0; k--) {
-            if (figure.applyAsDouble(nodes[k]) <= least + EQUAL && (best < 0 || row(nodes[k]) == row(best))) {
+            if (figure.applyAsDouble(nodes[k]) <= least + equal && (best < 0 || row(nodes[k]) == row(best))) {
                 best = nodes[k];
             }
         }
         return best;
+    }
+
+    private static double least(int[] nodes, IntToDoubleFunction figure) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int node : nodes) {
+            least = Math.min(least, figure.applyAsDouble(node));
+        }
+        return least;
     }
 
     /** The place of a node, x and girth rounded; the node itself where the skin ends before its rounded girth. */

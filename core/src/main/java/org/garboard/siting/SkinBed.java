@@ -72,6 +72,9 @@ final class SkinBed implements MeasuredBed {
             }
             fitPlane();
         }
+        if (fits == 1) {
+            slideToPlane();
+        }
         takeRooms();
         return true;
     }
@@ -155,6 +158,17 @@ final class SkinBed implements MeasuredBed {
         double ny = normalY - tiltOut * acrossY;
         double nz = normalZ - tiltAft * alongZ - tiltOut * acrossZ;
         turnTo(-nx / nz, -ny / nz);
+    }
+
+    /** A single fit has carried the points plumb: slides them along the plane to where square would have put them. */
+    private void slideToPlane() {
+        for (int k = 0; k < off.length; k++) {
+            double dx = off[k] * normalX;
+            double dy = off[k] * normalY;
+            px[k] += dx;
+            py[k] += dy;
+            pz[k] += slopeAft * dx + slopeOut * dy;
+        }
     }
 
     private void takeRooms() {

@@ -6,8 +6,8 @@ import java.util.function.Supplier;
 import org.garboard.mount.Demand;
 
 /**
- * How well every node of a grid serves a mount: its governing utilisation, for ranking, and its
- * largest shortfall, whose zero bounds the feasible regions.
+ * How well every node of a grid serves a mount: its governing utilisation, for ranking; its largest
+ * shortfall, whose zero bounds the feasible regions; and how much it misses in all, where none serves.
  */
 final class Suitability {
     /** Shortfall of a node that cannot be measured: finite, and so large that a region ends at the node before it. */
@@ -16,13 +16,16 @@ final class Suitability {
     private final int columns;
     private final double[] utilisation;
     private final double[] shortfall;
+    private final double[] missed;
 
     private Suitability(int rows, int columns) {
         this.columns = columns;
         this.utilisation = new double[rows * columns];
         this.shortfall = new double[rows * columns];
+        this.missed = new double[rows * columns];
         Arrays.fill(utilisation, Double.POSITIVE_INFINITY);
         Arrays.fill(shortfall, WORST);
+        Arrays.fill(missed, WORST);
     }
 
     /** Every node of the bottom. */
@@ -54,14 +57,18 @@ final class Suitability {
 
     private void judge(int node, MeasuredBed bed, Demand[] asked) {
         double most = 0;
-        double missed = Double.NEGATIVE_INFINITY;
+        double worst = Double.NEGATIVE_INFINITY;
+        double sum = 0;
         for (Demand demand : asked) {
+            double lacking = demand.shortfall(bed);
             most = Math.max(most, demand.utilisation(bed));
-            missed = Math.max(missed, demand.shortfall(bed));
+            worst = Math.max(worst, lacking);
+            sum += Math.max(0, lacking);
         }
         if (!Double.isNaN(most)) {
             utilisation[node] = most;
-            shortfall[node] = Math.min(WORST, missed);
+            shortfall[node] = Math.min(WORST, worst);
+            missed[node] = Math.min(WORST, sum);
         }
     }
 
@@ -81,6 +88,11 @@ final class Suitability {
     /** Largest shortfall: at most zero where every demand is met; always finite. */
     double shortfall(int node) {
         return shortfall[node];
+    }
+
+    /** Sum of the shortfalls of all demands that are not met. */
+    double missed(int node) {
+        return missed[node];
     }
 
     boolean measured(int node) {

@@ -67,14 +67,14 @@ final class WindowFinder {
     private double farthest(double start, DoublePredicate serves) {
         int from = (int) Math.rint(start / mark.step());
         int steps = from;
-        while (steps > 0 && !serves.test(steps * mark.step())) {
+        while (steps > 0 && !serves.test(mark.steps(steps))) {
             steps--;
         }
         if (steps == from) {
-            while (serves.test((steps + 1) * mark.step())) {
+            while (serves.test(mark.steps(steps + 1))) {
                 steps++;
             }
         }
-        return steps * mark.step();
+        return mark.steps(steps);
     }
 }

@@ -60,6 +60,16 @@ final class Boats {
             .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.5).hull();
     }
 
+    /** A wedge of 18 deg whose every buttock waves along the length: ten waves, 8 deg at the steepest. */
+    static Hull waves() {
+        double number = 2 * Math.PI / 0.6;
+        double height = Math.tan(Math.toRadians(8)) / number;
+        DoubleBinaryOperator z = (x, y) -> height * Math.sin(number * x) + y * Math.tan(Math.toRadians(18));
+        return new Boats(6, 121).named(LineKind.KEEL, "Keel", x -> 0, x -> z.applyAsDouble(x, 0))
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> z.applyAsDouble(x, 1))
+            .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).hull();
+    }
+
     /** A round bottom about a level axis athwart the sections, radius R, chine at half-breadth 1 m. */
     static Hull cylinder(double radius) {
         return round((x, y) -> radius - Math.sqrt(radius * radius - y * y));
@@ -119,6 +129,10 @@ final class Boats {
 
     private static double between(double at, double from, double valueFrom, double to, double valueTo) {
         return valueFrom + (valueTo - valueFrom) * (at - from) / (to - from);
+    }
+
+    static SitingTask inFeet(SitingTask task) {
+        return new SitingTask(task.draught(), task.installation(), task.mounts(), Mark.QUARTER_INCH);
     }
 
     static SitingTask task(double draught, double length, double width, double inclinationDeg, Mount... mounts) {
