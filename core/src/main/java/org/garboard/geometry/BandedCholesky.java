@@ -67,4 +67,27 @@ public final class BandedCholesky {
             }
         }
     }
+
+    /**
+     * The entries of the inverse that lie within the band, laid out as the matrix was; by the recurrence
+     * of Takahashi, Fagan and Chin 1973 (from memory).
+     */
+    public double[] inverseBand() {
+        int stride = width + 1;
+        double[] inverse = new double[lower.length];
+        for (int i = n - 1; i >= 0; i--) {
+            double diagonal = lower[i * stride + width];
+            int last = Math.min(n - 1, i + width);
+            for (int j = last; j >= i; j--) {
+                double sum = j == i ? 1 / diagonal : 0;
+                for (int k = i + 1; k <= last; k++) {
+                    int row = Math.max(k, j);
+                    int column = Math.min(k, j);
+                    sum -= lower[k * stride + width + i - k] * inverse[row * stride + width + column - row];
+                }
+                inverse[j * stride + width + i - j] = sum / diagonal;
+            }
+        }
+        return inverse;
+    }
 }

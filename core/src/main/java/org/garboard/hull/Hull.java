@@ -40,6 +40,16 @@ public final class Hull {
         return Loft.through(table);
     }
 
+    /**
+     * The fairest surface whose distance from every reading of the table, up or out as it is read, is at
+     * most half the table's least count; through the points where the least count is 0.
+     *
+     * @throws IllegalArgumentException if the table has faults that its checks would have named
+     */
+    public static Hull faired(OffsetTable table) {
+        return table.leastCount() > 0 ? Loft.within(table) : Loft.through(table);
+    }
+
     /** Panels from the keel outward. */
     public List<Panel> panels() {
         return panels;

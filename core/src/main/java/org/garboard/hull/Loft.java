@@ -12,6 +12,7 @@ import org.garboard.offsets.Station;
 
 /** From a table to a hull: its named lines first, then each panel between two of them. */
 final class Loft {
+    private final OffsetTable table;
     private final double[] x;
     private final List<PanelOffsets> offsets;
     private final List<LineKind> kinds = new ArrayList<>();
@@ -19,29 +20,33 @@ final class Loft {
     private final List<double[][]> lines = new ArrayList<>();
 
     private Loft(OffsetTable table) {
+        this.table = table;
         this.x = table.stations().stream().mapToDouble(Station::x).toArray();
         this.offsets = PanelOffsets.of(table);
-        takeLine(table, offsets.get(0), 0);
+        takeLine(offsets.get(0), 0);
         for (PanelOffsets strip : offsets) {
-            takeLine(table, strip, 1);
+            takeLine(strip, 1);
         }
     }
 
     static Hull through(OffsetTable table) {
         Loft loft = new Loft(table);
-        List<double[][]> poles = new ArrayList<>();
-        List<Strip> strips = loft.strips();
-        List<KnotVector> knots = new ArrayList<>();
-        for (Strip strip : strips) {
-            KnotVector across = PanelKnots.across(strip);
-            knots.add(across);
-            poles.add(ExactStrip.through(strip, across));
-        }
-        return loft.hull(strips, knots, poles);
+        return loft.hull(loft.lines, ExactStrip::through);
+    }
+
+    static Hull within(OffsetTable table) {
+        Loft loft = new Loft(table);
+        return loft.hull(new FairLines(table.leastCount(), loft.lines).with(loft::strips),
+                (strip, across) -> new FairStrip(strip, across, table.leastCount()).within());
+    }
+
+    /** Draws the sections of a strip: poles of w across at each station. */
+    private interface Sections {
+        double[][] of(Strip strip, KnotVector across);
     }
 
     /** @param end 0 for the strip's lower line, 1 for its upper */
-    private void takeLine(OffsetTable table, PanelOffsets strip, int end) {
+    private void takeLine(PanelOffsets strip, int end) {
         double[][] line = new double[x.length][];
         for (int j = 0; j < x.length; j++) {
             SectionPoint point = end(strip.stations().get(j), end);
@@ -55,23 +60,26 @@ final class Loft {
         return points.get(end * (points.size() - 1));
     }
 
-    private List<Strip> strips() {
+    private List<Strip> strips(List<double[][]> between) {
         List<Strip> strips = new ArrayList<>();
         for (int p = 0; p < offsets.size(); p++) {
-            strips.add(new Strip(lines.get(p), lines.get(p + 1), offsets.get(p).stations()));
+            strips.add(new Strip(between.get(p), between.get(p + 1), offsets.get(p).stations(), table));
         }
         return strips;
     }
 
-    private Hull hull(List<Strip> strips, List<KnotVector> knots, List<double[][]> poles) {
+    private Hull hull(List<double[][]> between, Sections sections) {
         List<HullLine> drawn = new ArrayList<>();
-        List<Panel> panels = new ArrayList<>();
-        for (int l = 0; l < lines.size(); l++) {
+        for (int l = 0; l < between.size(); l++) {
             String name = l == 0 ? offsets.get(0).lower() : offsets.get(l - 1).upper();
-            drawn.add(new HullLine(name, kinds.get(l), spline(lines.get(l), 0), spline(lines.get(l), 1)));
+            drawn.add(new HullLine(name, kinds.get(l), spline(between.get(l), 0), spline(between.get(l), 1)));
         }
+        List<Panel> panels = new ArrayList<>();
+        List<Strip> strips = strips(between);
         for (int p = 0; p < strips.size(); p++) {
-            panels.add(panel(strips.get(p), knots.get(p), poles.get(p), drawn.get(p), drawn.get(p + 1)));
+            KnotVector across = PanelKnots.across(strips.get(p));
+            panels.add(panel(strips.get(p), across, sections.of(strips.get(p), across),
+                    drawn.get(p), drawn.get(p + 1)));
         }
         return new Hull(drawn, panels);
     }

@@ -85,6 +85,17 @@ final class PoleNet {
         }
     }
 
+    /** Slope across, dw/dv, of a section given by its poles. */
+    double slope(double[] sectionPoles, double v) {
+        int cell = across.cell(v);
+        across.basis(cell, v, basisV);
+        double sum = 0;
+        for (int k = 0; k < 4; k++) {
+            sum += basisV[4 + k] * sectionPoles[cell + k];
+        }
+        return sum;
+    }
+
     /** Poles across at station index u, held edges 0: from a solution. */
     double[] sectionPoles(double[] solution, double u) {
         int cellU = along.cell(u);

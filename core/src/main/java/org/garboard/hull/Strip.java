@@ -1,6 +1,8 @@
 package org.garboard.hull;
 
 import java.util.List;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SectionPoint;
 
 /**
@@ -9,19 +11,27 @@ import org.garboard.offsets.SectionPoint;
  * Owns its arrays; hull frame, metres.
  */
 final class Strip {
+    /**
+     * A reading taken along the skin tells almost nothing of where along it; below this sine its weight
+     * grows no further. Our choice.
+     */
+    private static final double LEAST_SLANT = 0.02;
+
     private final double[][] lower;
     private final double[][] upper;
     private final double[] girth;
     private final double widest;
     private final double[][] v;
     private final double[][] w;
+    private final Measure[][] measures;
 
     /**
      * @param lower {y, z} of the lower line at each station
      * @param upper the same of the upper line
      * @param points of each station, both lines' included and passed over
+     * @param table whose rows the points name
      */
-    Strip(double[][] lower, double[][] upper, List<List<SectionPoint>> points) {
+    Strip(double[][] lower, double[][] upper, List<List<SectionPoint>> points, OffsetTable table) {
         int stations = lower.length;
         this.lower = lower;
         this.upper = upper;
@@ -34,21 +44,52 @@ final class Strip {
         this.widest = most;
         this.v = new double[stations][];
         this.w = new double[stations][];
+        this.measures = new Measure[stations][];
         for (int j = 0; j < stations; j++) {
-            place(j, points.get(j));
+            place(j, points.get(j), table);
         }
     }
 
-    private void place(int station, List<SectionPoint> points) {
+    private void place(int station, List<SectionPoint> points, OffsetTable table) {
         int inner = points.size() - 2;
         v[station] = new double[inner];
         w[station] = new double[inner];
+        measures[station] = new Measure[inner];
         for (int p = 0; p < inner; p++) {
-            double y = points.get(p + 1).y() - lower[station][0];
-            double z = points.get(p + 1).z() - lower[station][1];
-            v[station][p] = (y * alongY(station) + z * alongZ(station)) / girth[station];
-            w[station][p] = (z * alongY(station) - y * alongZ(station)) / scale(station);
+            SectionPoint point = points.get(p + 1);
+            v[station][p] = ((point.y() - lower[station][0]) * alongY(station)
+                    + (point.z() - lower[station][1]) * alongZ(station)) / girth[station];
+            w[station][p] = off(station, point.y(), point.z());
+            measures[station][p] = table.lines().get(point.line()).measure();
         }
+    }
+
+    /** w of a point of a station's plane. */
+    double off(int station, double y, double z) {
+        return ((z - lower[station][1]) * alongY(station) - (y - lower[station][0]) * alongZ(station)) / scale(station);
+    }
+
+    /**
+     * Change of a point's reading in the table [m] for a change of w under it.
+     *
+     * @param slope dw/dv of the section there
+     */
+    double readingPerW(int station, int point, double slope) {
+        double share = slope * scale(station) / Math.max(girth[station], 1e-9);
+        double wPerReading = measures[station][point] == Measure.HEIGHT
+                ? alongY(station) - share * alongZ(station)
+                : alongZ(station) + share * alongY(station);
+        return scale(station) / Math.max(LEAST_SLANT, Math.abs(wPerReading));
+    }
+
+    /** Same for a point that is read straight up, on the keel. */
+    double heightPerW(int station) {
+        return scale(station) / Math.max(LEAST_SLANT, Math.abs(alongY(station)));
+    }
+
+    /** How far a place of w = 1 lies from the straight line, in y and z [m]. */
+    double[] square(int station) {
+        return new double[] {-scale(station) * alongZ(station), scale(station) * alongY(station)};
     }
 
     int stations() {

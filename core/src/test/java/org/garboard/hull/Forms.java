@@ -16,6 +16,7 @@ import org.garboard.offsets.TableLine;
 final class Forms {
     private final double[] stations;
     private final double leastCount;
+    private double phase;
     private final List<TableLine> lines = new ArrayList<>();
 
     Forms(double leastCount, double... stations) {
@@ -32,7 +33,13 @@ final class Forms {
     }
 
     private double rounded(double value) {
-        return leastCount > 0 ? Math.rint(value / leastCount) * leastCount : value;
+        return leastCount > 0 ? (Math.rint(value / leastCount + phase) - phase) * leastCount : value;
+    }
+
+    /** Shifts the steps to which values are rounded by a part of a step. */
+    Forms phase(double part) {
+        this.phase = part;
+        return this;
     }
 
     private Forms add(LineKind kind, String name, double level, Measure measure, DoubleUnaryOperator value) {
