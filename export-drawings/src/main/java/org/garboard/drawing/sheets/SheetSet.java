@@ -1,5 +1,14 @@
 package org.garboard.drawing.sheets;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Sheet;
+import org.garboard.drawing.dxf.SheetDxf;
+import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.drawing.svg.SheetSvg;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.OffsetTable;
@@ -11,11 +20,42 @@ import org.garboard.offsets.OffsetTable;
  */
 public final class SheetSet {
 
+    private final List<NamedDrawing> drawings = new ArrayList<>();
+    private final List<SheetRefusal> refusals = new ArrayList<>();
+
     private SheetSet() {
     }
 
     /** Draws the set. The same input gives the same bytes. */
     public static DrawnSet draw(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
-        throw new IllegalStateException("not drawn yet");
+        SheetTask task = new SheetTask(record, table, hull, provenance);
+        SheetSet set = new SheetSet();
+        set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
+        return new DrawnSet(set.drawings, set.refusals);
+    }
+
+    private void sheet(String file, String called, SheetTask task, SheetSetter.Maker maker) {
+        try {
+            Sheet sheet = SheetSetter.set(task, maker);
+            drawings.add(new NamedDrawing(file + ".dxf", written(out -> SheetDxf.write(sheet, out))));
+            drawings.add(new NamedDrawing(file + ".svg", written(out -> SheetSvg.write(sheet, out))));
+        } catch (DoesNotFit refusal) {
+            refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));
+        }
+    }
+
+    /** Writes a drawing to a stream. */
+    private interface Writing {
+        void to(ByteArrayOutputStream out) throws IOException;
+    }
+
+    private static byte[] written(Writing writing) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            writing.to(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a drawing could not be written to memory", e);
+        }
+        return out.toByteArray();
     }
 }

@@ -1,0 +1,32 @@
+package org.garboard.drawing.layout;
+
+/**
+ * Letter heights of a sheet [mm], of the ISO 3098 series.
+ *
+ * @param figures dimensions, balloons and all lettering in views
+ * @param tables tables and columns of notes
+ * @param headings titles of views and of notes
+ */
+public record Lettering(double figures, double tables, double headings) {
+
+    /** Sheets up to A3 and ANSI B are held in the hand; A4 and ANSI A are read closest [mm wide]. */
+    private static final double IN_HAND = 450;
+    private static final double CLOSEST = 300;
+
+    /**
+     * 3.5 mm throughout on large sheets, 2.5 mm on the smallest (common practice); between them
+     * tables and notes of 2.5 mm, our choice, because such sheets are read in the hand and the
+     * views need the room.
+     */
+    public static Lettering forPaper(Paper paper) {
+        if (paper.width() < CLOSEST) {
+            return new Lettering(2.5, 2.5, 3.5);
+        }
+        return paper.width() < IN_HAND ? new Lettering(3.5, 2.5, 3.5) : new Lettering(3.5, 3.5, 5);
+    }
+
+    /** Clear space between neighbours on the sheet [mm]: our choice, two lines. */
+    public double gap() {
+        return 2 * tables;
+    }
+}

@@ -1,0 +1,73 @@
+package org.garboard.drawing.layout;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.garboard.drawing.Box;
+
+/**
+ * Sets pieces one after another, and goes back to try another shape or corner when a later piece
+ * finds no room. The first way found is taken, so preferred shapes of early pieces come first.
+ */
+final class Packing {
+
+    /** Ways tried before a scale is given up: our choice, a few tenths of a second at the most. */
+    private static final int MOST_TRIALS = 40000;
+
+    private final List<Piece> pieces;
+    private final Deque<Cluster> placed = new ArrayDeque<>();
+    private int trials;
+
+    private Packing(List<Piece> pieces) {
+        this.pieces = pieces;
+    }
+
+    /** The pieces in their places, in their order; empty when they do not all fit. */
+    static Optional<List<Cluster>> of(List<Piece> pieces, FreeSpace space) {
+        Packing packing = new Packing(pieces);
+        return packing.place(0, space) ? Optional.of(List.copyOf(packing.placed)) : Optional.empty();
+    }
+
+    private boolean place(int index, FreeSpace space) {
+        if (index == pieces.size()) {
+            return true;
+        }
+        Piece piece = pieces.get(index);
+        for (Cluster shape : piece.shapes()) {
+            for (Box place : places(shape, piece, space)) {
+                FreeSpace left = space.without(place);
+                if (++trials > MOST_TRIALS) {
+                    return false;
+                }
+                if (eachFits(index + 1, left) && place(index + 1, left)) {
+                    placed.addFirst(shape.movedBy(place.left() - shape.bounds().left(),
+                            place.bottom() - shape.bounds().bottom()));
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Different places only, in the order of the piece's corners. */
+    private static Set<Box> places(Cluster shape, Piece piece, FreeSpace space) {
+        Set<Box> places = new LinkedHashSet<>();
+        for (Piece.Corner corner : piece.corners()) {
+            space.nearest(shape.bounds(), corner).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    /** Whether each piece still to come would fit alone; else there is no use in going on. */
+    private boolean eachFits(int from, FreeSpace space) {
+        for (Piece piece : pieces.subList(from, pieces.size())) {
+            if (piece.shapes().stream().noneMatch(shape -> space.holds(shape.bounds()))) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,132 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BiConsumer;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Balloon;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.View;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Spread;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.Station;
+import org.garboard.siting.Site;
+
+/**
+ * The sections, looking forward: of the forward stations the starboard half, on the right, of the
+ * after stations the port half, on the left; and the whole section at the first site.
+ */
+final class BodyPlanView {
+
+    private static final String NAME = "BODY PLAN, LOOKING FORWARD";
+    /** A title may run so wide over a narrow body plan, in letter heights. */
+    private static final double PLAIN_TITLE = 31;
+
+    private final SheetTask task;
+    private final Hull hull;
+    private final HullOnPaper paper;
+    private final Lettering lettering;
+    private final List<Entity> shown = new ArrayList<>();
+
+    private BodyPlanView(SheetTask task, Scale scale) {
+        this.task = task;
+        this.hull = task.hull();
+        this.paper = new HullOnPaper(hull, scale);
+        this.lettering = task.lettering();
+    }
+
+    /** With every station named at its sheer. */
+    static View named(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        BodyPlanView view = new BodyPlanView(task, scale);
+        view.halves(view::names);
+        view.axes();
+        sites.stream().findFirst().ifPresent(view::site);
+        return ViewTitle.above(NAME, "Starboard right. Thin: forward stations right, after stations left, "
+                + "at distances aft of station 0." + thick(sites), view.shown, view.lettering, 0);
+    }
+
+    /** For little room: stations are named in the profile alone. */
+    static View plain(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        BodyPlanView view = new BodyPlanView(task, scale);
+        view.halves((stations, side) -> { });
+        view.axes();
+        sites.stream().findFirst().ifPresent(view::site);
+        return ViewTitle.above(NAME, "Starboard right. Stations as in the profile: forward right, after left."
+                + thick(sites), view.shown, view.lettering, PLAIN_TITLE * view.lettering.figures());
+    }
+
+    private static String thick(List<MarkedSite> sites) {
+        return sites.isEmpty() ? "" : " Thick: at site 1.";
+    }
+
+    private void halves(BiConsumer<List<Station>, Integer> names) {
+        double widest = widestStation();
+        half(task.table().stations().stream().filter(station -> station.x() <= widest).toList(), 1, names);
+        half(task.table().stations().stream().filter(station -> station.x() > widest).toList(), -1, names);
+    }
+
+    private void half(List<Station> stations, int side, BiConsumer<List<Station>, Integer> names) {
+        stations.forEach(station -> shown.add(paper.section(Layer.GRID, station.x(), side)));
+        names.accept(stations, side);
+    }
+
+    private HullLine sheer() {
+        return hull.lines().get(hull.lines().size() - 1);
+    }
+
+    private double widestStation() {
+        return task.table().stations().stream().map(Station::x)
+                .max(Comparator.comparingDouble(x -> hull.bottomEdge().y(x))).orElse(0.0);
+    }
+
+    /** A column of names beside the stations of one side, each with a line to its sheer. */
+    private void names(List<Station> stations, int side) {
+        double[] wanted = stations.stream()
+                .mapToDouble(station -> paper.lookingForward(0, sheer().z(station.x())).y()).toArray();
+        double[] spread = Spread.apart(wanted, 1.5 * lettering.figures());
+        double beyond = stations.stream().mapToDouble(station -> paper.lookingForward(widest(station), 0).x())
+                .max().orElse(0) + 2 * lettering.figures();
+        for (int i = 0; i < wanted.length; i++) {
+            Station station = stations.get(i);
+            Point end = paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()));
+            Point label = new Point(side * beyond, spread[i]);
+            shown.add(new Line(Layer.DIM, end, label));
+            shown.add(Text.level(Layer.TEXT, station.name() + " at " + task.figures().brief(station.x()),
+                    label.movedBy(side, -lettering.figures() / 2), lettering.figures(), side > 0 ? Anchor.LEFT : Anchor.RIGHT));
+        }
+    }
+
+    private double widest(Station station) {
+        return hull.lines().stream().mapToDouble(line -> line.y(station.x())).max().orElse(0);
+    }
+
+    private void axes() {
+        double top = task.table().stations().stream()
+                .mapToDouble(station -> paper.lookingForward(0, sheer().z(station.x())).y()).max().orElse(0);
+        double beam = task.table().stations().stream()
+                .mapToDouble(station -> paper.lookingForward(widest(station), 0).x()).max().orElse(0);
+        shown.add(new Line(Layer.CENTRE, new Point(0, -1.5 * lettering.figures()), new Point(0, top + 3)));
+        shown.add(new Line(Layer.GRID, new Point(-beam, 0), new Point(beam, 0)));
+        double water = paper.lookingForward(0, task.job().draught()).y();
+        shown.add(new Line(Layer.GRID, new Point(-beam, water), new Point(beam, water)));
+    }
+
+    private void site(MarkedSite marked) {
+        Site site = marked.site();
+        shown.add(paper.section(Layer.HULL, site.x(), 1));
+        shown.add(paper.section(Layer.HULL, site.x(), -1));
+        double radius = Balloon.radius(lettering.figures());
+        Point skin = paper.lookingForward(site.y(), site.z());
+        double aside = site.y() < 0 ? -1 : 1;
+        shown.add(new Balloon(new Point(skin.x() + aside * (radius + 3), -radius - 3), marked.mark(),
+                lettering.figures(), List.of(skin)));
+    }
+}

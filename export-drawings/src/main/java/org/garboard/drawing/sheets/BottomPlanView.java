@@ -1,0 +1,126 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Balloon;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Leader;
+import org.garboard.drawing.LetterWidths;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.LinearDimension;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.View;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Spread;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.Station;
+import org.garboard.siting.Site;
+
+/** The bottom seen from below, bow to the right, so that starboard is up: regions and sites. */
+final class BottomPlanView {
+
+    private final SheetTask task;
+    private final Hull hull;
+    private final Scale scale;
+    private final HullOnPaper paper;
+    private final Lettering lettering;
+    private final double halfBeam;
+    private final List<Entity> shown = new ArrayList<>();
+
+    private BottomPlanView(SheetTask task, Scale scale) {
+        this.task = task;
+        this.hull = task.hull();
+        this.scale = scale;
+        this.paper = new HullOnPaper(hull, scale);
+        this.lettering = task.lettering();
+        this.halfBeam = scale.paper(task.table().stations().stream().mapToDouble(Station::x)
+                .map(x -> hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0)).max().orElse(0));
+    }
+
+    static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        BottomPlanView view = new BottomPlanView(task, scale);
+        view.hullLines();
+        view.shown.addAll(RegionHatch.below(task.record().sitings(), view.paper));
+        view.directions();
+        view.balloons(sites);
+        sites.stream().findFirst().ifPresent(view::distances);
+        return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", view.shown, view.lettering, 0);
+    }
+
+    private void hullLines() {
+        for (HullLine line : hull.lines().subList(1, hull.lines().size())) {
+            shown.add(paper.below(line, 1));
+            shown.add(paper.below(line, -1));
+        }
+        ending(hull.afterEnd());
+        ending(hull.forwardEnd());
+        for (Station station : task.table().stations()) {
+            double beam = outermost(station.x());
+            shown.add(new Line(Layer.GRID, paper.below(station.x(), -beam), paper.below(station.x(), beam)));
+        }
+        double over = 1.5 * lettering.figures();
+        shown.add(new Line(Layer.CENTRE, new Point(-over, 0), new Point(paper.length() + over, 0)));
+    }
+
+    private double outermost(double x) {
+        return hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0);
+    }
+
+    private void ending(double x) {
+        double beam = outermost(x);
+        if (scale.paper(beam) > 0.01) {
+            shown.add(new Line(Layer.HULL, paper.below(x, -beam), paper.below(x, beam)));
+        }
+    }
+
+    private void directions() {
+        double h = lettering.figures();
+        double middle = Math.max(halfBeam / 2, LetterWidths.extent("STARBOARD", h) / 2 + 2);
+        shown.add(Text.centred(Layer.TEXT, "STARBOARD", new Point(-1.5 * h, middle), h, 90));
+        shown.add(Text.centred(Layer.TEXT, "PORT", new Point(-1.5 * h, -middle), h, 90));
+        Point bow = new Point(paper.length() + 1.7 * h, 0);
+        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * h, 0), bow)));
+        shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * h), h, Anchor.LEFT));
+        shown.add(Text.level(Layer.TEXT, "CL", bow.movedBy(0, -1.7 * h), h, Anchor.LEFT));
+    }
+
+    /** Balloons stand above the starboard sheer, each over its site as nearly as may be. */
+    private void balloons(List<MarkedSite> sites) {
+        double radius = Balloon.radius(lettering.figures());
+        double[] wanted = sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x()) + radius).toArray();
+        double[] spread = Spread.apart(wanted, 2 * radius + 2);
+        for (int i = 0; i < wanted.length; i++) {
+            Site site = sites.get(i).site();
+            shown.add(new Balloon(new Point(spread[i], halfBeam + radius + 3), sites.get(i).mark(), lettering.figures(),
+                    List.of(paper.below(site.x(), site.y()))));
+        }
+    }
+
+    /** Where the first site lies, from either end of the table; two figures, a row each. */
+    private void distances(MarkedSite first) {
+        Site site = first.site();
+        double top = -halfBeam - 10;
+        double pitch = 2.2 * lettering.figures();
+        Point place = paper.below(site.x(), site.y());
+        Point aft = new Point(0, -scale.paper(outermost(hull.afterEnd())));
+        Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
+        distance(zero, place, top, task.figures().length(site.x()) + " from " + task.forwardDatum());
+        distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + " from " + task.afterEnd());
+    }
+
+    private double zeroBeam() {
+        return outermost(Math.min(hull.afterEnd(), Math.max(hull.forwardEnd(), 0)));
+    }
+
+    private void distance(Point from, Point to, double row, String words) {
+        if (Math.abs(from.x() - to.x()) > 1e-3) {
+            shown.add(new LinearDimension(LinearDimension.Direction.HORIZONTAL, from, to, new Point(0, row),
+                    words, lettering.figures()));
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Polyline;
+import org.garboard.drawing.Scale;
+import org.garboard.hull.Curve;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+
+/**
+ * A hull's places on paper at one scale, bow to the right, the after end of the table at the left.
+ *
+ * <p>Profile: base line at y = 0. Bottom seen from below: centreline at y = 0, starboard up.
+ * Sections looking forward: centreline at x = 0, starboard to the right, base line at y = 0.
+ */
+final class HullOnPaper {
+
+    /** Curves may stray so far from true [mm on paper]: a fifth of the finest pen. */
+    private static final double CHORD = 0.05;
+
+    private final Hull hull;
+    private final Scale scale;
+
+    HullOnPaper(Hull hull, Scale scale) {
+        this.hull = hull;
+        this.scale = scale;
+    }
+
+    /** Largest departure of a drawn curve [m]. */
+    double chord() {
+        return scale.trueMm(CHORD) / 1000;
+    }
+
+    double lengthwise(double x) {
+        return scale.paper(hull.afterEnd() - x);
+    }
+
+    double length() {
+        return lengthwise(hull.forwardEnd());
+    }
+
+    Point profile(double x, double z) {
+        return new Point(lengthwise(x), scale.paper(z));
+    }
+
+    Point below(double x, double y) {
+        return new Point(lengthwise(x), scale.paper(y));
+    }
+
+    Point lookingForward(double y, double z) {
+        return new Point(scale.paper(y), scale.paper(z));
+    }
+
+    Polyline profile(HullLine line) {
+        return drawn(hull.line(line, chord()), point -> profile(point.getX(), point.getZ()));
+    }
+
+    /** A named line seen from below, on the side of the sign. */
+    Polyline below(HullLine line, int side) {
+        return drawn(hull.line(line, chord()), point -> below(point.getX(), side * point.getY()));
+    }
+
+    /** The whole section of one side as one line; the sides of a hull meet its panels end to end. */
+    Polyline section(Layer layer, double x, int side) {
+        List<Point> points = new ArrayList<>();
+        for (Curve curve : hull.section(x, chord())) {
+            for (Vector3D point : curve.points()) {
+                add(points, lookingForward(side * point.getY(), point.getZ()));
+            }
+        }
+        return Polyline.open(layer, points);
+    }
+
+    private static Polyline drawn(Curve curve, Function<Vector3D, Point> place) {
+        List<Point> points = new ArrayList<>();
+        curve.points().forEach(point -> add(points, place.apply(point)));
+        return Polyline.open(Layer.HULL, points);
+    }
+
+    private static void add(List<Point> points, Point point) {
+        if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > 1e-6) {
+            points.add(point);
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Polyline;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.View;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Spread;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.offsets.Station;
+
+/** The profile from starboard, bow to the right: named lines, stations, water at rest, sites. */
+final class ProfileView {
+
+    private final SheetTask task;
+    private final Hull hull;
+    private final HullOnPaper paper;
+    private final Lettering lettering;
+    private final List<Entity> shown = new ArrayList<>();
+
+    private ProfileView(SheetTask task, Scale scale) {
+        this.task = task;
+        this.hull = task.hull();
+        this.paper = new HullOnPaper(hull, scale);
+        this.lettering = task.lettering();
+    }
+
+    static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        ProfileView view = new ProfileView(task, scale);
+        view.hullLines();
+        view.stations();
+        view.waterAtRest();
+        view.sites(sites);
+        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations: name at distance aft of station 0.", view.shown, view.lettering, 0);
+    }
+
+    private void hullLines() {
+        double[] heights = new double[hull.lines().size()];
+        for (int i = 0; i < heights.length; i++) {
+            HullLine line = hull.lines().get(i);
+            shown.add(paper.profile(line));
+            heights[i] = paper.profile(0, line.z(hull.afterEnd())).y() - lettering.figures() / 2;
+        }
+        double[] spread = Spread.apart(heights, 1.35 * lettering.figures());
+        for (int i = 0; i < heights.length; i++) {
+            shown.add(Text.level(Layer.TEXT, hull.lines().get(i).name(), new Point(-2, spread[i]),
+                    lettering.figures(), Anchor.RIGHT));
+        }
+        ending(hull.afterEnd());
+        ending(hull.forwardEnd());
+        shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), 0), paper.profile(hull.forwardEnd(), 0)));
+    }
+
+    /** The table's last section seen edge on. */
+    private void ending(double x) {
+        Point keel = paper.profile(x, hull.keel().z(x));
+        Point sheer = paper.profile(x, sheer().z(x));
+        if (keel.distanceTo(sheer) > 0.01) {
+            shown.add(new Line(Layer.HULL, keel, sheer));
+        }
+    }
+
+    private HullLine sheer() {
+        return hull.lines().get(hull.lines().size() - 1);
+    }
+
+    /** Each station from keel to sheer, and its name with its distance below the base line. */
+    private void stations() {
+        List<StationLabels.Label> labels = new ArrayList<>();
+        for (Station station : task.table().stations()) {
+            double x = station.x();
+            shown.add(new Line(Layer.GRID, paper.profile(x, hull.keel().z(x)), paper.profile(x, sheer().z(x))));
+            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + " at " + task.figures().brief(x)));
+        }
+        shown.addAll(StationLabels.of(labels, lettering.figures()));
+    }
+
+    /** From the after end to where the keel comes out of the water; its height under the bow, where it is clear. */
+    private void waterAtRest() {
+        double draught = task.job().draught();
+        double entry = entry(draught);
+        if (Double.isNaN(entry)) {
+            return;
+        }
+        Point from = paper.profile(hull.afterEnd(), draught);
+        Point to = paper.profile(entry, draught);
+        double h = lettering.figures();
+        shown.add(new Line(Layer.GRID, from, to.movedBy(3 * h, 0)));
+        Point mark = to.movedBy(1.5 * h, 0);
+        shown.add(Polyline.closed(Layer.GRID, List.of(mark, mark.movedBy(-0.6 * h, h), mark.movedBy(0.6 * h, h))));
+        shown.add(Text.level(Layer.TEXT, "WL at rest", to.movedBy(3.5 * h, 0), h, Anchor.LEFT));
+        shown.add(Text.level(Layer.TEXT, task.figures().length(draught), to.movedBy(3.5 * h, -1.5 * h), h, Anchor.LEFT));
+    }
+
+    /** Where the keel line crosses a level, from aft; the forward end when it never does, NaN when all is dry. */
+    private double entry(double z) {
+        double wet = hull.afterEnd();
+        if (hull.keel().z(wet) >= z) {
+            return Double.NaN;
+        }
+        double step = (hull.afterEnd() - hull.forwardEnd()) / 400;
+        while (wet - step > hull.forwardEnd() && hull.keel().z(wet - step) < z) {
+            wet -= step;
+        }
+        double dry = Math.max(hull.forwardEnd(), wet - step);
+        if (hull.keel().z(dry) < z) {
+            return dry;
+        }
+        for (int i = 0; i < 50; i++) {
+            double middle = (wet + dry) / 2;
+            if (hull.keel().z(middle) < z) {
+                wet = middle;
+            } else {
+                dry = middle;
+            }
+        }
+        return wet;
+    }
+
+    /** A line up from each site past the sheer to its number. */
+    private void sites(List<MarkedSite> sites) {
+        double top = Math.max(paper.profile(0, sheer().z(hull.forwardEnd())).y(),
+                paper.profile(0, sheer().z(hull.afterEnd())).y());
+        double[] wanted = sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x())).toArray();
+        double[] spread = Spread.apart(wanted, 1.5 * lettering.figures());
+        for (int i = 0; i < wanted.length; i++) {
+            Point skin = paper.profile(sites.get(i).site().x(), sites.get(i).site().z());
+            Point elbow = new Point(wanted[i], top + 1);
+            shown.add(new Line(Layer.CENTRE, skin.movedBy(0, -2), elbow));
+            shown.add(new Line(Layer.DIM, elbow, new Point(spread[i], top + 3)));
+            shown.add(Text.level(Layer.DIM, sites.get(i).mark(), new Point(spread[i], top + 4),
+                    lettering.figures(), Anchor.MIDDLE));
+        }
+    }
+}

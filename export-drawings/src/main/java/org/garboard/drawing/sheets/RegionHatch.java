@@ -1,0 +1,82 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Hatch;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Polyline;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.siting.MountSiting;
+import org.garboard.siting.PlanPoint;
+import org.garboard.siting.Region;
+
+/** Feasible regions: one angle and spacing of hatch per mount, and the legend that names them. */
+final class RegionHatch {
+
+    private static final double[] ANGLES = {45, 135, 60, 120, 30};
+    private static final double[] SPACINGS = {2.5, 3.5, 2, 3, 4};
+
+    private RegionHatch() {
+    }
+
+    /** Regions of all mounts seen from below, both sides. */
+    static List<Entity> below(List<MountSiting> sitings, HullOnPaper paper) {
+        List<Entity> drawn = new ArrayList<>();
+        for (int mount = 0; mount < sitings.size(); mount++) {
+            for (Region region : sitings.get(mount).regions()) {
+                side(region, 1, mount, paper, drawn);
+                if (!reachesAcross(region)) {
+                    side(region, -1, mount, paper, drawn);
+                }
+            }
+        }
+        return drawn;
+    }
+
+    /** A strip athwart the keel is given whole; a region beside it for starboard alone. */
+    private static boolean reachesAcross(Region region) {
+        return region.outline().stream().anyMatch(point -> point.y() < -1e-6);
+    }
+
+    private static void side(Region region, int side, int mount, HullOnPaper paper, List<Entity> drawn) {
+        List<List<Point>> rings = new ArrayList<>();
+        rings.add(ring(region.outline(), side, paper));
+        region.holes().forEach(hole -> rings.add(ring(hole, side, paper)));
+        rings.forEach(ring -> drawn.add(Polyline.closed(Layer.MARK, ring)));
+        drawn.add(hatch(rings, mount));
+    }
+
+    private static List<Point> ring(List<PlanPoint> ring, int side, HullOnPaper paper) {
+        return ring.stream().map(point -> paper.below(point.x(), side * point.y())).toList();
+    }
+
+    private static Hatch hatch(List<List<Point>> rings, int mount) {
+        return new Hatch(Layer.HATCH, rings, ANGLES[mount % ANGLES.length], SPACINGS[mount % SPACINGS.length]);
+    }
+
+    /** Which hatch is which mount. */
+    static Cluster legend(List<MountSiting> sitings, Lettering lettering) {
+        double h = lettering.tables();
+        List<Entity> drawn = new ArrayList<>();
+        drawn.add(Text.level(Layer.TEXT, "FEASIBLE REGIONS", new Point(0, 0), lettering.headings(), Anchor.LEFT));
+        double y = -1.5 * lettering.headings() - h;
+        for (int mount = 0; mount < sitings.size(); mount++) {
+            List<Point> swatch = List.of(new Point(0, y), new Point(5 * h, y), new Point(5 * h, y + 2 * h), new Point(0, y + 2 * h));
+            String words = sitings.get(mount).mount().words();
+            if (sitings.get(mount).regions().isEmpty()) {
+                words += ": no place found";
+            } else {
+                drawn.add(hatch(List.of(swatch), mount));
+            }
+            drawn.add(Polyline.closed(Layer.MARK, swatch));
+            drawn.add(Text.level(Layer.TEXT, words, new Point(6 * h, y + h / 2), h, Anchor.LEFT));
+            y -= 2.8 * h;
+        }
+        return Cluster.of(drawn);
+    }
+}

@@ -1,0 +1,85 @@
+package org.garboard.drawing.sheets;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.Sheet;
+import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.drawing.layout.Paper;
+import org.garboard.drawing.layout.SheetLayout;
+import org.garboard.job.DrawingWish;
+
+/** Sets a sheet at the largest scale of its list at which everything finds room, or says why none will do. */
+final class SheetSetter {
+
+    private SheetSetter() {
+    }
+
+    /** Makes a sheet's content for a paper: lettering follows the paper. */
+    interface Maker {
+        SheetContent on(SheetTask task);
+    }
+
+    /** @throws DoesNotFit when the paper is too small */
+    static Sheet set(SheetTask task, Maker maker) {
+        return fitted(task, maker.on(task)).orElseThrow(() -> refusal(task, maker));
+    }
+
+    private static Optional<Sheet> fitted(SheetTask task, SheetContent content) {
+        for (Scale scale : task.figures().scales()) {
+            if (!content.legibility(scale).good()) {
+                return Optional.empty();
+            }
+            SheetLayout layout = new SheetLayout(task.paper(),
+                    task.titleBlock(content.title(), content.documentType(), content.number(), scale));
+            Optional<Sheet> sheet = layout.set(task.boat() + ": " + content.title(),
+                    content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".",
+                    scale, content.pieces(scale));
+            if (sheet.isPresent()) {
+                return sheet;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static DoesNotFit refusal(SheetTask task, Maker maker) {
+        SheetContent content = maker.on(task);
+        List<Scale> scales = task.figures().scales();
+        Scale last = scales.get(scales.size() - 1);
+        for (Scale scale : scales) {
+            if (!content.legibility(scale).good()) {
+                break;
+            }
+            last = scale;
+        }
+        String reason = String.format(Locale.ROOT, "%s does not hold the views, tables and notes even at %s, the smallest "
+                + "scale at which they can be read", task.paper().name(), last.words());
+        return new DoesNotFit(reason, larger(task, maker)
+                .map(paper -> "choose the paper " + paper.name() + ", which holds them")
+                .orElse("no sheet of that family holds them; draw a shorter part of the boat"));
+    }
+
+    /** The next larger sheet of the same family that holds the content. */
+    private static Optional<Paper> larger(SheetTask task, Maker maker) {
+        for (DrawingWish.Paper wish : family(task.job().drawing().paper())) {
+            Paper paper = SheetTask.paper(wish);
+            if (paper.width() > task.paper().width()) {
+                SheetTask tried = task.on(paper);
+                if (fitted(tried, maker.on(tried)).isPresent()) {
+                    return Optional.of(paper);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** ISO sizes or ANSI sizes, the smallest first, as they are declared. */
+    private static Set<DrawingWish.Paper> family(DrawingWish.Paper paper) {
+        Set<DrawingWish.Paper> iso = EnumSet.of(DrawingWish.Paper.A4, DrawingWish.Paper.A3, DrawingWish.Paper.A2,
+                DrawingWish.Paper.A1);
+        return iso.contains(paper) ? iso : EnumSet.complementOf(EnumSet.copyOf(iso));
+    }
+}

@@ -1,0 +1,82 @@
+package org.garboard.drawing.sheets;
+
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Paper;
+import org.garboard.drawing.layout.TitleBlock;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.Station;
+
+/**
+ * Everything the sheets of one job are drawn from.
+ *
+ * @param paper it is drawn on, the job's or another that is tried
+ */
+record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance, Paper paper) {
+
+    private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
+
+    SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
+        this(record, table, hull, provenance, paper(record.job().drawing().paper()));
+    }
+
+    static Paper paper(DrawingWish.Paper paper) {
+        return new Paper(paper.name().replace('_', ' '), paper.widthMm(), paper.heightMm());
+    }
+
+    SheetTask on(Paper other) {
+        return new SheetTask(record, table, hull, provenance, other);
+    }
+
+    Job job() {
+        return record.job();
+    }
+
+    Figures figures() {
+        return new Figures(job().drawing().units());
+    }
+
+    Lettering lettering() {
+        return Lettering.forPaper(paper);
+    }
+
+    /** The datum aft: no transom corner is known, only where the table ends. */
+    String afterEnd() {
+        Station last = table.stations().get(table.stations().size() - 1);
+        return "after end of table (station " + last.name() + ")";
+    }
+
+    /** The datum forward. */
+    String forwardDatum() {
+        return "station 0 of the table";
+    }
+
+    /** Distance of a place forward of the after end of the table [m]. */
+    double fromAfterEnd(double x) {
+        return hull.afterEnd() - x;
+    }
+
+    String boat() {
+        return job().hullNumber().isBlank() ? job().boat() : job().boat() + ", hull no. " + job().hullNumber();
+    }
+
+    TitleBlock titleBlock(String title, String documentType, int sheet, Scale scale) {
+        DrawingWish wish = job().drawing();
+        String set = record.pocket().isPresent() ? "1 siting, 4 pocket" : "1 siting";
+        return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
+                wish.approver(), wish.revision(), sheet + "  (set: " + set + ")", scale.words(), figures().note(),
+                paper.name(), projection(wish.projection()),
+                job().tableFile() + "  " + provenance.tableHash(), provenance.version(), STATUS);
+    }
+
+    private static TitleBlock.Projection projection(DrawingWish.Projection projection) {
+        return switch (projection) {
+            case FIRST_ANGLE -> TitleBlock.Projection.FIRST_ANGLE;
+            case THIRD_ANGLE -> TitleBlock.Projection.THIRD_ANGLE;
+        };
+    }
+}

@@ -1,0 +1,83 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.View;
+import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Piece;
+import org.garboard.drawing.layout.Piece.Corner;
+
+/** Sheet 1: where the transducer goes, and why there. */
+final class SitingSheet implements SheetContent {
+
+    /** A hull drawn shorter than this shows no site: our choice. */
+    private static final double SHORTEST_HULL = 80;
+
+    private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT);
+
+    private final SheetTask task;
+    private final List<MarkedSite> sites;
+
+    SitingSheet(SheetTask task) {
+        this.task = task;
+        this.sites = MarkedSite.of(task.record());
+    }
+
+    @Override
+    public int number() {
+        return 1;
+    }
+
+    @Override
+    public String title() {
+        return "Transducer siting";
+    }
+
+    @Override
+    public String documentType() {
+        return "Siting drawing";
+    }
+
+    @Override
+    public String description() {
+        return "Profile, bottom plan seen from below with bow to the right and starboard up, body plan looking forward; "
+                + "feasible regions and the best site of each mount.";
+    }
+
+    @Override
+    public Legibility legibility(Scale scale) {
+        double length = scale.paper(task.hull().afterEnd() - task.hull().forwardEnd());
+        return new Legibility("the hull", length, SHORTEST_HULL);
+    }
+
+    @Override
+    public List<Piece> pieces(Scale scale) {
+        Lettering lettering = task.lettering();
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(new Piece(List.of(lengthwise(scale)), List.of(Corner.TOP_LEFT)));
+        pieces.add(new Piece(List.of(Cluster.of(BodyPlanView.named(task, scale, sites)),
+                Cluster.of(BodyPlanView.plain(task, scale, sites))),
+                List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
+        if (!sites.isEmpty()) {
+            pieces.add(new Piece(SiteTable.lookBeforeCutting(sites).shapes(lettering), NOTES));
+            pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
+            pieces.add(new Piece(SiteTable.shapes(task, sites),
+                    List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT)));
+        } else {
+            pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
+        }
+        pieces.add(new Piece(List.of(RegionHatch.legend(task.record().sitings(), lettering)),
+                List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
+        return pieces;
+    }
+
+    /** Profile over bottom plan, stations in line. */
+    private Cluster lengthwise(Scale scale) {
+        View plan = BottomPlanView.of(task, scale, sites);
+        View profile = ProfileView.of(task, scale, sites);
+        double lift = plan.frame().top() + task.lettering().gap() - profile.frame().bottom();
+        return Cluster.of(profile.movedBy(0, lift), plan);
+    }
+}

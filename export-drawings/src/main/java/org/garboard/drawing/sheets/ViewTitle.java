@@ -1,0 +1,48 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.View;
+import org.garboard.drawing.Wrap;
+import org.garboard.drawing.layout.Lettering;
+
+/** Puts a view's name, and how it is seen, above it. */
+final class ViewTitle {
+
+    private ViewTitle() {
+    }
+
+    /**
+     * The view with its title.
+     *
+     * @param narrowest titles may run so wide [mm] though the view be narrower
+     */
+    static View above(String name, String remark, List<Entity> shown, Lettering lettering, double narrowest) {
+        Box box = View.around(name, shown).frame();
+        double width = Math.max(box.width(), narrowest);
+        List<Entity> entities = new ArrayList<>(shown);
+        double y = box.top() + lettering.figures();
+        List<String> remarks = remark.isBlank() ? List.of() : Wrap.lines(remark, width, lettering.figures());
+        for (int line = remarks.size() - 1; line >= 0; line--) {
+            entities.add(text(remarks.get(line), box.left(), y, lettering.figures()));
+            y += 1.6 * lettering.figures();
+        }
+        y += 0.3 * lettering.headings();
+        List<String> names = Wrap.lines(name, width, lettering.headings());
+        for (int line = names.size() - 1; line >= 0; line--) {
+            entities.add(text(names.get(line), box.left(), y, lettering.headings()));
+            y += 1.5 * lettering.headings();
+        }
+        return View.around(name, entities);
+    }
+
+    private static Text text(String words, double x, double y, double height) {
+        return Text.level(Layer.TEXT, words, new Point(x, y), height, Anchor.LEFT);
+    }
+}

@@ -1,0 +1,158 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.KeelPocketCut;
+import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketOutcome;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.DrawingWish.Paper;
+import org.garboard.job.DrawingWish.Projection;
+import org.garboard.job.DrawingWish.Units;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.garboard.mount.Check;
+import org.garboard.mount.Check.Sense;
+import org.garboard.mount.FlushThroughHull;
+import org.garboard.mount.KeelPocket;
+import org.garboard.mount.Mount;
+import org.garboard.mount.PocketWish;
+import org.garboard.mount.Verdict;
+import org.garboard.offsets.Entry;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableLine;
+import org.garboard.siting.MountSiting;
+import org.garboard.siting.PlanPoint;
+import org.garboard.siting.Region;
+import org.garboard.siting.Site;
+import org.garboard.siting.Window;
+import org.garboard.units.Angle;
+
+/**
+ * A hard-chine V-bottom boat of simple formulas, with sites laid by hand: enough to draw every
+ * kind of line, not a siting to believe in.
+ *
+ * @param length over the table [m]
+ * @param stations evenly spaced
+ */
+record SampleBoat(double length, int stations) {
+
+    static final Provenance PROVENANCE = new Provenance("Garboard test",
+            "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");
+
+    private double ahead(double x, double share, double power) {
+        double end = share * length;
+        return x < end ? Math.pow((end - x) / end, power) : 0;
+    }
+
+    double keel(double x) {
+        return 0.13 * length * ahead(x, 0.55, 3.5);
+    }
+
+    double chineBreadth(double x) {
+        return 0.007 * length + 0.15 * length * (1 - ahead(x, 0.62, 2.4));
+    }
+
+    double chineHeight(double x) {
+        return keel(x) + chineBreadth(x) * Math.tan(Math.toRadians(20 + 26 * ahead(x, 0.72, 2.8)));
+    }
+
+    double sheerBreadth(double x) {
+        return 0.01 * length + 0.18 * length * (1 - ahead(x, 0.72, 3.2));
+    }
+
+    double sheerHeight(double x) {
+        return 0.15 * length + 0.06 * length * Math.pow(1 - x / length, 2);
+    }
+
+    OffsetTable table() {
+        List<Station> places = new ArrayList<>();
+        for (int i = 0; i < stations; i++) {
+            places.add(new Station(String.valueOf(i), length * i / (stations - 1)));
+        }
+        return new OffsetTable("Sample", SkinSurface.OUTSIDE_OF_SKIN, 1e-3, places, List.of(
+                row(LineKind.SHEER, "Sheer", Measure.HEIGHT, places, this::sheerHeight),
+                row(LineKind.CHINE, "Chine", Measure.HEIGHT, places, this::chineHeight),
+                row(LineKind.KEEL, "Keel", Measure.HEIGHT, places, this::keel),
+                row(LineKind.SHEER, "Sheer", Measure.HALF_BREADTH, places, this::sheerBreadth),
+                row(LineKind.CHINE, "Chine", Measure.HALF_BREADTH, places, this::chineBreadth)));
+    }
+
+    private static TableLine row(LineKind kind, String name, Measure measure, List<Station> places,
+                                 DoubleUnaryOperator value) {
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            entries.add(new Entry(i, value.applyAsDouble(places.get(i).x())));
+        }
+        return new TableLine(kind, name, 0, measure, entries);
+    }
+
+    static Transducer slab() {
+        return new Transducer("Slab 300, invented", 0.300, 0.150, 0.042, 0.030, 0.032, Angle.ofDegrees(0));
+    }
+
+    private Job job(Units units, Paper paper) {
+        DrawingWish wish = new DrawingWish(units, paper, Projection.FIRST_ANGLE, "SB-TD-01", "Demonstration yard",
+                "Loft", "", "2026-03-14", "A");
+        return new Job("Sample boat", "S-014", "offsets.csv", 0.06 * length, slab(),
+                List.of(new FlushThroughHull(), new KeelPocket()), new PocketWish(OptionalDouble.empty(), 0.0025, 8), wish);
+    }
+
+    /** A record with a flush site to starboard and a pocket on the keel. */
+    SitingRecord record(Units units, Paper paper) {
+        Job job = job(units, paper);
+        MountSiting flush = flush();
+        MountSiting pocket = keelPocket();
+        return new SitingRecord(job, List.of(flush, pocket), Optional.of(flush), Optional.of(pocket(job)), "");
+    }
+
+    Pocket pocket(Job job) {
+        PocketOutcome outcome = KeelPocketCut.cut(Hull.through(table()), job.transducer(), job.pocket(), pocketX());
+        return ((PocketOutcome.Built) outcome).pocket();
+    }
+
+    private double pocketX() {
+        return Math.round(0.7 * length * 200) / 200.0;
+    }
+
+    private MountSiting flush() {
+        double x = Math.round(0.78 * length * 200) / 200.0;
+        double y = 0.3;
+        double tan = Math.tan(Math.toRadians(20));
+        double reach = chineBreadth(x) - 0.15;
+        Region region = new Region(List.of(new PlanPoint(0.6 * length, 0.15), new PlanPoint(0.95 * length, 0.15),
+                new PlanPoint(0.95 * length, reach), new PlanPoint(0.7 * length, reach)),
+                List.of(List.of(new PlanPoint(0.85 * length, 0.25), new PlanPoint(0.85 * length, 0.4),
+                        new PlanPoint(0.9 * length, 0.4))), 1);
+        Site site = new Site(new FlushThroughHull(), x, y, keel(x) + y * tan, y * Math.hypot(1, tan),
+                Math.toRadians(20), 0, checks(new FlushThroughHull(), "lean of the hole axis", 2.4, 4, "deg"),
+                Optional.of(new Window(0.4, 0.3, 0.1, 0.2)));
+        return new MountSiting(new FlushThroughHull(), List.of(region), List.of(site), Optional.empty());
+    }
+
+    private MountSiting keelPocket() {
+        double x = pocketX();
+        Region strip = new Region(List.of(new PlanPoint(0.62 * length, 0), new PlanPoint(0.9 * length, 0),
+                new PlanPoint(0.9 * length, 0.08), new PlanPoint(0.62 * length, 0.08)), List.of(), 0.5);
+        Site site = new Site(new KeelPocket(), x, 0, keel(x), 0, 0, 0,
+                checks(new KeelPocket(), "depth lost to the V", 28.2, 100, "mm"),
+                Optional.of(new Window(0.2, 0.5, 0, 0)));
+        return new MountSiting(new KeelPocket(), List.of(strip), List.of(site), Optional.empty());
+    }
+
+    private static List<Check> checks(Mount mount, String name, double demand, double limit, String unit) {
+        Check governing = new Check(name, Sense.AT_MOST, demand, limit, unit, demand / limit, Verdict.MET,
+                "our choice", "It serves.");
+        return Stream.concat(Stream.of(governing), mount.openQuestions().stream()).toList();
+    }
+}
