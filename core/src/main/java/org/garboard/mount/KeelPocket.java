@@ -46,12 +46,13 @@ public record KeelPocket() implements Mount {
 
     @Override
     public List<Demand> demands(Installation installation) {
+        double height = installation.transducer().height();
         return List.of(
             Demand.atMost("depth lost to the V", Limits.DEPTH_LOST, Bed::rise,
                 "The bottom is flat enough across the pocket.",
                 "The V is too deep across the pocket: floor, walls and ramps grow too large."),
-            Demand.atLeast("wall height at the outer edges", Limits.WALL_HEIGHT,
-                bed -> depth(installation, bed.rise()) - bed.rise(),
+            Demand.atLeast("wall height beside the body", Limits.wallHeight(height),
+                bed -> Math.min(height, depth(installation, bed.rise()) - bed.rise()),
                 "The walls hold the body at its outer edges.",
                 "The V rises so far that the walls at the outer edges do not hold the body."),
             Demand.atMost("face proud of the skin", Limits.FACE_PROUD,

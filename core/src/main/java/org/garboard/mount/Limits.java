@@ -39,9 +39,12 @@ final class Limits {
     static final Limit FACE_PROUD = Limit.ofMillimetres(0.1,
         "our choice, because a coat of paint is thicker");
 
-    static final Limit WALL_HEIGHT = Limit.ofMillimetres(20,
-        "our choice, because a lower wall gives the bedding nothing to hold the body by");
-
     private Limits() {
+    }
+
+    /** The walls are to hold the bedding over a quarter of the body's height [m]. */
+    static Limit wallHeight(double bodyHeight) {
+        return Limit.ofMetres(bodyHeight / 4,
+            "our choice, because bedding that grips less than a quarter of the body does not hold it sideways");
     }
 }

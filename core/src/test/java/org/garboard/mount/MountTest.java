@@ -88,8 +88,9 @@ class MountTest {
         Check proud = check(shallow, 0.015, "face proud of the skin");
         assertEquals(Verdict.NOT_MET, proud.verdict());
         assertEquals(5, proud.demand(), 1e-9);
-        assertEquals(55, check(shallow, 0.015, "wall height at the outer edges").demand(), 1e-9);
-        assertEquals(Verdict.NOT_MET, check(shallow, 0.055, "wall height at the outer edges").verdict());
+        assertEquals(55, check(shallow, 0.015, "wall height beside the body").demand(), 1e-9);
+        assertEquals(60, check(with(OptionalDouble.empty()), 0.0153, "wall height beside the body").demand(), 1e-9);
+        assertEquals(Verdict.NOT_MET, check(shallow, 0.056, "wall height beside the body").verdict());
     }
 
     /** A pocket deeper than it need be lifts the face: 120 mm less 60 mm body less 20 mm rise is 40 mm lost. */
