@@ -53,7 +53,12 @@ public final class Garboard implements Runnable {
             .setCaseInsensitiveEnumValuesAllowed(false)
             .setParameterExceptionHandler((fault, given) -> wrongUsage(fault))
             .setExecutionExceptionHandler((fault, command, parsed) -> failure(fault, err));
-        int code = line.execute(arguments);
+        int code;
+        try {
+            code = line.execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError tooSmall) {
+            code = failure(tooSmall, err);
+        }
         if (out.checkError()) {
             err.println("garboard: the results could not all be written to standard output");
             return Exit.PROGRAM.code();
@@ -75,19 +80,16 @@ public final class Garboard implements Runnable {
         return Exit.USAGE.code();
     }
 
-    private static int failure(Exception fault, PrintWriter err) {
+    private static int failure(Throwable fault, PrintWriter err) {
         if (fault instanceof InputFault input) {
             input.messages().forEach(err::println);
             return Exit.INPUT.code();
         }
-        err.println("garboard: the program itself is at fault, not your files: " + fault
-            + origin(fault) + "; please report this line");
-        return Exit.PROGRAM.code();
-    }
-
-    private static String origin(Exception fault) {
         StackTraceElement[] trace = fault.getStackTrace();
-        return trace.length == 0 ? "" : " at " + trace[0];
+        String origin = trace.length == 0 ? "" : " at " + trace[0];
+        err.println("garboard: the program itself is at fault, not your files: "
+            + (fault + origin).replaceAll("\\s+", " ") + "; please report this line");
+        return Exit.PROGRAM.code();
     }
 
     private static PrintWriter writer(FileDescriptor descriptor) {

@@ -74,15 +74,16 @@ final class LinesCommand implements Callable<Integer> {
         Hull hull = table.hull();
         Csv csv = new Csv(spec.commandLine().getOut());
         csv.row("curve", "branch", "position_m", "angle_deg", "x_m", "y_m", "z_m");
-        sections.forEach(x -> print(csv, "section", x, hull.section(x, chord)));
-        buttocks.forEach(y -> print(csv, "buttock", y, hull.buttock(Math.abs(y), chord)));
-        waterlines.forEach(z -> print(csv, "waterline", z, hull.waterline(z, chord)));
+        sections.forEach(x -> print(csv, "section", x, 1, hull.section(x, chord)));
+        buttocks.forEach(y -> print(csv, "buttock", y, y < 0 ? -1 : 1, hull.buttock(Math.abs(y), chord)));
+        waterlines.forEach(z -> print(csv, "waterline", z, 1, hull.waterline(z, chord)));
         spec.commandLine().getOut().flush();
         misses.forEach(spec.commandLine().getErr()::println);
         return (misses.isEmpty() ? Exit.DONE : Exit.INPUT).code();
     }
 
-    private void print(Csv csv, String name, double position, List<Curve> branches) {
+    /** Curves of the starboard skin; side -1 mirrors them to port. */
+    private void print(Csv csv, String name, double position, int side, List<Curve> branches) {
         if (branches.isEmpty()) {
             misses.add("the " + name + " at " + FixedDecimal.format(position, 3) + " m misses the hull of " + table.name());
         }
@@ -90,7 +91,7 @@ final class LinesCommand implements Callable<Integer> {
             List<Vector3D> points = branches.get(branch).points();
             for (Vector3D point : step == null ? points : EvenSteps.along(points, step)) {
                 csv.row(name, Integer.toString(branch + 1), Csv.number(position, PLACES), "",
-                    Csv.number(point.getX(), PLACES), Csv.number(point.getY(), PLACES), Csv.number(point.getZ(), PLACES));
+                    Csv.number(point.getX(), PLACES), Csv.number(side * point.getY(), PLACES), Csv.number(point.getZ(), PLACES));
             }
         }
     }

@@ -1,6 +1,8 @@
 package org.garboard.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -34,19 +36,50 @@ final class OutputFolder {
     /** Writes the files and then the record, each whole or not at all. */
     static void write(Path folder, List<OutputFile> files, OutputFile record) throws FolderRefused {
         try {
+            if (!Files.isDirectory(folder)) {
+                Files.createDirectories(folder);
+            }
             OutputFolder output = new OutputFolder(folder);
-            Files.createDirectories(folder);
             output.readOldRecord();
             output.refuseStrangers(files);
-            Files.deleteIfExists(folder.resolve(RecordFile.NAME));
-            output.removeOutdated(files);
-            for (OutputFile file : files) {
-                output.put(file);
-            }
-            output.put(record);
+            output.replaceBy(files, record);
         } catch (IOException e) {
-            throw new FolderRefused(List.of("cannot write to " + folder + ": " + e));
+            throw new FolderRefused(List.of("cannot write to " + folder + ": " + words(e)));
         }
+    }
+
+    private static String words(IOException fault) {
+        if (fault instanceof AccessDeniedException denied) {
+            return "no permission for " + denied.getFile();
+        }
+        if (fault instanceof FileAlreadyExistsException exists) {
+            return exists.getFile() + " is a file; a folder is wanted";
+        }
+        return fault.getMessage();
+    }
+
+    /** A disk that is full shows before anything of the old set is gone. */
+    private void replaceBy(List<OutputFile> files, OutputFile record) throws IOException {
+        List<OutputFile> all = new ArrayList<>(files);
+        all.add(record);
+        try {
+            for (OutputFile file : all) {
+                Files.write(part(file), file.content(), StandardOpenOption.CREATE_NEW);
+            }
+            Files.deleteIfExists(folder.resolve(RecordFile.NAME));
+            removeOutdated(files);
+            for (OutputFile file : all) {
+                Files.move(part(file), folder.resolve(file.name()), StandardCopyOption.ATOMIC_MOVE);
+            }
+        } finally {
+            for (OutputFile file : all) {
+                Files.deleteIfExists(part(file));
+            }
+        }
+    }
+
+    private Path part(OutputFile file) {
+        return folder.resolve("." + file.name() + "." + ProcessHandle.current().pid() + ".part");
     }
 
     private void readOldRecord() throws IOException, FolderRefused {
@@ -106,16 +139,6 @@ final class OutputFolder {
             if (files.stream().noneMatch(file -> file.name().equals(name))) {
                 Files.deleteIfExists(folder.resolve(name));
             }
-        }
-    }
-
-    private void put(OutputFile file) throws IOException {
-        Path part = folder.resolve("." + file.name() + "." + ProcessHandle.current().pid() + ".part");
-        try {
-            Files.write(part, file.content(), StandardOpenOption.CREATE_NEW);
-            Files.move(part, folder.resolve(file.name()), StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(part);
         }
     }
 }

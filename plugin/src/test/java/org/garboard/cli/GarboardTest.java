@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +55,29 @@ class GarboardTest {
         assertEquals(new Shell(3, "", folder + ": this is a folder; name a file in it\n"), Shell.run("table", folder));
         assertEquals(new Shell(3, "", file + ": there is no such file\n"), Shell.run("site", file));
         assertEquals(new Shell(3, "", file + ": there is no such file\n"), Shell.run("run", file, "--out", folder));
+    }
+
+    @Test
+    void aMistakeOfTheProgramIsOnePlainLine(@TempDir Path folder) {
+        Path wedge = Shell.copy("/cli/wedge.csv", folder);
+        StringWriter err = new StringWriter();
+        PrintWriter broken = new PrintWriter(new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) {
+                throw new IllegalStateException("a mistake\nin two lines");
+            }
+
+            @Override
+            public void flush() {
+            }
+
+            @Override
+            public void close() {
+            }
+        });
+        assertEquals(1, Garboard.run(broken, new PrintWriter(err), "table", wedge.toString()));
+        assertTrue(err.toString().matches("garboard: the program itself is at fault, not your files: "
+            + "java\\.lang\\.IllegalStateException: a mistake in two lines at [^\n]*; please report this line\n"), err.toString());
     }
 
     @Test

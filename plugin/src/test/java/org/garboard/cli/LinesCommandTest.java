@@ -47,6 +47,13 @@ class LinesCommandTest {
     }
 
     @Test
+    void law_aButtockToPortMirrorsTheOneToStarboard() {
+        String starboard = Shell.run("lines", wedge, "--buttock", "0.4").out();
+        String port = Shell.run("lines", wedge, "--buttock", "-0.4").out();
+        assertEquals(starboard, port.replace(",-0.400000,", ",0.400000,"));
+    }
+
+    @Test
     void takesSeveralPositionsBeforeTheTable() {
         Shell shell = Shell.run("lines", "--section", "1", "2", wedge);
         assertEquals(List.of("1.000000", "2.000000"),

@@ -1,7 +1,6 @@
 package org.garboard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
@@ -99,9 +98,20 @@ class OutputFolderTest {
 
     @Test
     void tellsAFolderThatCannotBeMade() throws Exception {
-        Files.writeString(top.resolve("deep"), "a file");
-        assertFalse(refusal(file("a.svg", "one")).isEmpty());
-        assertEquals("a file", Files.readString(top.resolve("deep")));
+        Files.createDirectories(folder().getParent());
+        Files.writeString(folder(), "a file");
+        assertEquals(List.of("cannot write to " + folder() + ": " + folder() + " is a file; a folder is wanted"),
+            refusal(file("a.svg", "one")));
+        assertEquals("a file", Files.readString(folder()));
+    }
+
+    @Test
+    void goesThroughALinkToAFolder() throws Exception {
+        Path real = Files.createDirectories(top.resolve("real"));
+        Files.createDirectories(folder().getParent());
+        Files.createSymbolicLink(folder(), real);
+        write(file("a.svg", "one"));
+        assertEquals("one", Files.readString(real.resolve("a.svg")));
     }
 
     private void write(OutputFile... files) throws FolderRefused {
