@@ -1,6 +1,7 @@
 package org.garboard.siting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.hull.Hull;
@@ -63,19 +64,14 @@ final class BottomSearch {
         };
     }
 
-    /** By the same rule as within a region: of those within a hundredth of the least the farthest aft. */
-    private static List<Site> bestFirst(List<Site> sites) {
+    /** By the same rule as within a region. */
+    private List<Site> bestFirst(List<Site> sites) {
         List<Site> open = new ArrayList<>(sites);
         List<Site> sorted = new ArrayList<>();
         while (!open.isEmpty()) {
             double least = open.stream().mapToDouble(BottomSearch::utilisation).min().getAsDouble();
-            Site best = null;
-            for (Site site : open) {
-                if (utilisation(site) <= least + SiteFinder.EQUAL && (best == null || site.x() > best.x()
-                        || site.x() == best.x() && site.y() < best.y())) {
-                    best = site;
-                }
-            }
+            Site best = open.stream().filter(site -> utilisation(site) <= least + SiteFinder.EQUAL)
+                .min(Comparator.comparingDouble(site -> SiteFinder.fromFoot(hull, site.x(), site.y()))).orElseThrow();
             sorted.add(best);
             open.remove(best);
         }

@@ -12,13 +12,13 @@ import org.garboard.mount.Seat;
  * The best place of a part of the grid, rounded to what a yard can mark and checked there on the true
  * surface.
  *
- * <p>Best is the least governing utilisation. Utilisations within a hundredth of the least count as
- * equal (our choice, because a table rounded to an eighth or a millimetre tells no finer); of equals
- * the farthest aft serves, and of those the nearest to the keel line (common practice, no source: aft
- * and near the centreline is longest in the water).
+ * <p>Best is the least governing utilisation. Utilisations within a twentieth of the least count as
+ * equal (our choice, because deadrise lofted from a table in eighths is true to about 0.2 deg, a
+ * twentieth of what the element may lean); of equals the one nearest to where the keel line meets the
+ * after end serves (common practice, no source: aft and near the centreline is longest in the water).
  */
 final class SiteFinder {
-    static final double EQUAL = 0.01;
+    static final double EQUAL = 0.05;
     /** Difference that is rounding of the machine. */
     private static final double SAME = 1e-6;
     /** Where so many places in turn fail at their rounded mark, the part has none (our choice). */
@@ -74,16 +74,26 @@ final class SiteFinder {
         return Optional.of(checks.at(place.x(), place.y()));
     }
 
-    /** Of nodes in rising order, the best by a figure that is to be small; -1 of none. */
+    /** Of nodes, the best by a figure that is to be small; -1 of none. */
     private int bestOf(int[] nodes, IntToDoubleFunction figure, double equal) {
         double least = least(nodes, figure);
         int best = -1;
-        for (int k = nodes.length - 1; k >= 0; k--) {
-            if (figure.applyAsDouble(nodes[k]) <= least + equal && (best < 0 || row(nodes[k]) == row(best))) {
-                best = nodes[k];
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int node : nodes) {
+            if (figure.applyAsDouble(node) <= least + equal) {
+                double distance = fromFoot(hull, grid.x(row(node)), grid.y(column(node)));
+                if (distance < nearest) {
+                    nearest = distance;
+                    best = node;
+                }
             }
         }
         return best;
+    }
+
+    /** Distance in plan from where the keel line meets the after end [m]. */
+    static double fromFoot(Hull hull, double x, double y) {
+        return Math.hypot(hull.afterEnd() - x, y);
     }
 
     private static double least(int[] nodes, IntToDoubleFunction figure) {
@@ -100,7 +110,7 @@ final class SiteFinder {
         if (mount.seat() == Seat.ATHWART_KEEL) {
             return new PlanPoint(x, 0);
         }
-        double y = grid.y(node % suitability.columns());
+        double y = grid.y(column(node));
         double marked = Girth.halfBreadth(hull, x, mark.round(hull.girth(x, y)), y);
         return new PlanPoint(x, Double.isNaN(marked) ? y : marked);
     }
@@ -110,6 +120,10 @@ final class SiteFinder {
         Window window = new WindowFinder(hull, grid, suitability, mount, mark, checks).around(site);
         return new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
             site.checks(), Optional.of(window));
+    }
+
+    private int column(int node) {
+        return node % suitability.columns();
     }
 
     private int row(int node) {
