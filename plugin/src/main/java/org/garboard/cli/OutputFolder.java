@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -54,6 +55,9 @@ final class OutputFolder {
         }
         if (fault instanceof FileAlreadyExistsException exists) {
             return exists.getFile() + " is a file; a folder is wanted";
+        }
+        if (fault instanceof NoSuchFileException missing) {
+            return missing.getFile() + " cannot be made";
         }
         return fault.getMessage();
     }

@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -41,11 +42,18 @@ final class RunCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "The job, an XML file as garboard-job.xsd describes it.")
     private Path file;
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for drawings and record; made if need be.")
     private Path folder;
 
     @Mixin
     private Threads threads;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for drawings and record; made if need be.")
+    void setFolder(Path folder) {
+        if (folder.toString().isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--out is empty; name a folder, or . for this one");
+        }
+        this.folder = folder;
+    }
 
     @Override
     public Integer call() throws InputFault {
