@@ -10,12 +10,17 @@ final class CellIndex {
     private final double scale;
     private final int[] first;
     private final double[] bounds;
+    private final double[] inverseWidths;
 
     CellIndex(KnotVector knots) {
         int cells = knots.cells();
         bounds = new double[cells + 1];
         for (int i = 0; i <= cells; i++) {
             bounds[i] = knots.cellStart(i);
+        }
+        inverseWidths = new double[cells];
+        for (int i = 0; i < cells; i++) {
+            inverseWidths[i] = 1 / (bounds[i + 1] - bounds[i]);
         }
         start = bounds[0];
         first = new int[cells * BUCKETS_PER_CELL];
@@ -31,6 +36,20 @@ final class CellIndex {
 
     double bound(int i) {
         return bounds[i];
+    }
+
+    double inverseWidth(int cell) {
+        return inverseWidths[cell];
+    }
+
+    /** A parameter as a share of its cell, 0 to 1. */
+    double local(int cell, double t) {
+        return (t - bounds[cell]) * inverseWidths[cell];
+    }
+
+    /** The parameter at a share of a cell. */
+    double parameter(int cell, double share) {
+        return bounds[cell] + share * (bounds[cell + 1] - bounds[cell]);
     }
 
     int cell(double t) {

@@ -99,7 +99,7 @@ public final class Hull {
 
     /**
      * {@link Panel#evaluate} at a place in plan, the lowest skin where there are several.
-     * Allocates nothing where panels spread outward.
+     * Allocates nothing.
      *
      * @param y half-breadth [m]; negative is port, and turns the sign of the normal's y
      * @return false, and nothing written, off the skin
@@ -112,9 +112,9 @@ public final class Hull {
         for (int p = 0; p < panels.size(); p++) {
             double v = acrossAt(p, x, side);
             if (v == v) {
-                panels.get(p).evaluate(x, v, out, at);
-                if (out[at + Panel.Z] < bestZ - 1e-9) {
-                    bestZ = out[at + Panel.Z];
+                double z = panels.get(p).cells().height(x, v);
+                if (z < bestZ - 1e-9) {
+                    bestZ = z;
                     bestV = v;
                     best = p;
                 }
@@ -136,31 +136,17 @@ public final class Hull {
         if (!(x >= forwardEnd && x <= afterEnd)) {
             return Double.NaN;
         }
-        Panel panel = panels.get(p);
-        if (panel.spreadsOutward()) {
-            return panel.acrossAt(x, y);
-        }
-        return lowestAcross(new PanelSection(panel, x), y);
+        return panels.get(p).cells().acrossAt(x, y);
     }
 
-    private static double lowestAcross(PanelSection section, double y) {
-        double lowest = Double.NaN;
-        for (double v : section.crossings(Coordinate.Y, y)) {
-            if (!(section.value(Coordinate.Z, v) >= section.value(Coordinate.Z, lowest))) {
-                lowest = v;
-            }
-        }
-        return lowest;
-    }
-
-    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing where panels spread outward. */
+    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
     public double height(double x, double y) {
         double lowest = Double.NaN;
         double side = Math.abs(y);
         for (int p = 0; p < panels.size(); p++) {
             double v = acrossAt(p, x, side);
             if (v == v) {
-                double z = panels.get(p).height(x, v);
+                double z = panels.get(p).cells().height(x, v);
                 lowest = z >= lowest ? lowest : z;
             }
         }
@@ -175,20 +161,9 @@ public final class Hull {
      */
     public void heights(double x, double step, double[] out, int at, int count) {
         Arrays.fill(out, at, at + count, Double.NaN);
-        if (!(x >= forwardEnd && x <= afterEnd)) {
-            return;
-        }
-        for (int p = 0; p < panels.size(); p++) {
-            Panel panel = panels.get(p);
-            if (panel.spreadsOutward()) {
-                panel.lowerHeights(x, step, out, at, count);
-                continue;
-            }
-            PanelSection section = new PanelSection(panel, x);
-            for (int i = 0; i < count; i++) {
-                double v = lowestAcross(section, i * step);
-                double z = v == v ? section.value(Coordinate.Z, v) : Double.NaN;
-                out[at + i] = z >= out[at + i] || z != z ? out[at + i] : z;
+        if (x >= forwardEnd && x <= afterEnd) {
+            for (Panel panel : panels) {
+                panel.cells().lowerHeights(x, step, out, at, count);
             }
         }
     }
@@ -263,7 +238,7 @@ public final class Hull {
     /** A named line as points, within chord [m] of true, forward to aft. */
     public Curve line(HullLine line, double chord) {
         List<Vector3D> points = new ArrayList<>();
-        CellIndex cells = panels.get(0).cellsAlong();
+        CellIndex cells = panels.get(0).cells().along();
         points.add(Vector3D.of(forwardEnd, line.y(forwardEnd), line.z(forwardEnd)));
         for (int cell = 0; cell < cells.cells(); cell++) {
             double from = cells.bound(cell);
@@ -280,7 +255,7 @@ public final class Hull {
 
     /** Volume between skin and the level plane z, both sides, over the length of the table [m3]. */
     public double volumeBelow(double z) {
-        CellIndex cells = panels.get(0).cellsAlong();
+        CellIndex cells = panels.get(0).cells().along();
         double sum = 0;
         for (int cell = 0; cell < cells.cells(); cell++) {
             double width = cells.bound(cell + 1) - cells.bound(cell);

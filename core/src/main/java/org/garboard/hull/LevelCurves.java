@@ -34,8 +34,8 @@ final class LevelCurves {
         this.a = a;
         this.b = b;
         this.c = c;
-        this.netX = net(panel.cellsAlong());
-        this.netV = net(panel.cellsAcross());
+        this.netX = net(panel.cells().along());
+        this.netV = net(panel.cells().across());
     }
 
     private static double[] net(CellIndex cells) {

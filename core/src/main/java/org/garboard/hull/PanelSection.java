@@ -22,9 +22,9 @@ final class PanelSection {
 
     PanelSection(Panel panel, double x) {
         this.x = x;
-        this.cells = panel.cellsAcross();
+        this.cells = panel.cells().across();
         this.cubics = new double[cells.cells() * 8];
-        panel.section(x, cubics);
+        panel.cells().section(x, cubics);
     }
 
     private int at(int cell, Coordinate coordinate) {
@@ -33,15 +33,7 @@ final class PanelSection {
 
     double value(Coordinate coordinate, double v) {
         int cell = cells.cell(v);
-        return Panel.cubic(cubics, at(cell, coordinate), local(cell, v));
-    }
-
-    private double local(int cell, double v) {
-        return (v - cells.bound(cell)) / (cells.bound(cell + 1) - cells.bound(cell));
-    }
-
-    private double parameter(int cell, double s) {
-        return cells.bound(cell) + s * (cells.bound(cell + 1) - cells.bound(cell));
+        return PanelCells.cubic(cubics, at(cell, coordinate), cells.local(cell, v));
     }
 
     private static double slope(double[] a, int at, double s) {
@@ -53,17 +45,17 @@ final class PanelSection {
         List<Double> found = new ArrayList<>();
         for (int cell = 0; cell < cells.cells(); cell++) {
             int at = at(cell, coordinate);
-            double before = Panel.cubic(cubics, at, 0) - value;
+            double before = PanelCells.cubic(cubics, at, 0) - value;
             if (cell == 0 && Math.abs(before) < 1e-9) {
                 found.add(0.0);
             }
             for (int i = 1; i <= SCAN; i++) {
-                double after = Panel.cubic(cubics, at, (double) i / SCAN) - value;
+                double after = PanelCells.cubic(cubics, at, (double) i / SCAN) - value;
                 boolean last = cell == cells.cells() - 1 && i == SCAN;
                 if (last && Math.abs(after) < 1e-9) {
                     found.add(1.0);
                 } else if (before < 0 != after < 0) {
-                    found.add(parameter(cell, bisect(at, value, (i - 1.0) / SCAN, (double) i / SCAN)));
+                    found.add(cells.parameter(cell, bisect(at, value, (i - 1.0) / SCAN, (double) i / SCAN)));
                 }
                 before = after;
             }
@@ -72,12 +64,12 @@ final class PanelSection {
     }
 
     private double bisect(int at, double value, double from, double to) {
-        boolean rising = Panel.cubic(cubics, at, from) < value;
+        boolean rising = PanelCells.cubic(cubics, at, from) < value;
         double low = from;
         double high = to;
         for (int i = 0; i < 50; i++) {
             double middle = 0.5 * (low + high);
-            if (Panel.cubic(cubics, at, middle) < value == rising) {
+            if (PanelCells.cubic(cubics, at, middle) < value == rising) {
                 low = middle;
             } else {
                 high = middle;
@@ -91,7 +83,7 @@ final class PanelSection {
         double sum = 0;
         int last = cells.cell(v);
         for (int cell = 0; cell <= last; cell++) {
-            double end = cell == last ? local(cell, v) : 1;
+            double end = cell == last ? cells.local(cell, v) : 1;
             for (int i = 0; i < GAUSS_AT.length; i++) {
                 double s = end * GAUSS_AT[i];
                 sum += end * GAUSS_WEIGHT[i] * Math.hypot(
@@ -121,12 +113,12 @@ final class PanelSection {
     private double areaBetween(double from, double to) {
         double sum = 0;
         for (int cell = cells.cell(from); cell < cells.cells() && cells.bound(cell) < to; cell++) {
-            double start = Math.max(0, local(cell, from));
-            double end = Math.min(1, local(cell, to));
+            double start = Math.max(0, cells.local(cell, from));
+            double end = Math.min(1, cells.local(cell, to));
             for (int i = 0; i < GAUSS_AT.length; i++) {
                 double s = start + (end - start) * GAUSS_AT[i];
                 sum += (end - start) * GAUSS_WEIGHT[i]
-                        * Panel.cubic(cubics, at(cell, Coordinate.Y), s) * slope(cubics, at(cell, Coordinate.Z), s);
+                        * PanelCells.cubic(cubics, at(cell, Coordinate.Y), s) * slope(cubics, at(cell, Coordinate.Z), s);
             }
         }
         return sum;
@@ -158,7 +150,7 @@ final class PanelSection {
     }
 
     private Vector3D point(int cell, double s) {
-        return Vector3D.of(x, Panel.cubic(cubics, at(cell, Coordinate.Y), s),
-                Panel.cubic(cubics, at(cell, Coordinate.Z), s));
+        return Vector3D.of(x, PanelCells.cubic(cubics, at(cell, Coordinate.Y), s),
+                PanelCells.cubic(cubics, at(cell, Coordinate.Z), s));
     }
 }
