@@ -19,6 +19,9 @@ public final class Hull {
     private static final double[] GAUSS_WEIGHT = {0.17392742256872693, 0.32607257743127307,
         0.32607257743127307, 0.17392742256872693};
 
+    /** Two panels this near at a knuckle are at one height, and the inboard one answers [m]. */
+    private static final double SAME_HEIGHT = 1e-9;
+
     private final List<Panel> panels;
     private final List<HullLine> lines;
     private final double forwardEnd;
@@ -105,25 +108,28 @@ public final class Hull {
      * @return false, and nothing written, off the skin
      */
     public boolean evaluate(double x, double y, double[] out, int at) {
-        int best = -1;
-        double bestV = 0;
-        double bestZ = Double.POSITIVE_INFINITY;
-        double side = Math.abs(y);
-        for (int p = 0; p < panels.size(); p++) {
-            double v = acrossAt(p, x, side);
-            if (v == v) {
-                double z = panels.get(p).cells().height(x, v);
-                if (z < bestZ - 1e-9) {
-                    bestZ = z;
-                    bestV = v;
-                    best = p;
-                }
-            }
-        }
-        if (best < 0) {
+        if (!(x >= forwardEnd && x <= afterEnd)) {
             return false;
         }
-        panels.get(best).evaluate(x, bestV, out, at);
+        CellIndex along = panels.get(0).cells().along();
+        int cell = along.cell(x);
+        double t = along.local(cell, x);
+        double side = Math.abs(y);
+        PanelCells best = null;
+        double bestV = 0;
+        for (int p = 0; p < panels.size(); p++) {
+            PanelCells cells = panels.get(p).cells();
+            double v = cells.acrossAt(cell, t, side);
+            if (v == v && (best == null
+                    || cells.height(cell, t, v) < best.height(cell, t, bestV) - SAME_HEIGHT)) {
+                best = cells;
+                bestV = v;
+            }
+        }
+        if (best == null) {
+            return false;
+        }
+        best.evaluate(x, cell, t, bestV, out, at);
         if (y < 0) {
             out[at + Panel.Y] = y;
             out[at + Panel.NY] = -out[at + Panel.NY];
@@ -131,22 +137,21 @@ public final class Hull {
         return true;
     }
 
-    /** v of the lowest place of a panel at x and half-breadth y, NaN where there is none. */
-    private double acrossAt(int p, double x, double y) {
+    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
+    public double height(double x, double y) {
         if (!(x >= forwardEnd && x <= afterEnd)) {
             return Double.NaN;
         }
-        return panels.get(p).cells().acrossAt(x, y);
-    }
-
-    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
-    public double height(double x, double y) {
+        CellIndex along = panels.get(0).cells().along();
+        int cell = along.cell(x);
+        double t = along.local(cell, x);
         double lowest = Double.NaN;
         double side = Math.abs(y);
         for (int p = 0; p < panels.size(); p++) {
-            double v = acrossAt(p, x, side);
+            PanelCells cells = panels.get(p).cells();
+            double v = cells.acrossAt(cell, t, side);
             if (v == v) {
-                double z = panels.get(p).cells().height(x, v);
+                double z = cells.height(cell, t, v);
                 lowest = z >= lowest ? lowest : z;
             }
         }
@@ -170,17 +175,19 @@ public final class Hull {
 
     /** Girth from the keel line along the section's skin to y [m], NaN off the skin; never negative. */
     public double girth(double x, double y) {
-        double side = Math.abs(y);
+        if (!(x >= forwardEnd && x <= afterEnd)) {
+            return Double.NaN;
+        }
+        CellIndex along = panels.get(0).cells().along();
+        int cell = along.cell(x);
+        double t = along.local(cell, x);
         double best = Double.NaN;
         double bestZ = Double.POSITIVE_INFINITY;
         double inner = 0;
-        for (int p = 0; p < panels.size(); p++) {
-            double v = acrossAt(p, x, side);
-            if (v != v && !(x >= forwardEnd && x <= afterEnd)) {
-                return Double.NaN;
-            }
-            PanelSection section = new PanelSection(panels.get(p), x);
-            if (v == v && section.value(Coordinate.Z, v) < bestZ - 1e-9) {
+        for (Panel panel : panels) {
+            double v = panel.cells().acrossAt(cell, t, Math.abs(y));
+            PanelSection section = new PanelSection(panel, x);
+            if (v == v && section.value(Coordinate.Z, v) < bestZ - SAME_HEIGHT) {
                 bestZ = section.value(Coordinate.Z, v);
                 best = inner + section.girthTo(v);
             }

@@ -87,9 +87,14 @@ final class PanelCells {
     /** See {@link Panel#evaluate}. */
     void evaluate(double x, double v, double[] out, int at) {
         int iu = along.cell(x);
+        evaluate(x, iu, along.local(iu, x), v, out, at);
+    }
+
+    /** The same with the cell along and the place in it known. */
+    void evaluate(double x, int iu, double t, double v, double[] out, int at) {
         int iv = across.cell(v);
-        evaluateCell(from(iu, iv), x, along.local(iu, x), across.local(iv, v),
-                along.inverseWidth(iu), across.inverseWidth(iv), out, at);
+        evaluateCell(from(iu, iv), x, t, across.local(iv, v), along.inverseWidth(iu), across.inverseWidth(iv),
+                out, at);
     }
 
     private void evaluateCell(int from, double x, double t, double s, double ru, double rv, double[] out, int at) {
@@ -160,21 +165,17 @@ final class PanelCells {
         return ((q3 * s + q2) * s + q1) * s + q0;
     }
 
-    /** Height at surface parameters [m]. */
-    double height(double x, double v) {
-        int iu = along.cell(x);
+    /** Height at v across, at a place t in a cell along [m]. */
+    double height(int iu, double t, double v) {
         int iv = across.cell(v);
         int from = from(iu, iv);
-        double t = along.local(iu, x);
         double s = across.local(iv, v);
         return ((cubic(cellZ, from + 12, t) * s + cubic(cellZ, from + 8, t)) * s + cubic(cellZ, from + 4, t)) * s
                 + cubic(cellZ, from, t);
     }
 
-    /** v of the lowest place at x with half-breadth y, NaN where there is none. */
-    double acrossAt(double x, double y) {
-        int iu = along.cell(x);
-        double t = along.local(iu, x);
+    /** v of the lowest place with half-breadth y, at a place t in a cell along; NaN where there is none. */
+    double acrossAt(int iu, double t, double y) {
         return spreads[iu] ? onlyAcrossAt(iu, t, y) : lowestAcrossAt(iu, t, y);
     }
 
@@ -250,7 +251,7 @@ final class PanelCells {
         for (int i = 0; i < count; i++) {
             double v = lowestAcrossAt(iu, t, i * step);
             if (v == v) {
-                lower(out, at + i, height(x, v));
+                lower(out, at + i, height(iu, t, v));
             }
         }
     }
