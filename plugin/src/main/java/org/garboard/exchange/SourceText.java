@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 
 /** The text of an XML file, and where in it things stand. */
 final class SourceText {
-    private static final Pattern ENCODING = Pattern.compile("\\A<\\?xml[^>]*?encoding\\s*=\\s*[\"']([^\"']*)[\"']");
+    private static final Pattern ENCODING = Pattern.compile("\\A<\\?xml[^>]*?encoding\\s*=\\s*[\"']([^\"'\\r\\n]*)[\"']");
     private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
 
     private final String text;
