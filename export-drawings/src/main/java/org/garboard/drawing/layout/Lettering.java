@@ -1,5 +1,7 @@
 package org.garboard.drawing.layout;
 
+import java.util.Optional;
+
 /**
  * Letter heights of a sheet [mm], of the ISO 3098 series.
  *
@@ -23,6 +25,11 @@ public record Lettering(double figures, double tables, double headings) {
             return new Lettering(2.5, 2.5, 3.5);
         }
         return paper.width() < IN_HAND ? new Lettering(3.5, 2.5, 3.5) : new Lettering(3.5, 3.5, 5);
+    }
+
+    /** The next smaller lettering, for content that finds no room; none below 2.5 mm. */
+    public Optional<Lettering> smaller() {
+        return figures > 2.5 ? Optional.of(new Lettering(2.5, 2.5, 3.5)) : Optional.empty();
     }
 
     /** Clear space between neighbours on the sheet [mm]: our choice, two lines. */

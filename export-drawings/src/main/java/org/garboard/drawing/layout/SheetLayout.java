@@ -22,9 +22,9 @@ public final class SheetLayout {
     private final FreeSpace space;
 
     /** @throws DoesNotFit when the title block cannot hold its values */
-    public SheetLayout(Paper paper, TitleBlock titleBlock) {
+    public SheetLayout(Paper paper, Lettering lettering, TitleBlock titleBlock) {
         this.paper = paper;
-        this.lettering = Lettering.forPaper(paper);
+        this.lettering = lettering;
         Box frame = paper.frame();
         furniture.addAll(SheetFrame.of(paper));
         Box block = add(TitleBlockDrawing.of(titleBlock), frame.right(), frame.bottom());

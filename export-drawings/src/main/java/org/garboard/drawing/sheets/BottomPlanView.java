@@ -80,8 +80,8 @@ final class BottomPlanView {
 
     private void directions() {
         double h = lettering.figures();
-        double middle = Math.max(halfBeam / 2, LetterWidths.extent("STARBOARD", h) / 2 + 2);
-        shown.add(Text.centred(Layer.TEXT, "STARBOARD", new Point(-1.5 * h, middle), h, 90));
+        double middle = Math.max(halfBeam / 2, LetterWidths.extent("STBD", h) / 2 + 2);
+        shown.add(Text.centred(Layer.TEXT, "STBD", new Point(-1.5 * h, middle), h, 90));
         shown.add(Text.centred(Layer.TEXT, "PORT", new Point(-1.5 * h, -middle), h, 90));
         Point bow = new Point(paper.length() + 1.7 * h, 0);
         shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * h, 0), bow)));

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.drawing.Sheet;
+import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.dxf.SheetDxf;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.svg.SheetSvg;
@@ -31,6 +32,11 @@ public final class SheetSet {
         SheetTask task = new SheetTask(record, table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
+        record.pocket().ifPresent(pocket -> {
+            set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
+            set.drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf",
+                    written(out -> CutDxf.write(PocketCutFile.of(pocket), out))));
+        });
         return new DrawnSet(set.drawings, set.refusals);
     }
 

@@ -25,7 +25,13 @@ final class SheetSetter {
 
     /** @throws DoesNotFit when the paper is too small */
     static Sheet set(SheetTask task, Maker maker) {
-        return fitted(task, maker.on(task)).orElseThrow(() -> refusal(task, maker));
+        return fitted(task, maker).orElseThrow(() -> refusal(task, maker));
+    }
+
+    /** In the paper's own lettering, else in smaller. */
+    private static Optional<Sheet> fitted(SheetTask task, Maker maker) {
+        return fitted(task, maker.on(task)).or(() -> task.lettering().smaller()
+                .flatMap(smaller -> fitted(task.lettered(smaller), maker.on(task.lettered(smaller)))));
     }
 
     private static Optional<Sheet> fitted(SheetTask task, SheetContent content) {
@@ -33,7 +39,7 @@ final class SheetSetter {
             if (!content.legibility(scale).good()) {
                 return Optional.empty();
             }
-            SheetLayout layout = new SheetLayout(task.paper(),
+            SheetLayout layout = new SheetLayout(task.paper(), task.lettering(),
                     task.titleBlock(content.title(), content.documentType(), content.number(), scale));
             Optional<Sheet> sheet = layout.set(task.boat() + ": " + content.title(),
                     content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".",
@@ -68,7 +74,7 @@ final class SheetSetter {
             Paper paper = SheetTask.paper(wish);
             if (paper.width() > task.paper().width()) {
                 SheetTask tried = task.on(paper);
-                if (fitted(tried, maker.on(tried)).isPresent()) {
+                if (fitted(tried, maker).isPresent()) {
                     return Optional.of(paper);
                 }
             }

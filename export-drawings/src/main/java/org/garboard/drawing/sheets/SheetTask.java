@@ -15,13 +15,16 @@ import org.garboard.offsets.Station;
  * Everything the sheets of one job are drawn from.
  *
  * @param paper it is drawn on, the job's or another that is tried
+ * @param lettering of the paper, or smaller
  */
-record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance, Paper paper) {
+record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance, Paper paper,
+                 Lettering lettering) {
 
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
 
     SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
-        this(record, table, hull, provenance, paper(record.job().drawing().paper()));
+        this(record, table, hull, provenance, paper(record.job().drawing().paper()),
+                Lettering.forPaper(paper(record.job().drawing().paper())));
     }
 
     static Paper paper(DrawingWish.Paper paper) {
@@ -29,7 +32,11 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
     }
 
     SheetTask on(Paper other) {
-        return new SheetTask(record, table, hull, provenance, other);
+        return new SheetTask(record, table, hull, provenance, other, Lettering.forPaper(other));
+    }
+
+    SheetTask lettered(Lettering smaller) {
+        return new SheetTask(record, table, hull, provenance, paper, smaller);
     }
 
     Job job() {
@@ -38,10 +45,6 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
 
     Figures figures() {
         return new Figures(job().drawing().units());
-    }
-
-    Lettering lettering() {
-        return Lettering.forPaper(paper);
     }
 
     /** The datum aft: no transom corner is known, only where the table ends. */

@@ -68,6 +68,7 @@ final class SitingSheet implements SheetContent {
         } else {
             pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
         }
+        pieces.add(new Piece(SitingNotes.of(task, sites).shapes(lettering), NOTES));
         pieces.add(new Piece(List.of(RegionHatch.legend(task.record().sitings(), lettering)),
                 List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
         return pieces;

@@ -78,7 +78,7 @@ class SitingSheetTest {
     void exact_sheetSaysHowItIsSeen() {
         String words = String.join(" ", words(sheet(SHORT, Units.MILLIMETRES, Paper.A1)));
         for (String said : List.of("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "BODY PLAN, LOOKING FORWARD",
-                " STARBOARD PORT FWD CL ", "CAUTIONS", "LOOK BEFORE CUTTING: NOT KNOWN", "DO NOT SCALE - use figures",
+                " STBD PORT FWD CL ", "CAUTIONS", "LOOK BEFORE CUTTING: NOT KNOWN", "DO NOT SCALE - use figures",
                 "FOR CHECK - not to be cut until the check measurements are signed")) {
             assertTrue(words.contains(said), said + " in " + words);
         }

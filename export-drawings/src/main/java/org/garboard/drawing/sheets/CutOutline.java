@@ -1,0 +1,98 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.Pocket;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Point;
+
+/**
+ * The developed opening as it is cut, outside up: bow to the right, starboard up, true millimetres
+ * from the middle of the pocket on the keel line.
+ *
+ * @param corners closed, without corners that fall together
+ */
+record CutOutline(List<Point> corners) {
+
+    /** Corners nearer than this are one [mm]: a tenth of what an outline may stray from true. */
+    private static final double TOGETHER = 0.005;
+
+    CutOutline {
+        corners = List.copyOf(corners);
+    }
+
+    static CutOutline of(Pocket pocket) {
+        return new CutOutline(flat(pocket.developedOpening()));
+    }
+
+    /** Points of a development in the frame of the stock. */
+    static List<Point> flat(List<FlatPoint> development) {
+        List<Point> points = new ArrayList<>();
+        for (FlatPoint place : development) {
+            Point point = new Point(-1000 * place.u(), 1000 * place.v());
+            if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > TOGETHER) {
+                points.add(point);
+            }
+        }
+        if (points.get(0).distanceTo(points.get(points.size() - 1)) <= TOGETHER) {
+            points.remove(points.size() - 1);
+        }
+        return points;
+    }
+
+    Box extents() {
+        return Box.around(corners);
+    }
+
+    double perimeter() {
+        double sum = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            sum += corners.get(i).distanceTo(corners.get((i + 1) % corners.size()));
+        }
+        return sum;
+    }
+
+    /**
+     * The outline's corner towards a corner of its extents: the point farthest out both ways, each
+     * way as a share of the extents, so that long pointed ramps do not count as corners.
+     *
+     * @param forward 1 towards the bow, -1 aft
+     * @param starboard 1 to starboard, -1 to port
+     */
+    Point corner(int forward, int starboard) {
+        Box box = extents();
+        ToDoubleFunction<Point> out = point -> forward * (point.x() - box.centre().x()) / box.width()
+                + starboard * (point.y() - box.centre().y()) / box.height();
+        return corners.stream().max(Comparator.comparingDouble(out)).orElseThrow();
+    }
+
+    /** From the forward starboard corner to the after port corner [mm]. */
+    double diagonalFromStarboard() {
+        return corner(1, 1).distanceTo(corner(-1, -1));
+    }
+
+    /** From the forward port corner to the after starboard corner [mm]. */
+    double diagonalFromPort() {
+        return corner(1, -1).distanceTo(corner(-1, 1));
+    }
+
+    /** Distance of a place from the outline's line [mm]. */
+    double distance(Point place) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < corners.size(); i++) {
+            least = Math.min(least, distance(place, corners.get(i), corners.get((i + 1) % corners.size())));
+        }
+        return least;
+    }
+
+    private static double distance(Point place, Point from, Point to) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double share = ((place.x() - from.x()) * dx + (place.y() - from.y()) * dy) / (dx * dx + dy * dy);
+        double within = Math.max(0, Math.min(1, share));
+        return Math.hypot(place.x() - from.x() - within * dx, place.y() - from.y() - within * dy);
+    }
+}

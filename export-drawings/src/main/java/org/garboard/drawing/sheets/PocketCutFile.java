@@ -1,0 +1,86 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.Pocket;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.dxf.CutDrawing;
+import org.garboard.drawing.dxf.CutDrawing.Contour;
+import org.garboard.drawing.dxf.CutDrawing.Stroke;
+import org.garboard.drawing.dxf.CutLayer;
+
+/**
+ * The developed opening for the machine, outside up. All marks lie on the piece that is cut out:
+ * centreline and middle, arrow to the bow, a corner notch to starboard, the pocket's own outline
+ * where it is not the opening's, and a tick at each corner that the diagonals are taken between.
+ */
+final class PocketCutFile {
+
+    /** Marks keep clear of the outline [mm]: our choice, so that the tool does not cut them away. */
+    private static final double CLEAR = 4;
+    private static final double BARB = 8;
+    private static final double NOTCH = 8;
+    private static final double TICK = 5;
+    /** Pocket and opening are the same line where they lie so close [mm]. */
+    private static final double SAME_LINE = 0.1;
+
+    private final CutOutline outline;
+    private final List<Stroke> strokes = new ArrayList<>();
+
+    private PocketCutFile(CutOutline outline) {
+        this.outline = outline;
+    }
+
+    static CutDrawing of(Pocket pocket) {
+        PocketCutFile file = new PocketCutFile(CutOutline.of(pocket));
+        file.axes();
+        file.notch();
+        for (int side = -1; side <= 1; side += 2) {
+            file.tick(file.outline.corner(1, side));
+            file.tick(file.outline.corner(-1, side));
+        }
+        file.pocketOutline(CutOutline.flat(pocket.developedPocket()));
+        return new CutDrawing(List.of(new Contour(CutLayer.CUT_OUTER, file.outline.corners())), List.of(), file.strokes);
+    }
+
+    /** The centreline with an arrow head at its fore end, and the middle square to it. */
+    private void axes() {
+        Box box = outline.extents();
+        Point tip = new Point(box.right() - CLEAR, 0);
+        mark(new Point(box.left() + CLEAR, 0), tip);
+        mark(tip, tip.towards(180 - 20, BARB));
+        mark(tip, tip.towards(180 + 20, BARB));
+        double half = Math.min(box.top(), -box.bottom()) - CLEAR;
+        mark(new Point(0, -half), new Point(0, half));
+    }
+
+    /** A small right-angled triangle, its corner towards the forward starboard corner of the outline. */
+    private void notch() {
+        Point corner = outline.corner(1, 1);
+        Point inside = corner.towards(corner.directionTo(outline.extents().centre()), 1.5 * CLEAR);
+        Point aft = inside.movedBy(-NOTCH, 0);
+        Point down = inside.movedBy(0, -NOTCH);
+        mark(inside, aft);
+        mark(aft, down);
+        mark(down, inside);
+    }
+
+    private void tick(Point corner) {
+        mark(corner, corner.towards(corner.directionTo(outline.extents().centre()), TICK));
+    }
+
+    private void pocketOutline(List<Point> pocket) {
+        for (int i = 0; i < pocket.size(); i++) {
+            Point from = pocket.get(i);
+            Point to = pocket.get((i + 1) % pocket.size());
+            if (outline.distance(from) > SAME_LINE || outline.distance(to) > SAME_LINE) {
+                mark(from, to);
+            }
+        }
+    }
+
+    private void mark(Point from, Point to) {
+        strokes.add(new Stroke(CutLayer.MARK, from, to));
+    }
+}

@@ -1,0 +1,172 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketSection;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Entity;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Leader;
+import org.garboard.drawing.LetterWidths;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.LinearDimension;
+import org.garboard.drawing.LinearDimension.Direction;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Polyline;
+import org.garboard.drawing.RadialDimension;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.Vertex;
+import org.garboard.drawing.View;
+
+/** Pocket and opening seen from below, square to the floor: bow to the right, starboard up. */
+final class PocketPlanView {
+
+    /** Bulge of a quarter round. */
+    private static final double QUARTER = Math.tan(Math.PI / 8);
+
+    private final PocketTask task;
+    private final Pocket pocket;
+    private final PocketOnPaper paper;
+    private final double letter;
+    private final Box opening;
+    private final List<Entity> shown = new ArrayList<>();
+
+    private PocketPlanView(PocketTask task) {
+        this.task = task;
+        this.pocket = task.pocket();
+        this.paper = task.paper();
+        this.letter = task.letter();
+        this.opening = Box.around(PocketOnPaper.ring(pocket.opening(), paper::below));
+    }
+
+    static View of(PocketTask task) {
+        PocketPlanView view = new PocketPlanView(task);
+        view.outlines();
+        view.sectionMarks();
+        view.lengths();
+        view.widths();
+        view.directions();
+        return ViewTitle.above("POCKET SEEN FROM BELOW: STARBOARD IS UP",
+                "Bow right. Square to the floor. Opening in the skin, and pocket in it.",
+                view.shown, task.lettering(), 0);
+    }
+
+    private void outlines() {
+        shown.add(Polyline.closed(Layer.CUT, PocketOnPaper.ring(pocket.opening(), paper::below)));
+        if (pocket.rampRatio() > 0) {
+            shown.add(Polyline.closed(Layer.POCKET, PocketOnPaper.ring(pocket.pocketEdge(), paper::below)));
+        }
+        if (task.bodyStandsClear()) {
+            shown.add(body());
+        }
+        double over = 2 * letter;
+        shown.add(new Line(Layer.CENTRE, new Point(opening.left() - over, 0), new Point(opening.right() + over, 0)));
+        shown.add(new Line(Layer.CENTRE, new Point(0, opening.bottom()), new Point(0, opening.top())));
+    }
+
+    /** The body's outline, rounded corners as arcs. */
+    private Polyline body() {
+        double length = paper.paper(task.body().length() / 2);
+        double width = paper.paper(task.body().width() / 2);
+        double radius = Math.min(paper.paper(task.body().cornerRadius()), Math.min(length, width));
+        double l = length - radius;
+        double w = width - radius;
+        if (radius < 0.01) {
+            return Polyline.closed(Layer.ADJACENT, List.of(new Point(-length, -width), new Point(length, -width),
+                    new Point(length, width), new Point(-length, width)));
+        }
+        List<Vertex> corners = new ArrayList<>();
+        corner(corners, new Point(l, -width), new Point(length, -w));
+        corner(corners, new Point(length, w), new Point(l, width));
+        corner(corners, new Point(-l, width), new Point(-length, w));
+        corner(corners, new Point(-length, -w), new Point(-l, -width));
+        return new Polyline(Layer.ADJACENT, Polyline.Run.CLOSED, withoutNothing(corners));
+    }
+
+    private static void corner(List<Vertex> corners, Point from, Point to) {
+        corners.add(new Vertex(from, QUARTER));
+        corners.add(Vertex.corner(to));
+    }
+
+    /** Leaves out straight runs of no length, between two arcs of a round end. */
+    private static List<Vertex> withoutNothing(List<Vertex> corners) {
+        List<Vertex> kept = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Vertex next = corners.get((i + 1) % corners.size());
+            if (!corners.get(i).straight() || corners.get(i).at().distanceTo(next.at()) > 1e-6) {
+                kept.add(corners.get(i));
+            }
+        }
+        return kept;
+    }
+
+    /** Each cutting plane at both edges, with arrows the way it is looked: forward. */
+    private void sectionMarks() {
+        for (PocketSection section : pocket.sections()) {
+            if (PocketTask.lengthwise(section)) {
+                continue;
+            }
+            double x = -paper.paper(section.along());
+            sectionMark(section.name(), x, opening.top(), 1);
+            sectionMark(section.name(), x, opening.bottom(), -1);
+        }
+    }
+
+    private void sectionMark(String name, double x, double edge, int side) {
+        Point inner = new Point(x, edge + side * 1.5);
+        Point outer = new Point(x, edge + side * (1.5 + letter));
+        shown.add(new Line(Layer.SECTION, inner, outer));
+        shown.add(new Leader(Layer.SECTION, Leader.End.ARROW, List.of(outer.movedBy(1.6 * letter, 0), outer)));
+        shown.add(Text.centred(Layer.SECTION, name, outer.movedBy(-0.8 * letter, 0), letter, 0));
+    }
+
+    /** Floor on the first row; ramps on the second, lettered outward. */
+    private void lengths() {
+        double half = pocket.length() / 2;
+        double edge = -pocket.width() / 2;
+        double first = opening.bottom() - task.firstRow() - letter;
+        shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lengthwise(half, edge), paper.lengthwise(-half, edge),
+                new Point(0, first), task.figures().fine(pocket.length()), letter));
+        if (pocket.rampRatio() > 0) {
+            ramp(paper.lengthwise(half, edge), paper.lengthwise(half + pocket.aftRamp(), 0), first, pocket.aftRamp());
+            ramp(paper.lengthwise(-half, edge), paper.lengthwise(-half - pocket.foreRamp(), 0), first, pocket.foreRamp());
+        }
+    }
+
+    private void ramp(Point from, Point to, double first, double length) {
+        if (from.distanceTo(to) > 1e-3) {
+            shown.add(new LinearDimension(Direction.HORIZONTAL, from, to, new Point(0, first - task.nextRow()),
+                    task.figures().fine(length), letter));
+        }
+    }
+
+    private void widths() {
+        double half = pocket.length() / 2;
+        double width = pocket.width() / 2;
+        double column = opening.right() + task.firstRow() + 2;
+        shown.add(new LinearDimension(Direction.VERTICAL, paper.lengthwise(-half + pocket.cornerRadius(), -width),
+                paper.lengthwise(-half + pocket.cornerRadius(), width), new Point(column, 0),
+                task.figures().fine(pocket.width()), letter));
+        if (pocket.cornerRadius() > 0) {
+            Point centre = paper.lengthwise(half - pocket.cornerRadius(), width - pocket.cornerRadius());
+            double radius = paper.paper(pocket.cornerRadius());
+            double clearOfLetters = opening.top() + 4 * letter + 2;
+            double reach = (clearOfLetters - centre.y()) * Math.sqrt(2) - radius;
+            shown.add(new RadialDimension(RadialDimension.Measure.RADIUS, centre, radius, 135, reach, "R" + task.figures().fine(pocket.cornerRadius()), letter));
+        }
+    }
+
+    private void directions() {
+        double left = opening.left() - 3.5 * letter;
+        double middle = Math.max(opening.top() / 2, LetterWidths.extent("STBD", letter) / 2 + 2);
+        Box box = View.around("plan", shown).frame();
+        shown.add(Text.centred(Layer.TEXT, "STBD", new Point(Math.min(left, box.left() - letter), middle), letter, 90));
+        shown.add(Text.centred(Layer.TEXT, "PORT", new Point(Math.min(left, box.left() - letter), -middle), letter, 90));
+        Point bow = new Point(box.right() + 2, 0);
+        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * letter, 0), bow)));
+        shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * letter), letter, Anchor.LEFT));
+        shown.add(Text.level(Layer.TEXT, "CL", bow.movedBy(0, -1.7 * letter), letter, Anchor.LEFT));
+    }
+}

@@ -1,0 +1,117 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.garboard.cutout.Pocket;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Table;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.Wrap;
+import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.units.FixedDecimal;
+
+/** The pocket in figures, and what is to be measured before anything is cut. */
+final class PocketTables {
+
+    private static final double LITRES = 1000;
+
+    private final SheetTask sheet;
+    private final PocketTask task;
+    private final Pocket pocket;
+    private final Figures figures;
+
+    PocketTables(SheetTask sheet, PocketTask task) {
+        this.sheet = sheet;
+        this.task = task;
+        this.pocket = task.pocket();
+        this.figures = task.figures();
+    }
+
+    List<Cluster> pocketShapes() {
+        double x = pocket.site().getX();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Pocket", "Finished outside faces"));
+        rows.add(List.of("Middle from " + sheet.afterEnd(), figures.length(sheet.fromAfterEnd(x)) + " forward"));
+        rows.add(List.of("Middle from " + sheet.forwardDatum(), figures.length(Math.abs(x)) + (x < 0 ? " forward" : " aft")));
+        rows.add(List.of("Floor, length x width", figures.fine(pocket.length()) + " x " + figures.fine(pocket.width())));
+        rows.add(List.of("Corner radius", figures.fine(pocket.cornerRadius())));
+        rows.add(List.of("Depth of floor at keel, middle", figures.fine(pocket.depth())));
+        rows.add(List.of("Depth of face at keel, middle", figures.fine(pocket.faceDepth())));
+        rows.add(List.of("Least wall at outer edges", figures.fine(pocket.wallHeight())));
+        if (pocket.rampRatio() > 0) {
+            rows.add(List.of("Ramps 1:" + Figures.tenths(pocket.rampRatio()) + ", fore and aft on CL",
+                    figures.fine(pocket.foreRamp()) + " and " + figures.fine(pocket.aftRamp())));
+        } else {
+            rows.add(List.of("Ramps", "none"));
+        }
+        rows.add(List.of("Floor fore and aft to base line", floorSlope()));
+        rows.add(List.of("Floor athwartships", "level"));
+        rows.add(List.of("Deadrise, chord from keel to pocket edge", Figures.slope(deadrise())));
+        rows.add(List.of("Volume", FixedDecimal.format(pocket.volume() * LITRES, 2) + " litres"));
+        rows.add(List.of("Opening in the skin", FixedDecimal.format(pocket.openingArea() * 1e4, 0) + " cm²"));
+        return shapes("POCKET", rows);
+    }
+
+    private String floorSlope() {
+        if (Math.abs(Math.toDegrees(pocket.slope())) < 0.05) {
+            return "parallel";
+        }
+        return Figures.slope(Math.abs(pocket.slope())) + (pocket.slope() > 0 ? ", rising aft" : ", rising forward");
+    }
+
+    private double deadrise() {
+        return PocketCrossView.deadrise(task.paper(), task.middleSection());
+    }
+
+    /** Drawn figures with empty places for what is measured. Tolerances: common practice, no source. */
+    List<Cluster> checkShapes() {
+        CutOutline outline = CutOutline.of(pocket);
+        double fromAfterEnd = sheet.fromAfterEnd(pocket.site().getX());
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Measure", "Drawn", "Within", "Measured", "By, date"));
+        check(rows, "Cut file: length of outline", figures.fine(outline.extents().width() / 1000), "2");
+        check(rows, "Cut file: width of outline, flat", figures.fine(outline.extents().height() / 1000), "2");
+        check(rows, "Cut file: way round outline", figures.fine(outline.perimeter() / 1000), "4");
+        check(rows, "Diagonal, tick to tick, fwd starboard to aft port", figures.fine(outline.diagonalFromStarboard() / 1000), "2");
+        check(rows, "Diagonal, tick to tick, fwd port to aft starboard", figures.fine(outline.diagonalFromPort() / 1000), "2");
+        check(rows, "Boat: middle of pocket from " + sheet.afterEnd(), figures.length(fromAfterEnd),
+                FixedDecimal.format(3 + fromAfterEnd, 0));
+        check(rows, "Boat: deadrise, keel to pocket edge", Figures.degrees(deadrise()), "1.0°");
+        check(rows, "Pocket: depth of floor at keel, middle", figures.fine(pocket.depth()), "1");
+        return shapes("CHECK MEASUREMENTS", rows);
+    }
+
+    private static void check(List<List<String>> rows, String what, String drawn, String within) {
+        rows.add(List.of(what, drawn, "±" + within, "", ""));
+    }
+
+    private List<Cluster> shapes(String heading, List<List<String>> rows) {
+        Lettering lettering = task.lettering();
+        return Stream.of(30.0, 22.0, 16.0, 13.0)
+                .map(letters -> headed(heading, fitted(rows, letters * lettering.tables(), lettering), lettering)).toList();
+    }
+
+    private static Cluster headed(String heading, Table table, Lettering lettering) {
+        Text text = Text.level(Layer.TEXT, heading, new Point(0, 0.6 * lettering.headings()), lettering.headings(),
+                Anchor.LEFT);
+        return Cluster.of(List.of(text, table));
+    }
+
+    private static Table fitted(List<List<String>> rows, double widest, Lettering lettering) {
+        List<Double> widths = new ArrayList<>();
+        for (int column = 0; column < rows.get(0).size(); column++) {
+            double width = 0;
+            for (List<String> row : rows) {
+                for (String line : Wrap.lines(row.get(column), widest, lettering.tables())) {
+                    width = Math.max(width, Table.columnFor(line, lettering.tables()));
+                }
+            }
+            widths.add(Math.max(width, 8 * lettering.tables()));
+        }
+        return Table.wrapped(new Point(0, 0), widths, rows, lettering.tables());
+    }
+}

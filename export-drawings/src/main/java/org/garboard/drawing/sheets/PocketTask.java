@@ -1,0 +1,57 @@
+package org.garboard.drawing.sheets;
+
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketSection;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.layout.Lettering;
+
+/** A pocket, the body that goes into it, and how both are drawn at one scale. */
+record PocketTask(Pocket pocket, Transducer body, PocketOnPaper paper, Figures figures, Lettering lettering) {
+
+    static PocketTask of(SheetTask task, Scale scale) {
+        Pocket pocket = task.record().pocket().orElseThrow();
+        return new PocketTask(pocket, task.job().transducer(), new PocketOnPaper(pocket, scale), task.figures(),
+                task.lettering());
+    }
+
+    double letter() {
+        return lettering.figures();
+    }
+
+    /** Whether the body's outline can be told from the pocket's on paper. */
+    boolean bodyStandsClear() {
+        return paper.paper((pocket.length() - body.length()) / 2) > 1;
+    }
+
+    /** First dimension line from the outline [mm], and the next ones from it. */
+    double firstRow() {
+        return 10;
+    }
+
+    double nextRow() {
+        return 2.2 * letter();
+    }
+
+    PocketSection longSection() {
+        return pocket.sections().stream().filter(PocketTask::lengthwise).findFirst().orElseThrow();
+    }
+
+    static boolean lengthwise(PocketSection section) {
+        return section.name().equals("LONG");
+    }
+
+    /** The cross section through the pocket's middle. */
+    PocketSection middleSection() {
+        return pocket.sections().stream().filter(section -> !lengthwise(section))
+                .min((a, b) -> Double.compare(Math.abs(a.along()), Math.abs(b.along()))).orElseThrow();
+    }
+
+    /** "285 forward of the middle". */
+    String whereabouts(PocketSection section) {
+        if (Math.abs(section.along()) < 1e-4) {
+            return "through the middle of the pocket";
+        }
+        return figures.fine(Math.abs(section.along())) + (section.along() < 0 ? " forward of" : " aft of") + " the middle";
+    }
+}

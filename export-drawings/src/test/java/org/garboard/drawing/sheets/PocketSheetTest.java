@@ -1,0 +1,63 @@
+package org.garboard.drawing.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.garboard.drawing.Flattened;
+import org.garboard.drawing.Sheet;
+import org.garboard.drawing.SheetClearance;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish.Paper;
+import org.garboard.job.DrawingWish.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PocketSheetTest {
+
+    private static final SampleBoat BOAT = new SampleBoat(6.706, 11);
+
+    private static SheetTask task(Units units, Paper paper) {
+        return new SheetTask(BOAT.record(units, paper), BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
+    }
+
+    private static List<String> words(Sheet sheet) {
+        return Flattened.of(sheet).texts().stream().map(Text::words).toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void law_nothingOverlapsAndNothingLeavesTheFrame(Paper paper) {
+        for (Units units : Units.values()) {
+            SheetTask task = task(units, paper);
+            try {
+                Sheet sheet = SheetSetter.set(task, PocketSheet::new);
+                assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()), paper + " " + units);
+            } catch (DoesNotFit refusal) {
+                assertTrue(refusal.remedy().matches("choose the paper (A[123]|ANSI [BCD]), which holds them"),
+                        refusal.getMessage());
+            }
+        }
+    }
+
+    /** Body 300 x 150 x 42, corners 30, bedding 2.5 a side; 20 deg deadrise: floor 42 + 77.5 tan 20 deg up, to the mm. */
+    @Test
+    void exact_pocketIsDimensioned() {
+        List<String> words = words(SheetSetter.set(task(Units.MILLIMETRES, Paper.A2), PocketSheet::new));
+        assertTrue(words.containsAll(List.of("305", "155", "R32.5", "71", "29", "20.0°", "305 x 155",
+                "20.0°, 364 in 1000", "2011 forward", "ramp 1:8")), words.toString());
+        assertEquals(71, Math.ceil(42 + 77.5 * Math.tan(Math.toRadians(20))));
+    }
+
+    @Test
+    void exact_everySectionSaysWhichWayItLooks() {
+        Sheet sheet = SheetSetter.set(task(Units.MILLIMETRES, Paper.A2), PocketSheet::new);
+        List<String> names = sheet.views().stream().map(view -> view.name()).toList();
+        assertEquals(List.of("LONG SECTION ON CL", "POCKET SEEN FROM BELOW: STARBOARD IS UP", "SECTION A-A LOOKING FORWARD",
+                "SECTION B-B LOOKING FORWARD", "SECTION C-C LOOKING FORWARD"), names);
+        assertTrue(words(sheet).contains("FOR CHECK - not to be cut until the check measurements are signed"));
+    }
+}
