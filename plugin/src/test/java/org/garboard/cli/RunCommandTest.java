@@ -1,0 +1,140 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.SchemaFactory;
+import org.garboard.exchange.FileHash;
+import org.garboard.exchange.RecordFile;
+import org.garboard.exchange.RecordFile.Outputs;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RunCommandTest {
+    private static final List<String> WHOLE_SET = List.of("pocket-outside-up_mm_1to1.dxf", "record.xml",
+        "sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg");
+
+    @TempDir
+    private Path folder;
+    private SampleTask task;
+    private Path out;
+
+    @BeforeEach
+    void copyTask() throws IOException {
+        task = SampleTask.in(Files.createDirectories(folder.resolve("task")));
+        out = folder.resolve("drawings");
+    }
+
+    private Shell run() {
+        return Shell.run("run", task.job(), "--out", out);
+    }
+
+    @Test
+    void writesTheWholeSetAndSaysWhereItIs() throws IOException {
+        Shell shell = run();
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(WHOLE_SET, names());
+        assertEquals("", shell.err());
+        List<String> lines = shell.outLines();
+        assertEquals(3, lines.size(), shell.out());
+        assertTrue(lines.get(0).startsWith("Advised: flush through-hull, "), shell.out());
+        assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
+        assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
+            + "pocket-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(2));
+    }
+
+    @Test
+    void recordListsEveryFileWithItsHashAndIsValid() throws Exception {
+        run();
+        Outputs outputs = RecordFile.outputs(Files.readAllBytes(out.resolve("record.xml")));
+        List<FileHash> listed = ((Outputs.Listed) outputs).files();
+        assertEquals(WHOLE_SET.stream().filter(name -> !name.equals("record.xml")).toList(),
+            listed.stream().map(FileHash::name).sorted().toList());
+        for (FileHash file : listed) {
+            assertEquals(FileHash.of(file.name(), Files.readAllBytes(out.resolve(file.name()))), file);
+        }
+        SchemaFactory.newDefaultInstance().newSchema(RecordFile.class.getResource("garboard-record.xsd"))
+            .newValidator().validate(new StreamSource(out.resolve("record.xml").toFile()));
+    }
+
+    @Test
+    void recordHoldsTheHashesOfItsInputs() throws Exception {
+        run();
+        String record = Files.readString(out.resolve("record.xml"));
+        for (String name : List.of("job.xml", "wedge.csv")) {
+            String hash = FileHash.of(name, Files.readAllBytes(task.job().resolveSibling(name))).sha256();
+            assertTrue(record.contains("name=\"" + name + "\" sha256=\"" + hash + "\""), record);
+        }
+    }
+
+    @Test
+    void aSecondRunReplacesTheFirstByTheSameBytes() throws IOException {
+        run();
+        List<String> first = hashes();
+        assertEquals(0, run().code());
+        assertEquals(first, hashes());
+    }
+
+    @Test
+    void theAnswerNoLeavesRecordAndSheetOneAndEndsWithFour() throws IOException {
+        run();
+        task.withoutAnswer();
+        Shell shell = run();
+        assertEquals(4, shell.code(), shell.err());
+        assertTrue(shell.out().startsWith("The answer is no: no mount of the job has a place on this bottom.\n"), shell.out());
+        assertEquals(List.of("record.xml", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
+        String record = Files.readString(out.resolve("record.xml"));
+        assertTrue(record.contains("<pocket-refused>"), record);
+        assertFalse(record.contains("<answer mount="), record);
+    }
+
+    @Test
+    void neverTouchesAFileOfSomebodyElse() throws IOException {
+        Files.createDirectories(out);
+        Files.writeString(out.resolve("sheet-1-siting.svg"), "mine", StandardCharsets.UTF_8);
+        Shell shell = run();
+        assertEquals(2, shell.code());
+        assertEquals(out.resolve("sheet-1-siting.svg") + " is there already, and no record beside it says that a run wrote it\n"
+            + "Nothing was written; give --out a new folder, or move these files away.\n", shell.err());
+        assertEquals("", shell.out());
+        assertEquals(List.of("sheet-1-siting.svg"), names());
+    }
+
+    @Test
+    void aFaultyInputLeavesTheFolderAsItWas() throws IOException {
+        run();
+        List<String> before = hashes();
+        task.with("unit=\"mm\">400", "unit=\"km\">400");
+        Shell shell = run();
+        assertEquals(3, shell.code());
+        assertEquals(before, hashes());
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(out)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private List<String> hashes() throws IOException {
+        return names().stream().map(this::hash).toList();
+    }
+
+    private String hash(String name) {
+        try {
+            return FileHash.of(name, Files.readAllBytes(out.resolve(name))).toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
