@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cli.files.InputFault;
+import org.garboard.cli.print.Csv;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.units.FixedDecimal;

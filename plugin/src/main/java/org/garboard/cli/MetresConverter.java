@@ -1,8 +1,8 @@
 package org.garboard.cli;
 
 import org.garboard.units.LengthNotation;
-import org.garboard.units.LengthReading;
 import org.garboard.units.LengthReading.Unreadable;
+import org.garboard.units.LengthReading;
 import org.garboard.units.LengthUnit;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;

@@ -1,6 +1,8 @@
 package org.garboard.cli;
 
 import java.nio.file.Path;
+import org.garboard.cli.files.InputFault;
+import org.garboard.cli.files.TableSource;
 import org.garboard.hull.Hull;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -1,25 +1,25 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Rows in columns for people: numbers to the right; a heading that begins with {@code <} sets its column to the left. */
-final class TextTable {
+public final class TextTable {
     private static final String LEFT = "<";
 
     private final List<String> headings;
     private final List<List<String>> rows = new ArrayList<>();
 
-    TextTable(String... headings) {
+    public TextTable(String... headings) {
         this.headings = List.of(headings);
     }
 
-    void row(String... cells) {
+    public void row(String... cells) {
         rows.add(List.of(cells));
     }
 
-    void print(PrintWriter out) {
+    public void print(PrintWriter out) {
         print(out, "");
     }
 

@@ -1,18 +1,18 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import org.garboard.exchange.FileHash;
 
 /** A file to be written: its name without folders, and its bytes. */
-final class OutputFile {
+public final class OutputFile {
     private final String name;
     private final byte[] content;
 
-    OutputFile(String name, byte[] content) {
+    public OutputFile(String name, byte[] content) {
         this.name = name;
         this.content = content;
     }
 
-    String name() {
+    public String name() {
         return name;
     }
 
@@ -20,7 +20,7 @@ final class OutputFile {
         return content;
     }
 
-    FileHash hash() {
+    public FileHash hash() {
         return FileHash.of(name, content);
     }
 }

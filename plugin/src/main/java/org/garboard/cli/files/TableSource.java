@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -15,8 +15,8 @@ import org.garboard.tablefile.TableReading;
  * @param notes heading rows that the program does not use
  * @param file its name and its hash
  */
-record TableSource(OffsetTable table, List<String> notes, FileHash file) {
-    TableSource {
+public record TableSource(OffsetTable table, List<String> notes, FileHash file) {
+    public TableSource {
         notes = List.copyOf(notes);
     }
 
@@ -26,7 +26,7 @@ record TableSource(OffsetTable table, List<String> notes, FileHash file) {
      * @param path where it lies; messages name it so
      * @param name what the hash calls it
      */
-    static TableSource read(Path path, String name) throws InputFault {
+    public static TableSource read(Path path, String name) throws InputFault {
         byte[] bytes = InputFile.read(path, TableFile.MOST_BYTES);
         TableReading reading = TableFile.read(path.toString(), bytes);
         if (reading instanceof TableReading.Faulty faulty) {

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -14,7 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.garboard.siting.PlanPoint;
 
 /** Reads a CSV file of places with the columns {@code x_m,y_m}; others may stand beside them. */
-final class PointsFile {
+public final class PointsFile {
     private static final int MOST_BYTES = 64 << 20;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
 
@@ -26,7 +26,7 @@ final class PointsFile {
         this.file = file;
     }
 
-    static List<PlanPoint> read(Path file) throws InputFault {
+    public static List<PlanPoint> read(Path file) throws InputFault {
         String text = new String(InputFile.read(file, MOST_BYTES), StandardCharsets.UTF_8);
         PointsFile points = new PointsFile(file);
         points.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,23 +11,23 @@ import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 
 /** The answer to a job in two or three lines. */
-final class Answer {
+public final class Answer {
     /** Of a mount for which not even the nearest place could be measured. */
     static final String NOWHERE = "nowhere on this bottom is there room for its whole footprint, with its ramps";
 
     private final SitingRecord decided;
     private final PlaceWords words;
 
-    Answer(SitingRecord decided) {
+    public Answer(SitingRecord decided) {
         this.decided = decided;
         this.words = new PlaceWords(decided.job().drawing().units());
     }
 
-    boolean isYes() {
+    public boolean isYes() {
         return decided.advised().isPresent();
     }
 
-    List<String> lines() {
+    public List<String> lines() {
         List<String> lines = new ArrayList<>();
         decided.advised().ifPresentOrElse(siting -> yes(siting, lines), () -> no(lines));
         if (isYes() && !decided.refusal().isEmpty()) {

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import org.garboard.mount.Check;
 import org.garboard.mount.Verdict;

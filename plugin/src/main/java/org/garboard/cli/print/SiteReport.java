@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -18,12 +18,12 @@ import org.garboard.siting.Window;
 import org.garboard.units.FixedDecimal;
 
 /** Sites with every check, for people. What is common to the sites of a mount is told once. */
-final class SiteReport {
+public final class SiteReport {
     private final PrintWriter out;
     private final PlaceWords words;
     private final Map<String, String> sources = new LinkedHashMap<>();
 
-    SiteReport(PrintWriter out, Job job) {
+    public SiteReport(PrintWriter out, Job job) {
         this.out = out;
         this.words = new PlaceWords(job.drawing().units());
         out.println(job.boat() + (job.hullNumber().isEmpty() ? "" : ", hull number " + job.hullNumber())
@@ -31,7 +31,7 @@ final class SiteReport {
     }
 
     /** What was found for one mount: every site, or the place that comes nearest. */
-    void print(MountSiting siting) {
+    public void print(MountSiting siting) {
         heading(siting.mount());
         for (int i = 0; i < siting.sites().size(); i++) {
             print(siting.sites().get(i), "Site " + (i + 1), "region of "
@@ -46,14 +46,14 @@ final class SiteReport {
     }
 
     /** One place that was asked about. */
-    void print(Site site) {
+    public void print(Site site) {
         heading(site.mount());
         print(site, "Place", site.feasible() ? "every check that could be made is met" : "not met");
         printNotKnown(List.of(site));
     }
 
     /** Where the limits come from, after all places. */
-    void printSources() {
+    public void printSources() {
         if (!sources.isEmpty()) {
             out.println();
             out.println("WHERE THE LIMITS COME FROM");

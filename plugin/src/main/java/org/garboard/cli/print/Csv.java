@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
@@ -6,20 +6,20 @@ import java.util.stream.Collectors;
 import org.garboard.units.FixedDecimal;
 
 /** Prints rows of comma-separated values as RFC 4180 has them, line ends too. */
-final class Csv {
+public final class Csv {
     private final PrintWriter out;
 
-    Csv(PrintWriter out) {
+    public Csv(PrintWriter out) {
         this.out = out;
     }
 
-    void row(String... fields) {
+    public void row(String... fields) {
         out.print(Arrays.stream(fields).map(Csv::quoted).collect(Collectors.joining(",")));
         out.print("\r\n");
     }
 
     /** A number with so many places; empty for one that is not known. */
-    static String number(double value, int places) {
+    public static String number(double value, int places) {
         if (Double.isNaN(value)) {
             return "";
         }

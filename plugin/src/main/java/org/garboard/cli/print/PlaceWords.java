@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import org.garboard.job.DrawingWish;
 import org.garboard.siting.Site;
@@ -6,7 +6,7 @@ import org.garboard.units.FeetInches;
 import org.garboard.units.FixedDecimal;
 
 /** Places in words, lengths in the units of the job's drawing. */
-final class PlaceWords {
+public final class PlaceWords {
     private final DrawingWish.Units units;
 
     PlaceWords(DrawingWish.Units units) {

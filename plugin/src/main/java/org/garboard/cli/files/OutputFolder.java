@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -24,7 +24,7 @@ import org.garboard.exchange.RecordFile;
  *
  * <p>The old record goes first and the new one comes last, so that a folder with a record is whole.
  */
-final class OutputFolder {
+public final class OutputFolder {
     private static final int MOST_BYTES = 2 << 20;
 
     private final Path folder;
@@ -35,7 +35,7 @@ final class OutputFolder {
     }
 
     /** Writes the files and then the record, each whole or not at all. */
-    static void write(Path folder, List<OutputFile> files, OutputFile record) throws FolderRefused {
+    public static void write(Path folder, List<OutputFile> files, OutputFile record) throws FolderRefused {
         try {
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);

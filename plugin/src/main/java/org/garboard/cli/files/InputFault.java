@@ -1,9 +1,9 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.util.List;
 
 /** An input file is at fault; everything that is wrong with it, a line each. */
-final class InputFault extends Exception {
+public final class InputFault extends Exception {
     private static final long serialVersionUID = 1;
 
     private final transient List<String> messages;
@@ -17,7 +17,7 @@ final class InputFault extends Exception {
         this(List.of(message));
     }
 
-    List<String> messages() {
+    public List<String> messages() {
         return messages;
     }
 }

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.io.InputStream;

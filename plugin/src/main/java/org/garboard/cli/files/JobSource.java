@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,10 +16,10 @@ import org.garboard.job.Job;
  * @param file the job file, named without folders
  * @param table its table of offsets, named as in the job
  */
-record JobSource(Job job, FileHash file, TableSource table) {
+public record JobSource(Job job, FileHash file, TableSource table) {
     private static final int MOST_BYTES = 2 << 20;
 
-    static JobSource read(Path path) throws InputFault {
+    public static JobSource read(Path path) throws InputFault {
         byte[] bytes = InputFile.read(path, MOST_BYTES);
         JobReading reading = JobFile.read(path.toString(), bytes);
         if (reading instanceof JobReading.Faulty faulty) {

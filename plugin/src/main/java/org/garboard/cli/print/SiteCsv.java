@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import java.io.PrintWriter;
 import org.garboard.mount.Check;
@@ -6,7 +6,7 @@ import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 
 /** Sites as CSV, a row for each check; a place that is no site has no rank. */
-final class SiteCsv {
+public final class SiteCsv {
     private static final int METRE_PLACES = 6;
     private static final int CHECK_PLACES = 3;
     private static final int UTILISATION_PLACES = 4;
@@ -14,18 +14,18 @@ final class SiteCsv {
     private final Csv csv;
     private int rank;
 
-    SiteCsv(PrintWriter out) {
+    public SiteCsv(PrintWriter out) {
         this.csv = new Csv(out);
         csv.row("rank", "mount", "side", "x_m", "y_m", "girth_m", "speed_kn", "check", "demand", "limit", "unit",
             "utilisation", "verdict", "governing", "source");
     }
 
-    void print(MountSiting siting) {
+    public void print(MountSiting siting) {
         siting.sites().forEach(this::print);
         siting.nearest().ifPresent(this::print);
     }
 
-    void print(Site site) {
+    public void print(Site site) {
         String place = site.feasible() ? Integer.toString(++rank) : "";
         Check governing = site.governing().orElse(null);
         for (Check check : site.checks()) {

@@ -1,9 +1,9 @@
-package org.garboard.cli;
+package org.garboard.cli.files;
 
 import java.util.List;
 
 /** The folder that the results were to go to cannot take them; nothing in it was changed unless a message says so. */
-final class FolderRefused extends Exception {
+public final class FolderRefused extends Exception {
     private static final long serialVersionUID = 1;
 
     private final transient List<String> messages;
@@ -13,7 +13,7 @@ final class FolderRefused extends Exception {
         this.messages = List.copyOf(messages);
     }
 
-    List<String> messages() {
+    public List<String> messages() {
         return messages;
     }
 }

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.cli.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
