@@ -8,7 +8,8 @@ import java.util.List;
  * the keel, first along starboard, then port.
  */
 final class PocketRing {
-    private static final int CORNER_PIECES = 12;
+    /** Chords stay within r (1 - cos(90 deg / 24 / 2)) of a round: 0.05 mm, as a cut file must, up to 90 mm. */
+    private static final int CORNER_PIECES = 24;
     private static final int SIDE_PIECES = 24;
     private static final int END_PIECES = 12;
     private static final int RAMP_PIECES = 24;

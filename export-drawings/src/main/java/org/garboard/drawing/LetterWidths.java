@@ -15,8 +15,11 @@ public final class LetterWidths {
     /** Extents are reckoned 15 % wide: our choice, because viewers replace a missing face by a wider one. */
     public static final double RESERVE = 1.15;
 
+    /** Between words: wider than the face's own 278, because the stroke faces of CAD programs space them so. */
+    private static final int SPACE = 480;
+
     private static final int[] ASCII = {
-        278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,
+        SPACE, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,
         556, 556, 556, 556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556,
         1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833, 722, 778,
         667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556,

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A length between two points, along, level or upright.
+ * A length between two points, along, level or upright. Lettering that does not fit between the
+ * arrows stands beyond the end that comes later in reading, right or above: there a CAD program
+ * that draws the dimension anew puts it too.
  *
  * @param direction of measuring
  * @param from first point measured
- * @param to second point; lettering that does not fit between the arrows stands beyond this end
+ * @param to second point
  * @param through a point that the dimension line passes through
  */
 public record LinearDimension(Direction direction, Point from, Point to, Point through,
@@ -98,11 +100,27 @@ public record LinearDimension(Direction direction, Point from, Point to, Point t
 
     @Override
     public Text lettering() {
-        Point middle = wordsBetween()
-                ? lineStart().midwayTo(lineEnd())
-                : lineEnd().towards(directionDeg(), tail() + wordsExtent() / 2);
         double reading = readingDeg();
+        Point middle = wordsBetween() ? lineMiddle() : lastInReading().towards(reading, tail() + wordsExtent() / 2);
         return new Text(Layer.DIM, words, middle.towards(reading + 90, ABOVE_LINE), height, Anchor.MIDDLE, reading);
+    }
+
+    /** Where lettering would stand if it fitted between the arrows, its middle. */
+    public Point letteringBetween() {
+        return lineMiddle().towards(readingDeg() + 90, ABOVE_LINE + height / 2);
+    }
+
+    private Point lineMiddle() {
+        return lineStart().midwayTo(lineEnd());
+    }
+
+    private Point lastInReading() {
+        return forwards() ? lineEnd() : lineStart();
+    }
+
+    /** Whether the second point comes later in reading than the first. */
+    private boolean forwards() {
+        return Math.abs(directionDeg() - readingDeg()) < 1;
     }
 
     /** What stands outside the extension lines before lettering may begin. */
@@ -116,9 +134,10 @@ public record LinearDimension(Direction direction, Point from, Point to, Point t
         extension(from, lineStart(), strokes);
         extension(to, lineEnd(), strokes);
         double direction = directionDeg();
-        double before = arrowsInside() ? 0 : Dimension.arrow(height) + 1.5;
-        double after = wordsBetween() ? before : tail() + wordsExtent();
-        strokes.add(new Line(Layer.DIM, lineStart().towards(direction, -before), lineEnd().towards(direction, after)));
+        double plain = arrowsInside() ? 0 : Dimension.arrow(height) + 1.5;
+        double lettered = wordsBetween() ? plain : tail() + wordsExtent();
+        strokes.add(new Line(Layer.DIM, lineStart().towards(direction, forwards() ? -plain : -lettered),
+                lineEnd().towards(direction, forwards() ? lettered : plain)));
         double pointing = arrowsInside() ? direction : direction + 180;
         strokes.add(Solid.arrow(Layer.DIM, lineStart(), pointing + 180, Dimension.arrow(height)));
         strokes.add(Solid.arrow(Layer.DIM, lineEnd(), pointing, Dimension.arrow(height)));

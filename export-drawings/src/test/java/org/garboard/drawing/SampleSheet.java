@@ -30,7 +30,7 @@ public final class SampleSheet {
                         45, 2.5),
                 new LinearDimension(LinearDimension.Direction.HORIZONTAL, new Point(30, 40), new Point(130, 40),
                         new Point(80, 30), "500", 3.5),
-                new LinearDimension(LinearDimension.Direction.VERTICAL, new Point(200, 45), new Point(200, 20),
+                new LinearDimension(LinearDimension.Direction.VERTICAL, new Point(200, 20), new Point(200, 45),
                         new Point(190, 30), "125 (0'-4 7/8\")", 3.5),
                 new LinearDimension(LinearDimension.Direction.ALIGNED, new Point(30, 140), new Point(60, 180),
                         new Point(30, 150), "250.0", 3.5),

@@ -1,7 +1,6 @@
 package org.garboard.drawing.dxf;
 
 import org.garboard.drawing.AngularDimension;
-import org.garboard.drawing.Dimension;
 import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.RadialDimension;
@@ -37,7 +36,7 @@ final class DimensionTags {
     void linear(LinearDimension linear) {
         boolean aligned = linear.direction() == LinearDimension.Direction.ALIGNED;
         double measured = scale.trueMm(linear.measured());
-        common(linear, linear.lineEnd(), (aligned ? ALIGNED : ROTATED) | WORDS_PLACED,
+        common(linear.lineEnd(), linear.letteringBetween(), aligned ? ALIGNED : ROTATED,
                 renewable(linear.words(), measured), measured);
         tags.tag(100, "AcDbAlignedDimension");
         point(13, linear.from());
@@ -58,7 +57,7 @@ final class DimensionTags {
     }
 
     void angular(AngularDimension angular) {
-        common(angular, angular.second(), ANGULAR | WORDS_PLACED, AsciiText.of(angular.words()), angular.measured());
+        common(angular.second(), angular.lettering().middle(), ANGULAR | WORDS_PLACED, AsciiText.of(angular.words()), angular.measured());
         tags.tag(100, "AcDb2LineAngularDimension");
         point(13, angular.vertex());
         point(14, angular.first());
@@ -69,7 +68,7 @@ final class DimensionTags {
     /** The words are always written: one reader leaves out R and the diameter sign when they are not. */
     void radial(RadialDimension radial) {
         boolean radius = radial.measure() == RadialDimension.Measure.RADIUS;
-        common(radial, basis(radial), (radius ? RADIUS : DIAMETER) | WORDS_PLACED,
+        common(basis(radial), radial.lettering().middle(), (radius ? RADIUS : DIAMETER) | WORDS_PLACED,
                 AsciiText.of(radial.words()), scale.trueMm(radial.measured()));
         tags.tag(100, radius ? "AcDbRadialDimension" : "AcDbDiametricDimension");
         point(15, radial.onCurve());
@@ -81,10 +80,14 @@ final class DimensionTags {
         return radial.measure() == RadialDimension.Measure.RADIUS ? radial.centre() : radial.opposite();
     }
 
-    private void common(Dimension dimension, Point definition, int type, String words, double measured) {
+    /**
+     * What all kinds have. Lettering of lengths is given between the arrows even where it stands
+     * beyond them: a reader that draws it anew moves it out by itself, and would move it twice.
+     */
+    private void common(Point definition, Point lettering, int type, String words, double measured) {
         tags.tag(100, "AcDbDimension").tag(2, block);
         point(10, definition);
-        point(11, dimension.lettering().middle());
+        point(11, lettering);
         tags.tag(70, type | OWN_BLOCK).tag(71, MIDDLE_CENTRE).tag(1, words).number(42, measured)
                 .tag(3, TableSection.DIMENSIONS);
     }

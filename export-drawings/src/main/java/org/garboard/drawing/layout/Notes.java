@@ -70,7 +70,7 @@ public record Notes(String heading, List<Paragraph> paragraphs) {
 
     private double indent(Lettering lettering) {
         return paragraphs.stream().mapToDouble(p -> LetterWidths.extent(p.mark(), lettering.tables())).max().orElse(0)
-                + 0.6 * lettering.tables();
+                + lettering.tables();
     }
 
     private static Text text(String words, double x, double y, double height) {

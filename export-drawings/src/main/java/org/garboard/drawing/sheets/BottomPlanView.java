@@ -48,7 +48,7 @@ final class BottomPlanView {
         view.shown.addAll(RegionHatch.below(task.record().sitings(), view.paper));
         view.directions();
         view.balloons(sites);
-        sites.stream().findFirst().ifPresent(view::distances);
+        sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(view::distances);
         return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", view.shown, view.lettering, 0);
     }
 
@@ -101,7 +101,7 @@ final class BottomPlanView {
         }
     }
 
-    /** Where the first site lies, from either end of the table; two figures, a row each. */
+    /** Where the first site that serves lies, from either end of the table; two figures, a row each. */
     private void distances(MarkedSite first) {
         Site site = first.site();
         double top = -halfBeam - 10;
@@ -109,7 +109,7 @@ final class BottomPlanView {
         Point place = paper.below(site.x(), site.y());
         Point aft = new Point(0, -scale.paper(outermost(hull.afterEnd())));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
-        distance(zero, place, top, task.figures().length(site.x()) + " from " + task.forwardDatum());
+        distance(zero, place, top, task.fromForwardDatum(site.x()) + " from " + task.forwardDatum());
         distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + " from " + task.afterEnd());
     }
 

@@ -48,6 +48,10 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
         site.ifPresent(place -> marked.add(new MarkedSite(marked.size() + 1, standing, place, siting)));
     }
 
+    boolean serves() {
+        return standing != Standing.NO_PLACE;
+    }
+
     String mark() {
         return String.valueOf(number);
     }

@@ -68,7 +68,7 @@ final class PocketCrossView {
         double level = paper.up(corner);
         double half = Math.abs(foot.getY());
         double below = paper.paper(keel()) - task.firstRow();
-        shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lookingForward(otherFoot), paper.lookingForward(foot),
+        shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lookingForward(foot), paper.lookingForward(otherFoot),
                 new Point(0, below), task.figures().fine(otherFoot.getY() - foot.getY()), letter));
         depth(level, half);
         double wall = level - paper.up(foot);
@@ -80,16 +80,9 @@ final class PocketCrossView {
         }
     }
 
-    /** At the keel: inside the cut clear of the centreline where there is room, else beyond it to starboard. */
+    /** At the keel, clear of the centreline. */
     private void depth(double level, double half) {
-        double perMm = 1 / paper.paper(1);
-        double inside = Math.max(0.35 * half, (letter + 1.5) * perMm);
-        if (inside < half || section.equals(task.middleSection())) {
-            upright(0, keel(), level, inside);
-        } else if (paper.paper(level - keel()) > 0.5) {
-            shown.add(new LinearDimension(Direction.VERTICAL, paper.lookingForward(0, level), paper.lookingForward(0, keel()),
-                    paper.lookingForward(half + task.firstRow() * perMm, 0), task.figures().fine(level - keel()), letter));
-        }
+        upright(0, keel(), level, Math.max(0.35 * half, (letter + 2.5) / paper.paper(1)));
     }
 
     /** A height from the skin to the cut, dimensioned at a distance off the centreline [m]; lettered upward. */

@@ -65,15 +65,16 @@ final class PocketLongView {
                 paper.lengthwise(half, pocket.depth()))));
     }
 
-    /** Floor depth in the middle, lettered upward; face depth towards the bow, lettered downward. */
+    /** Floor depth in the middle; face depth beyond the after end of the opening, clear of the body. */
     private void depths() {
         Point keel = paper.lengthwise(0, 0);
         shown.add(new LinearDimension(Direction.VERTICAL, keel, paper.lengthwise(0, pocket.depth()), keel,
                 task.figures().fine(pocket.depth()), letter));
         if (paper.paper(Math.abs(pocket.faceDepth())) > 0.5) {
-            Point through = paper.lengthwise(-pocket.length() / 4, 0);
-            shown.add(new LinearDimension(Direction.VERTICAL, paper.lengthwise(-pocket.length() / 4, pocket.faceDepth()),
-                    through, through, task.figures().fine(pocket.faceDepth()), letter));
+            double half = pocket.length() / 2;
+            Point through = paper.lengthwise(half + Math.max(0, pocket.aftRamp()), 0).movedBy(-task.firstRow(), 0);
+            shown.add(new LinearDimension(Direction.VERTICAL, through, paper.lengthwise(half, pocket.faceDepth()), through,
+                    task.figures().fine(pocket.faceDepth()), letter));
         }
     }
 

@@ -15,7 +15,6 @@ import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.LinearDimension.Direction;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
-import org.garboard.drawing.RadialDimension;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.Vertex;
 import org.garboard.drawing.View;
@@ -122,7 +121,7 @@ final class PocketPlanView {
         shown.add(Text.centred(Layer.SECTION, name, outer.movedBy(-0.8 * letter, 0), letter, 0));
     }
 
-    /** Floor on the first row; ramps on the second, lettered outward. */
+    /** Floor on the first row, ramps below it. */
     private void lengths() {
         double half = pocket.length() / 2;
         double edge = -pocket.width() / 2;
@@ -130,14 +129,22 @@ final class PocketPlanView {
         shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lengthwise(half, edge), paper.lengthwise(-half, edge),
                 new Point(0, first), task.figures().fine(pocket.length()), letter));
         if (pocket.rampRatio() > 0) {
-            ramp(paper.lengthwise(half, edge), paper.lengthwise(half + pocket.aftRamp(), 0), first, pocket.aftRamp());
-            ramp(paper.lengthwise(-half, edge), paper.lengthwise(-half - pocket.foreRamp(), 0), first, pocket.foreRamp());
+            double second = first - task.nextRow();
+            ramp(paper.lengthwise(half + pocket.aftRamp(), 0), paper.lengthwise(half, edge), second, pocket.aftRamp());
+            double third = roomForRampWords() ? second : second - task.nextRow();
+            ramp(paper.lengthwise(-half, edge), paper.lengthwise(-half - pocket.foreRamp(), 0), third, pocket.foreRamp());
         }
     }
 
-    private void ramp(Point from, Point to, double first, double length) {
-        if (from.distanceTo(to) > 1e-3) {
-            shown.add(new LinearDimension(Direction.HORIZONTAL, from, to, new Point(0, first - task.nextRow()),
+    /** Whether the after ramp's words, should they stand beyond it, end before the fore ramp begins. */
+    private boolean roomForRampWords() {
+        double words = LetterWidths.extent(task.figures().fine(pocket.aftRamp()), letter) + 5 * letter;
+        return words < paper.paper(pocket.length()) || words < paper.paper(pocket.aftRamp());
+    }
+
+    private void ramp(Point from, Point to, double row, double length) {
+        if (Math.abs(from.x() - to.x()) > 1e-3) {
+            shown.add(new LinearDimension(Direction.HORIZONTAL, from, to, new Point(0, row),
                     task.figures().fine(length), letter));
         }
     }
@@ -150,12 +157,18 @@ final class PocketPlanView {
                 paper.lengthwise(-half + pocket.cornerRadius(), width), new Point(column, 0),
                 task.figures().fine(pocket.width()), letter));
         if (pocket.cornerRadius() > 0) {
-            Point centre = paper.lengthwise(half - pocket.cornerRadius(), width - pocket.cornerRadius());
-            double radius = paper.paper(pocket.cornerRadius());
-            double clearOfLetters = opening.top() + 4 * letter + 2;
-            double reach = (clearOfLetters - centre.y()) * Math.sqrt(2) - radius;
-            shown.add(new RadialDimension(RadialDimension.Measure.RADIUS, centre, radius, 135, reach, "R" + task.figures().fine(pocket.cornerRadius()), letter));
+            radius(paper.lengthwise(half - pocket.cornerRadius(), width - pocket.cornerRadius()));
         }
+    }
+
+    /** By a leader: some readers turn a radius's lettering along its arrow, across its neighbours. */
+    private void radius(Point centre) {
+        Point onCorner = centre.towards(135, paper.paper(pocket.cornerRadius()));
+        double rise = opening.top() + 4 * letter + 2 - onCorner.y();
+        Point end = onCorner.movedBy(-rise, rise);
+        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(onCorner, end)));
+        shown.add(Text.level(Layer.DIM, "R" + task.figures().fine(pocket.cornerRadius()), end.movedBy(-1, -letter / 2),
+                letter, Anchor.RIGHT));
     }
 
     private void directions() {

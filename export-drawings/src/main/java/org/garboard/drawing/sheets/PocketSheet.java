@@ -15,7 +15,7 @@ import org.garboard.units.FixedDecimal;
 /** Sheet 4: the keel pocket as it is built, and what is measured before it is cut. */
 final class PocketSheet implements SheetContent {
 
-    /** A pocket drawn shorter than this shows no wall: our choice. */
+    /** A pocket drawn shorter than this [mm] shows no wall: our choice. */
     private static final double SHORTEST_POCKET = 30;
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT);
     private static final List<Corner> VIEWS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT);
@@ -48,8 +48,8 @@ final class PocketSheet implements SheetContent {
     }
 
     @Override
-    public Legibility legibility(Scale scale) {
-        return new Legibility("the pocket", scale.paper(task.record().pocket().orElseThrow().length()), SHORTEST_POCKET);
+    public boolean legible(Scale scale) {
+        return scale.paper(task.record().pocket().orElseThrow().length()) >= SHORTEST_POCKET;
     }
 
     @Override

@@ -20,20 +20,6 @@ interface SheetContent {
     /** What is to be set on the sheet at a scale, the largest first. */
     List<Piece> pieces(Scale scale);
 
-    /** Length on paper [mm] of the thing that must not get too small to read, and the least that can be read. */
-    Legibility legibility(Scale scale);
-
-    /**
-     * Whether views can be read at a scale.
-     *
-     * @param what is measured, for the refusal
-     * @param onPaper its size [mm]
-     * @param least that can be read [mm]
-     */
-    record Legibility(String what, double onPaper, double least) {
-
-        boolean good() {
-            return onPaper >= least;
-        }
-    }
+    /** Whether its views are large enough at a scale to be read. */
+    boolean legible(Scale scale);
 }

@@ -36,7 +36,7 @@ final class SheetSetter {
 
     private static Optional<Sheet> fitted(SheetTask task, SheetContent content) {
         for (Scale scale : task.figures().scales()) {
-            if (!content.legibility(scale).good()) {
+            if (!content.legible(scale)) {
                 return Optional.empty();
             }
             SheetLayout layout = new SheetLayout(task.paper(), task.lettering(),
@@ -56,7 +56,7 @@ final class SheetSetter {
         List<Scale> scales = task.figures().scales();
         Scale last = scales.get(scales.size() - 1);
         for (Scale scale : scales) {
-            if (!content.legibility(scale).good()) {
+            if (!content.legible(scale)) {
                 break;
             }
             last = scale;

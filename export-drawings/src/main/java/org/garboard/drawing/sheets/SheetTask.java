@@ -58,6 +58,11 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
         return "station 0 of the table";
     }
 
+    /** Distance of a place from the forward datum, and to which side where it is not aft. */
+    String fromForwardDatum(double x) {
+        return figures().length(Math.abs(x)) + (x < 0 ? " forward" : "");
+    }
+
     /** Distance of a place forward of the after end of the table [m]. */
     double fromAfterEnd(double x) {
         return hull.afterEnd() - x;

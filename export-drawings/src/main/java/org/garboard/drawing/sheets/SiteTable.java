@@ -51,7 +51,7 @@ final class SiteTable {
         Figures figures = task.figures();
         List<String> row = new ArrayList<>(List.of(marked.mark(),
                 site.mount().words() + ": " + marked.standing().words(), side(site),
-                figures.length(task.fromAfterEnd(site.x())), figures.length(site.x()),
+                figures.length(task.fromAfterEnd(site.x())), task.fromForwardDatum(site.x()),
                 figures.length(Math.abs(site.y())), figures.length(site.girth()),
                 athwartKeel(site) ? "athwart the keel" : Figures.slope(site.deadrise()), window(task, site)));
         row.addAll(site.governing().map(SiteTable::governing).orElse(List.of("none", "-")));
@@ -139,7 +139,7 @@ final class SiteTable {
             }
         }
         List<Notes.Paragraph> paragraphs = new ArrayList<>();
-        open.forEach((words, marks) -> paragraphs.add(new Notes.Paragraph("[  ]",
+        open.forEach((words, marks) -> paragraphs.add(new Notes.Paragraph("[ ]",
                 words + (marks.size() == sites.size() ? "" : " (site " + String.join(", ", marks) + ")"))));
         return new Notes("LOOK BEFORE CUTTING: NOT KNOWN", paragraphs);
     }

@@ -12,7 +12,7 @@ import org.garboard.drawing.layout.Piece.Corner;
 /** Sheet 1: where the transducer goes, and why there. */
 final class SitingSheet implements SheetContent {
 
-    /** A hull drawn shorter than this shows no site: our choice. */
+    /** A hull drawn shorter than this [mm] shows no site: our choice. */
     private static final double SHORTEST_HULL = 80;
 
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT);
@@ -47,9 +47,8 @@ final class SitingSheet implements SheetContent {
     }
 
     @Override
-    public Legibility legibility(Scale scale) {
-        double length = scale.paper(task.hull().afterEnd() - task.hull().forwardEnd());
-        return new Legibility("the hull", length, SHORTEST_HULL);
+    public boolean legible(Scale scale) {
+        return scale.paper(task.hull().afterEnd() - task.hull().forwardEnd()) >= SHORTEST_HULL;
     }
 
     @Override

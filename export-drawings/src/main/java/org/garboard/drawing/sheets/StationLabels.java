@@ -57,7 +57,7 @@ final class StationLabels {
             Label one = labels.get(i);
             Label other = labels.get(i + places);
             double extent = Math.max(extent(one), extent(other)) * share;
-            if (other.at() - one.at() < extent + 1) {
+            if (other.at() - one.at() < extent + height) {
                 return false;
             }
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.garboard.craft.Transducer;
 import org.garboard.drawing.Flattened;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.SheetClearance;
@@ -12,6 +13,7 @@ import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -59,5 +61,21 @@ class PocketSheetTest {
         assertEquals(List.of("LONG SECTION ON CL", "POCKET SEEN FROM BELOW: STARBOARD IS UP", "SECTION A-A LOOKING FORWARD",
                 "SECTION B-B LOOKING FORWARD", "SECTION C-C LOOKING FORWARD"), names);
         assertTrue(words(sheet).contains("FOR CHECK - not to be cut until the check measurements are signed"));
+    }
+
+    /** Sharp corners, round ends, no ramps, long ramps: each is drawn clear. */
+    @Test
+    void law_otherPocketsStandClearToo() {
+        for (double radius : new double[] {0, 0.03, 0.075}) {
+            for (double ramp : new double[] {0, 3, 15}) {
+                Transducer body = new Transducer("Body", 0.3, 0.15, 0.042, radius, 0.03, Angle.ofDegrees(0));
+                for (Units units : Units.values()) {
+                    SheetTask task = new SheetTask(BOAT.record(SampleBoat.wish(units, Paper.A1, "Yard"), body, ramp),
+                            BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
+                    Sheet sheet = SheetSetter.set(task, PocketSheet::new);
+                    assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()), radius + " 1:" + ramp);
+                }
+            }
+        }
     }
 }

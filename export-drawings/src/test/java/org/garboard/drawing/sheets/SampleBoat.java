@@ -101,16 +101,23 @@ record SampleBoat(double length, int stations) {
         return new Transducer("Slab 300, invented", 0.300, 0.150, 0.042, 0.030, 0.032, Angle.ofDegrees(0));
     }
 
-    private Job job(Units units, Paper paper) {
-        DrawingWish wish = new DrawingWish(units, paper, Projection.FIRST_ANGLE, "SB-TD-01", "Demonstration yard",
-                "Loft", "", "2026-03-14", "A");
-        return new Job("Sample boat", "S-014", "offsets.csv", 0.06 * length, slab(),
-                List.of(new FlushThroughHull(), new KeelPocket()), new PocketWish(OptionalDouble.empty(), 0.0025, 8), wish);
+    private Job job(DrawingWish wish, Transducer body, double rampRatio) {
+        return new Job("Sample boat", "S-014", "offsets.csv", 0.06 * length, body,
+                List.of(new FlushThroughHull(), new KeelPocket()),
+                new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish);
+    }
+
+    static DrawingWish wish(Units units, Paper paper, String owner) {
+        return new DrawingWish(units, paper, Projection.FIRST_ANGLE, "SB-TD-01", owner, "Loft", "", "2026-03-14", "A");
     }
 
     /** A record with a flush site to starboard and a pocket on the keel. */
     SitingRecord record(Units units, Paper paper) {
-        Job job = job(units, paper);
+        return record(wish(units, paper, "Demonstration yard"), slab(), 8);
+    }
+
+    SitingRecord record(DrawingWish wish, Transducer body, double rampRatio) {
+        Job job = job(wish, body, rampRatio);
         MountSiting flush = flush();
         MountSiting pocket = keelPocket();
         return new SitingRecord(job, List.of(flush, pocket), Optional.of(flush), Optional.of(pocket(job)), "");
@@ -123,6 +130,18 @@ record SampleBoat(double length, int stations) {
 
     private double pocketX() {
         return Math.round(0.7 * length * 200) / 200.0;
+    }
+
+    /** The same boat where no mount finds a place. */
+    SitingRecord nowhere(Units units, Paper paper) {
+        Site site = flush().sites().get(0);
+        Check failing = new Check("depth of the face at rest", Sense.AT_LEAST, 40, 100, "mm", 2.5, Verdict.NOT_MET,
+                "our choice", "The face lies too near the surface.");
+        Site nearest = new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
+                List.of(failing), Optional.empty());
+        return new SitingRecord(record(units, paper).job(),
+                List.of(new MountSiting(site.mount(), List.of(), List.of(), Optional.of(nearest))),
+                Optional.empty(), Optional.empty(), "");
     }
 
     private MountSiting flush() {

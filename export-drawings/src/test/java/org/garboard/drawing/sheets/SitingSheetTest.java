@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -91,5 +92,27 @@ class SitingSheetTest {
         List<String> bare = sheet.views().stream().flatMap(view -> Flattened.of(view).texts().stream())
                 .map(Text::words).filter(words -> words.matches("(?i)(st(ation|\\.)? ?)?\\d+")).distinct().sorted().toList();
         assertEquals(List.of("1", "2", "402"), bare);
+    }
+
+    /** Nobody is given a distance to a place that does not serve. */
+    @Test
+    void law_noDistanceToAPlaceThatDoesNotServe() {
+        SheetTask task = new SheetTask(SHORT.nowhere(Units.MILLIMETRES, Paper.A2), SHORT.table(),
+                Hull.through(SHORT.table()), SampleBoat.PROVENANCE);
+        String words = String.join(" ", words(SheetSetter.set(task, SitingSheet::new)));
+        assertTrue(words.contains("NO PLACE FOUND"), words);
+        assertTrue(words.contains("NOT MET"), words);
+        assertTrue(words.contains("no place found"), words);
+        assertFalse(words.contains("from station 0 of the table"), words);
+    }
+
+    @Test
+    void badInput_ownerTooLongForItsField() {
+        String owner = "The very long name of a yard and of all its partners, successors and assigns ".repeat(3).strip();
+        SheetTask task = new SheetTask(SHORT.record(SampleBoat.wish(Units.MILLIMETRES, Paper.A2, owner), SampleBoat.slab(), 8),
+                SHORT.table(), Hull.through(SHORT.table()), SampleBoat.PROVENANCE);
+        DoesNotFit refusal = assertThrows(DoesNotFit.class, () -> SheetSetter.set(task, SitingSheet::new));
+        assertEquals("the title block's field \"Legal owner\" cannot hold \"" + owner + "\"", refusal.reason());
+        assertEquals("shorten it to 86 letters or so", refusal.remedy());
     }
 }
