@@ -12,6 +12,8 @@ final class FairLines {
     /** Keeps a line from sliding along the skin where its two strips are nearly one; our choice, small. */
     private static final double STAY = 1e-2;
 
+    private static final int ROUNDS = 1;
+
     private final double leastCount;
     private final List<double[][]> readings;
 
@@ -23,8 +25,14 @@ final class FairLines {
 
     /** @param strips makes the strips between given lines */
     List<double[][]> with(Function<List<double[][]>, List<Strip>> strips) {
-        List<double[][]> alone = readings.stream().map(this::faired).toList();
-        List<Strip> between = strips.apply(alone);
+        List<double[][]> lines = readings.stream().map(this::faired).toList();
+        for (int round = 0; round < ROUNDS; round++) {
+            lines = moved(lines, strips.apply(lines));
+        }
+        return lines;
+    }
+
+    private List<double[][]> moved(List<double[][]> lines, List<Strip> between) {
         List<double[][]> wishes = new ArrayList<>();
         for (int p = 0; p < between.size(); p++) {
             FairStrip fair = new FairStrip(between.get(p), PanelKnots.across(between.get(p)), leastCount);
@@ -32,10 +40,10 @@ final class FairLines {
                     p == 0 ? FairStrip.Keel.ON_CENTRELINE : FairStrip.Keel.NONE));
         }
         List<double[][]> moved = new ArrayList<>();
-        for (int l = 0; l < alone.size(); l++) {
-            double[][] line = new double[alone.get(l).length][];
+        for (int l = 0; l < lines.size(); l++) {
+            double[][] line = new double[lines.get(l).length][];
             for (int j = 0; j < line.length; j++) {
-                line[j] = moved(l, j, alone.get(l)[j], between, wishes);
+                line[j] = moved(l, j, lines.get(l)[j], between, wishes);
             }
             moved.add(line);
         }

@@ -23,7 +23,7 @@ final class LineFairness implements Fairness {
     /** A line has one weight; the second is passed over. */
     @Override
     public double[] band(double weight, double none) {
-        double[][] third = SplineGram.ofDerivative(along, 3);
+        double[][] third = SplineGram.ofDerivative(along, 3, PanelFairness.GROWTH);
         double[][] second = SplineGram.ofDerivative(along, 2);
         double[][] value = SplineGram.ofDerivative(along, 0);
         double[] band = new double[size() * (halfWidth() + 1)];

@@ -12,6 +12,12 @@ final class PanelFairness implements Fairness {
     /** Holds what the points leave open: two stations are joined by straight lines. */
     static final double SECOND_DERIVATIVE = 1e-8;
     static final double VALUE = 1e-10;
+    /**
+     * How the weight grows from the bow aft, in powers of ten from amidships to an end: hulls bend quicker
+     * forward. Our choice, because of what was measured on closed-form bottoms: from 0.3 to 0.9 the deadrise
+     * comes out alike, at 0 and beyond 1.5 worse.
+     */
+    static final double GROWTH = 0.6;
     private static final int[] BINOMIAL = {1, 3, 3, 1};
 
     private final int size;
@@ -28,8 +34,8 @@ final class PanelFairness implements Fairness {
 
     /** @param step between points across, in units of v */
     static PanelFairness of(PoleNet net, KnotVector along, KnotVector across, double step) {
-        List<double[][]> u = derivatives(along);
-        List<double[][]> v = derivatives(across);
+        List<double[][]> u = derivatives(along, GROWTH);
+        List<double[][]> v = derivatives(across, 0);
         PanelFairness fairness = new PanelFairness(net.size(), net.halfWidth(), net.emptyBand());
         net.addProduct(fairness.base, SECOND_DERIVATIVE, u.get(2), v.get(0));
         net.addProduct(fairness.base, SECOND_DERIVATIVE * Math.pow(step, 4), u.get(0), v.get(2));
@@ -42,10 +48,10 @@ final class PanelFairness implements Fairness {
         return fairness;
     }
 
-    private static List<double[][]> derivatives(KnotVector knots) {
+    private static List<double[][]> derivatives(KnotVector knots, double growth) {
         List<double[][]> gram = new ArrayList<>();
         for (int order = 0; order <= 3; order++) {
-            gram.add(SplineGram.ofDerivative(knots, order));
+            gram.add(SplineGram.ofDerivative(knots, order, growth));
         }
         return gram;
     }

@@ -18,15 +18,23 @@ final class SplineGram {
 
     /** Integral of the square of a derivative, order 0 to 3. */
     static double[][] ofDerivative(KnotVector knots, int order) {
+        return ofDerivative(knots, order, 0);
+    }
+
+    /** The same weighted by ten to a power that rises evenly from -growth at the start to growth at the end. */
+    static double[][] ofDerivative(KnotVector knots, int order, double growth) {
         double[][] gram = new double[knots.size()][knots.size()];
         double[] basis = new double[16];
         for (int cell = 0; cell < knots.cells(); cell++) {
             double width = knots.cellStart(cell + 1) - knots.cellStart(cell);
             for (int q = 0; q < AT.length; q++) {
-                knots.basis(cell, knots.cellStart(cell) + width * AT[q], basis);
+                double t = knots.cellStart(cell) + width * AT[q];
+                double weight = width * WEIGHT[q]
+                        * Math.pow(10, growth * (2 * (t - knots.start()) / (knots.end() - knots.start()) - 1));
+                knots.basis(cell, t, basis);
                 for (int i = 0; i < 4; i++) {
                     for (int j = 0; j < 4; j++) {
-                        gram[cell + i][cell + j] += width * WEIGHT[q] * basis[order * 4 + i] * basis[order * 4 + j];
+                        gram[cell + i][cell + j] += weight * basis[order * 4 + i] * basis[order * 4 + j];
                     }
                 }
             }

@@ -29,4 +29,21 @@ class BandedCholeskyTest {
         assertThrows(IllegalArgumentException.class,
                 () -> BandedCholesky.factor(new double[] {0, 1, 2, 1}, 2, 1));
     }
+
+    /** Inverse of second differences with fixed ends: min(i, j) (n + 1 - max(i, j)) / (n + 1), counted from 1. */
+    @Test
+    void exact_inverseBandOfSecondDifferences() {
+        int n = 7;
+        double[] band = new double[n * 3];
+        for (int i = 0; i < n; i++) {
+            band[3 * i + 1] = i > 0 ? -1 : 0;
+            band[3 * i + 2] = 2;
+        }
+        double[] inverse = BandedCholesky.factor(band, n, 2).inverseBand();
+        for (int i = 0; i < n; i++) {
+            for (int j = Math.max(0, i - 2); j <= i; j++) {
+                assertEquals((j + 1.0) * (n - i) / (n + 1), inverse[3 * i + j - i + 2], 1e-12);
+            }
+        }
+    }
 }

@@ -16,6 +16,9 @@ import org.garboard.offsets.OffsetTable;
 record Bottoms(String name, double deadrise, double twist, double bulge, double bulgeForward) {
     static final double FOOT = 0.3048;
     static final double LENGTH = 39 * FOOT;
+    /** With keel, chine and sheer twelve lines. */
+    private static final double[] BUTTOCKS_FEET = {1, 2, 3, 4};
+    private static final double[] WATERLINES_FEET = {0.5, 1, 1.5, 2, 3};
     private static final double[] STATIONS_FEET = {0, 1.5, 3, 6, 9, 12, 15, 19, 23, 27, 31, 35, 39};
 
     static List<Bottoms> all() {
@@ -81,9 +84,11 @@ record Bottoms(String name, double deadrise, double twist, double bulge, double 
         Forms forms = new Forms(leastCount, x).phase(phase).keel(this::keel)
                 .named(LineKind.CHINE, "Chine", this::chineHalfBreadth, this::chine)
                 .named(LineKind.SHEER, "Sheer", at -> chineHalfBreadth(at) + 0.2, at -> 2.2);
-        for (int foot = 1; foot <= 4; foot++) {
-            forms.buttock(foot * FOOT, (at, y) -> y < chineHalfBreadth(at) - 0.02 ? z(at, y) : Double.NaN);
-            forms.waterline(foot * FOOT, (at, z) -> clear(at, z) ? halfBreadth(at, z) : Double.NaN);
+        for (double feet : BUTTOCKS_FEET) {
+            forms.buttock(feet * FOOT, (at, y) -> y < chineHalfBreadth(at) - 0.03 ? z(at, y) : Double.NaN);
+        }
+        for (double feet : WATERLINES_FEET) {
+            forms.waterline(feet * FOOT, (at, z) -> clear(at, z) ? halfBreadth(at, z) : Double.NaN);
         }
         return forms.table();
     }
