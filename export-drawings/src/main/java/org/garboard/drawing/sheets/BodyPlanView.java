@@ -50,7 +50,7 @@ final class BodyPlanView {
         view.axes();
         sites.stream().findFirst().ifPresent(view::site);
         return ViewTitle.above(NAME, "Starboard right. Thin: forward stations right, after stations left, "
-                + "at distances aft of station 0." + thick(sites), view.shown, view.lettering, 0);
+                + "with distance aft of station 0." + thick(sites), view.shown, view.lettering, 0);
     }
 
     /** For little room: stations are named in the profile alone. */
@@ -99,7 +99,7 @@ final class BodyPlanView {
             Point end = paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()));
             Point label = new Point(side * beyond, spread[i]);
             shown.add(new Line(Layer.DIM, end, label));
-            shown.add(Text.level(Layer.TEXT, station.name() + " at " + task.figures().brief(station.x()),
+            shown.add(Text.level(Layer.TEXT, station.name() + ": " + task.figures().brief(station.x()),
                     label.movedBy(side, -lettering.figures() / 2), lettering.figures(), side > 0 ? Anchor.LEFT : Anchor.RIGHT));
         }
     }

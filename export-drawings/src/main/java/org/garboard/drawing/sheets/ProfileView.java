@@ -39,7 +39,7 @@ final class ProfileView {
         view.stations();
         view.waterAtRest();
         view.sites(sites);
-        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations: name at distance aft of station 0.", view.shown, view.lettering, 0);
+        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of station 0.", view.shown, view.lettering, 0);
     }
 
     private void hullLines() {
@@ -78,7 +78,7 @@ final class ProfileView {
         for (Station station : task.table().stations()) {
             double x = station.x();
             shown.add(new Line(Layer.GRID, paper.profile(x, hull.keel().z(x)), paper.profile(x, sheer().z(x))));
-            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + " at " + task.figures().brief(x)));
+            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + ": " + task.figures().brief(x)));
         }
         shown.addAll(StationLabels.of(labels, lettering.figures()));
     }

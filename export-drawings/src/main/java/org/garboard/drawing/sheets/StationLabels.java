@@ -57,7 +57,7 @@ final class StationLabels {
             Label one = labels.get(i);
             Label other = labels.get(i + places);
             double extent = Math.max(extent(one), extent(other)) * share;
-            if (other.at() - one.at() < extent + height) {
+            if (other.at() - one.at() < extent + 0.4 * height) {
                 return false;
             }
         }
