@@ -9,10 +9,9 @@ import org.garboard.geometry.KnotVector;
  *
  * <p>Of all with the given knots that pass through every point, the one is taken whose third
  * derivatives across jump least at the knots, in units of the table's own spacing (our choice, because it
- * leaves any cubic untouched up to the edges). Jumps along weigh little: the stations' points already fix
- * them, and they are only to give to stations with few points the shape of their neighbours. Small weights
- * on the derivatives themselves decide where the points leave even that open: two stations are joined
- * by straight lines, three by parabolas.
+ * leaves any cubic untouched up to the edges). A small weight on the third derivatives themselves settles
+ * what few points leave open, and a smaller one on change along the hull gives a station without points
+ * the fullness of its neighbours, at an end that of its one neighbour: never more than what is there.
  */
 final class ExactStrip {
     private static final double ACROSS = 1;
@@ -50,14 +49,11 @@ final class ExactStrip {
         double second = Math.pow(step, 4);
         double third = Math.pow(step, 6);
         double[][] valueAlong = SplineGram.ofDerivative(along, 0);
-        double[][] valueAcross = SplineGram.ofDerivative(across, 0);
         double[] band = net.emptyBand();
         net.addProduct(band, ACROSS * third / 36, valueAlong, SplineGram.ofJumps(across));
         net.addProduct(band, THIRD_DERIVATIVE * third, valueAlong, SplineGram.ofDerivative(across, 3));
         net.addProduct(band, SECOND_DERIVATIVE * second, valueAlong, SplineGram.ofDerivative(across, 2));
-        net.addProduct(band, ALONG / 36, SplineGram.ofJumps(along), valueAcross);
-        net.addProduct(band, ALONG * THIRD_DERIVATIVE, SplineGram.ofDerivative(along, 3), valueAcross);
-        net.addProduct(band, ALONG * SECOND_DERIVATIVE, SplineGram.ofDerivative(along, 2), valueAcross);
+        net.addProduct(band, ALONG, SplineGram.ofDerivative(along, 1), SplineGram.ofDerivative(across, 0));
         return band;
     }
 }
