@@ -14,7 +14,7 @@ public record Scale(int denominator) {
     public static final List<Scale> METRIC = scales(1, 2, 5, 10, 20, 50, 100);
 
     /** Whole fractions of an inch to the foot, for jobs in feet (common practice); largest first. */
-    public static final List<Scale> FEET = scales(1, 2, 4, 8, 12, 16, 24, 48);
+    public static final List<Scale> FEET = scales(1, 2, 4, 8, 12, 16, 24, 48, 96);
 
     public Scale {
         if (denominator < 1) {

@@ -19,8 +19,9 @@ final class PocketCutFile {
 
     /** Marks keep clear of the outline [mm]: our choice, so that the tool does not cut them away. */
     private static final double CLEAR = 4;
-    private static final double BARB = 8;
-    private static final double NOTCH = 8;
+    /** Arrow and notch as shares of the outline's length and width, so that both are seen from arm's length. */
+    private static final double BARB = 0.05;
+    private static final double NOTCH = 0.12;
     private static final double TICK = 5;
     /** Pocket and opening are the same line where they lie so close [mm]. */
     private static final double SAME_LINE = 0.1;
@@ -44,13 +45,13 @@ final class PocketCutFile {
         return new CutDrawing(List.of(new Contour(CutLayer.CUT_OUTER, file.outline.corners())), List.of(), file.strokes);
     }
 
-    /** The centreline with an arrow head at its fore end, and the middle square to it. */
+    /** The centreline with an arrow head half way to the fore end, and the middle square to it. */
     private void axes() {
         Box box = outline.extents();
-        Point tip = new Point(box.right() - CLEAR, 0);
-        mark(new Point(box.left() + CLEAR, 0), tip);
-        mark(tip, tip.towards(180 - 20, BARB));
-        mark(tip, tip.towards(180 + 20, BARB));
+        mark(new Point(box.left() + CLEAR, 0), new Point(box.right() - CLEAR, 0));
+        Point tip = new Point(box.right() / 2, 0);
+        mark(tip, tip.towards(180 - 20, BARB * box.width()));
+        mark(tip, tip.towards(180 + 20, BARB * box.width()));
         double half = Math.min(box.top(), -box.bottom()) - CLEAR;
         mark(new Point(0, -half), new Point(0, half));
     }
@@ -58,9 +59,10 @@ final class PocketCutFile {
     /** A small right-angled triangle, its corner towards the forward starboard corner of the outline. */
     private void notch() {
         Point corner = outline.corner(1, 1);
-        Point inside = corner.towards(corner.directionTo(outline.extents().centre()), 1.5 * CLEAR);
-        Point aft = inside.movedBy(-NOTCH, 0);
-        Point down = inside.movedBy(0, -NOTCH);
+        double leg = NOTCH * outline.extents().height();
+        Point inside = corner.movedBy(-2.5 * leg, -1.25 * leg);
+        Point aft = inside.movedBy(-leg, 0);
+        Point down = inside.movedBy(0, -leg);
         mark(inside, aft);
         mark(aft, down);
         mark(down, inside);
