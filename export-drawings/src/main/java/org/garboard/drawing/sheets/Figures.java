@@ -29,11 +29,6 @@ record Figures(Units units) {
         return units == Units.MILLIMETRES ? FixedDecimal.format(metres * 1000, 0) : FeetInches.toEighth(metres);
     }
 
-    /** In millimetres, for words that name the unit themselves. */
-    String millimetres(double metres) {
-        return FixedDecimal.format(metres * 1000, 0) + " mm";
-    }
-
     static String tenths(double value) {
         String text = FixedDecimal.format(value, 1);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
