@@ -3,6 +3,7 @@ package org.garboard.cli;
 import java.nio.file.Path;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.TableSource;
+import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -13,15 +14,19 @@ final class TableArgument {
     private Path file;
 
     @Option(names = "--exact",
-        description = "Draw the hull through every point of the table. It is the only way so far, with or without this option.")
+        description = "Draw the hull through every value of the table. Without it: the fairest surface within half the table's least count of every value.")
     private boolean exact;
 
     TableSource read() throws InputFault {
         return TableSource.read(file, file.toString());
     }
 
+    Fit fit() {
+        return exact ? Fit.EXACT : Fit.WITHIN_ROUNDING;
+    }
+
     Hull hull() throws InputFault {
-        return Hull.through(read().table());
+        return fit().draw(read().table());
     }
 
     /** As the user wrote it. */

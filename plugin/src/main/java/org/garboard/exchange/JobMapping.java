@@ -27,6 +27,7 @@ final class JobMapping {
             job.getBoat().getName(),
             Optional.ofNullable(job.getBoat().getHullNumber()).orElse(""),
             job.getTable().getFile(),
+            FitWords.fit(job.getTable().getFit()),
             Lengths.metres(job.getDraught()),
             transducer(job.getTransducer()),
             mounts(job.getMounts()),

@@ -26,7 +26,7 @@ final class RecordMapping {
         Record bean = new Record();
         bean.setVersion(XmlKind.RECORD.version());
         bean.setProgramVersion(source.programVersion());
-        bean.setInputs(inputs(source));
+        bean.setInputs(inputs(source, job));
         bean.setBoat(boat(job));
         bean.setTransducer(transducer(job.transducer()));
         bean.setPocketWish(pocketWish(job.pocket()));
@@ -43,10 +43,11 @@ final class RecordMapping {
         return bean;
     }
 
-    private static Inputs inputs(RecordSource source) {
+    private static Inputs inputs(RecordSource source, Job job) {
         Inputs bean = new Inputs();
         bean.setJob(file(source.job()));
         bean.setTable(file(source.table()));
+        bean.setFit(FitWords.word(job.fit()));
         return bean;
     }
 

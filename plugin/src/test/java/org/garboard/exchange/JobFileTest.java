@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.garboard.craft.Transducer;
+import org.garboard.hull.Fit;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.mount.FlushThroughHull;
@@ -23,7 +24,7 @@ class JobFileTest {
 
     @Test
     void readsEveryValueOfASoundJob() {
-        Job expected = new Job("Test boat", "T-1", "offsets.csv", 0.58,
+        Job expected = new Job("Test boat", "T-1", "offsets.csv", Fit.WITHIN_ROUNDING, 0.58,
             new Transducer("Test body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(0)),
             List.of(new KeelPocket(), new FlushThroughHull()),
             new PocketWish(OptionalDouble.of(0.0508), 0.003, 12),
@@ -37,6 +38,15 @@ class JobFileTest {
     void readsADraughtInAnyUnit(String unit, String number) {
         JobReading reading = SampleJob.read(SampleJob.with("unit=\"m\">0.58", "unit=\"" + unit + "\">" + number));
         assertEquals(0.58, ((JobReading.Read) reading).job().draught(), 1e-15);
+    }
+
+    @Test
+    void readsHowTheHullIsDrawn() {
+        String exact = SampleJob.with("file=\"offsets.csv\"", "file=\"offsets.csv\" fit=\"exact\"");
+        assertEquals(Fit.EXACT, ((JobReading.Read) SampleJob.read(exact)).job().fit());
+        JobReading.Faulty wrong = (JobReading.Faulty) SampleJob.read(exact.replace("\"exact\"", "\"exactly\""));
+        assertEquals(1, wrong.faults().size());
+        assertTrue(wrong.faults().get(0).toString().contains("exactly"), wrong.faults().toString());
     }
 
     @Test

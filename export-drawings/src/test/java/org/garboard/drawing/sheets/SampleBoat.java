@@ -10,6 +10,7 @@ import org.garboard.craft.Transducer;
 import org.garboard.cutout.KeelPocketCut;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketOutcome;
+import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.DrawingWish.Paper;
@@ -102,7 +103,7 @@ record SampleBoat(double length, int stations) {
     }
 
     private Job job(DrawingWish wish, Transducer body, double rampRatio) {
-        return new Job("Sample boat", "S-014", "offsets.csv", 0.06 * length, body,
+        return new Job("Sample boat", "S-014", "offsets.csv", Fit.WITHIN_ROUNDING, 0.06 * length, body,
                 List.of(new FlushThroughHull(), new KeelPocket()),
                 new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish);
     }

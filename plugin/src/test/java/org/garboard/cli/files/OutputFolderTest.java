@@ -133,7 +133,7 @@ class OutputFolderTest {
             .map(file -> "<file name=\"" + file.name() + "\" sha256=\"" + file.hash().sha256() + "\"/>")
             .collect(Collectors.joining());
         return file("record.xml", "<record xmlns=\"urn:garboard:record\" version=\"1\" program-version=\"0\"><inputs>"
-            + "<job name=\"j\" sha256=\"" + hash + "\"/><table name=\"t\" sha256=\"" + hash + "\"/></inputs>"
+            + "<job name=\"j\" sha256=\"" + hash + "\"/><table name=\"t\" sha256=\"" + hash + "\"/><fit>within-rounding</fit></inputs>"
             + "<boat name=\"b\" draught_m=\"1\"/>"
             + "<transducer name=\"t\" length_mm=\"1\" width_mm=\"1\" height_mm=\"1\" corner-radius_mm=\"0\" stem-diameter_mm=\"0\""
             + " element-inclination_deg=\"0\"/><pocket-wish gap_mm=\"1\" ramp-ratio=\"8\"/>"
