@@ -24,12 +24,14 @@ public final class Hull {
 
     private final List<Panel> panels;
     private final List<HullLine> lines;
+    private final double within;
     private final double forwardEnd;
     private final double afterEnd;
 
-    Hull(List<HullLine> lines, List<Panel> panels) {
+    Hull(List<HullLine> lines, List<Panel> panels, double within) {
         this.lines = List.copyOf(lines);
         this.panels = List.copyOf(panels);
+        this.within = within;
         this.forwardEnd = panels.get(0).knotsAlong().start();
         this.afterEnd = panels.get(0).knotsAlong().end();
     }
@@ -76,6 +78,11 @@ public final class Hull {
             }
         }
         return lines.get(lines.size() - 1);
+    }
+
+    /** How far the surface may keep from a reading of the table [m]; 0 where it goes through every point. */
+    public double within() {
+        return within;
     }
 
     /** x of the forward end of the surface [m]. */

@@ -31,13 +31,13 @@ final class Loft {
 
     static Hull through(OffsetTable table) {
         Loft loft = new Loft(table);
-        return loft.hull(loft.lines, ExactStrip::through);
+        return loft.hull(loft.lines, ExactStrip::through, 0);
     }
 
     static Hull within(OffsetTable table) {
         Loft loft = new Loft(table);
         return loft.hull(new FairLines(table.leastCount(), loft.lines).with(loft::strips),
-                (strip, across) -> new FairStrip(strip, across, table.leastCount()).within());
+                (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
     }
 
     /** Draws the sections of a strip: poles of w across at each station. */
@@ -68,7 +68,7 @@ final class Loft {
         return strips;
     }
 
-    private Hull hull(List<double[][]> between, Sections sections) {
+    private Hull hull(List<double[][]> between, Sections sections, double within) {
         List<HullLine> drawn = new ArrayList<>();
         for (int l = 0; l < between.size(); l++) {
             String name = l == 0 ? offsets.get(0).lower() : offsets.get(l - 1).upper();
@@ -81,7 +81,7 @@ final class Loft {
             panels.add(panel(strips.get(p), across, sections.of(strips.get(p), across),
                     drawn.get(p), drawn.get(p + 1)));
         }
-        return new Hull(drawn, panels);
+        return new Hull(drawn, panels, within);
     }
 
     private CubicSpline spline(double[][] line, int coordinate) {

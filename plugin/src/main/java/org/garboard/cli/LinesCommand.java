@@ -1,11 +1,16 @@
 package org.garboard.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cli.files.InputFault;
+import org.garboard.cli.files.OutputRefused;
+import org.garboard.cli.files.SingleFile;
+import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
+import org.garboard.exchange.SurfaceFile;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.units.FixedDecimal;
@@ -22,11 +27,12 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard lines TABLE [--section X ...] [--buttock Y ...] [--waterline Z ...] [--step S] [--exact] [--threads N]",
+    customSynopsis = "garboard lines TABLE [--section X ...] [--buttock Y ...] [--waterline Z ...] [--step S] [--surface FILE] [--exact] [--threads N]",
     description = {
         "Prints sections, buttocks and waterlines as CSV.",
         "%nA row for each point of the starboard side. Sections run from the keel outward, the others from "
-            + "forward aft; a curve that breaks, at a knuckle too, goes on as its next branch.%n"})
+            + "forward aft; a curve that breaks, at a knuckle too, goes on as its next branch.",
+        "%nWith --surface it writes the whole surface as B-splines for a CAD kernel.%n"})
 final class LinesCommand implements Callable<Integer> {
     /** Points lie so near each other that chords stay within a tenth of a millimetre of the skin. */
     private static final double CHORD = 1e-4;
@@ -58,22 +64,48 @@ final class LinesCommand implements Callable<Integer> {
             + "as the curve needs for its chords to stay within 0.1 mm of the skin.")
     private Double step;
 
+    @Option(names = "--surface", paramLabel = "FILE",
+        description = "Write the poles, knots and degrees of every panel to this file, XML as garboard-surface.xsd "
+            + "describes it: starboard, metres, to the last bit.")
+    void setSurface(Path surface) {
+        if (surface.toString().isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--surface is empty; name a file");
+        }
+        this.surface = surface;
+    }
+
     @Mixin
     private Threads threads;
 
+    private Path surface;
     private final List<String> misses = new ArrayList<>();
 
     @Override
     public Integer call() throws InputFault {
-        if (sections.isEmpty() && buttocks.isEmpty() && waterlines.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "no curve is asked for; give --section, --buttock or --waterline");
+        boolean noCurves = sections.isEmpty() && buttocks.isEmpty() && waterlines.isEmpty();
+        if (noCurves && surface == null) {
+            throw new ParameterException(spec.commandLine(),
+                "no curve is asked for; give --section, --buttock or --waterline, or --surface for the whole");
         }
         if (step != null && step < LEAST_STEP) {
             throw new ParameterException(spec.commandLine(), "--step is " + FixedDecimal.format(step, PLACES)
                 + " m; it must be at least " + FixedDecimal.format(LEAST_STEP, 4) + " m");
         }
+        TableSource source = table.read();
+        Hull hull = table.hull(source);
+        try {
+            if (surface != null) {
+                new SingleFile(surface, SurfaceFile.BEGINNING).write(SurfaceFile.write(hull, Version.number(), source.file()));
+            }
+        } catch (OutputRefused refused) {
+            spec.commandLine().getErr().println(refused.getMessage());
+            return Exit.USAGE.code();
+        }
+        return noCurves ? Exit.DONE.code() : printCurves(hull);
+    }
+
+    private int printCurves(Hull hull) {
         double chord = step == null ? CHORD : FINE_CHORD;
-        Hull hull = table.hull();
         Csv csv = new Csv(spec.commandLine().getOut());
         csv.row("curve", "branch", "position_m", "angle_deg", "x_m", "y_m", "z_m");
         sections.forEach(x -> print(csv, "section", x, 1, hull.section(x, chord)));

@@ -72,8 +72,9 @@ final class RunCommand implements Callable<Integer> {
         List<OutputFile> files = set.drawings().stream()
             .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
             .toList();
+        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull);
         try {
-            OutputFolder.write(folder, files, record(source, decided, answer, files, set.refusals()));
+            OutputFolder.write(folder, files, record(from, decided, answer, files, set.refusals()));
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
@@ -82,9 +83,8 @@ final class RunCommand implements Callable<Integer> {
         return (answer.isYes() && set.refusals().isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
-    private static OutputFile record(JobSource source, SitingRecord decided, Answer answer, List<OutputFile> files,
+    private static OutputFile record(RecordSource from, SitingRecord decided, Answer answer, List<OutputFile> files,
                                      List<SheetRefusal> refusals) {
-        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file());
         RecordOutputs outputs = new RecordOutputs(
             files.stream().map(OutputFile::hash).toList(),
             refusals.stream().map(SheetRefusal::message).toList());

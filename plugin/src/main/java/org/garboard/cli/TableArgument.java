@@ -17,8 +17,10 @@ final class TableArgument {
         description = "Draw the hull through every value of the table. Without it: the fairest surface within half the table's least count of every value.")
     private boolean exact;
 
+    /** The hash has the file's name without folders, so that what is written does not depend on them. */
     TableSource read() throws InputFault {
-        return TableSource.read(file, file.toString());
+        Path last = file.getFileName();
+        return TableSource.read(file, last == null ? name() : last.toString());
     }
 
     Fit fit() {
@@ -26,7 +28,11 @@ final class TableArgument {
     }
 
     Hull hull() throws InputFault {
-        return fit().draw(read().table());
+        return hull(read());
+    }
+
+    Hull hull(TableSource source) {
+        return fit().draw(source.table());
     }
 
     /** As the user wrote it. */

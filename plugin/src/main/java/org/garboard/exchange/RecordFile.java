@@ -1,9 +1,5 @@
 package org.garboard.exchange;
 
-import jakarta.xml.bind.JAXBContext;
-import jakarta.xml.bind.JAXBException;
-import jakarta.xml.bind.Marshaller;
-import java.io.ByteArrayOutputStream;
 import java.util.List;
 import org.garboard.exchange.xml.record.Record;
 import org.garboard.job.SitingRecord;
@@ -12,6 +8,8 @@ import org.garboard.job.SitingRecord;
 public final class RecordFile {
     /** Name of the file in its folder. */
     public static final String NAME = "record.xml";
+    /** A larger one is not read. */
+    public static final int MOST_BYTES = XmlKind.RECORD.mostBytes();
 
     private RecordFile() {
     }
@@ -25,17 +23,7 @@ public final class RecordFile {
      * @param outputs the files beside the record, and what is not among them
      */
     public static byte[] write(SitingRecord decided, String answer, RecordSource source, RecordOutputs outputs) {
-        Record bean = RecordMapping.toBean(decided, answer, source, outputs);
-        try {
-            Marshaller marshaller = JAXBContext.newInstance(XmlKind.RECORD.beans()).createMarshaller();
-            marshaller.setProperty(Marshaller.JAXB_FORMATTED_OUTPUT, Boolean.TRUE);
-            marshaller.setProperty(Marshaller.JAXB_ENCODING, "UTF-8");
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            marshaller.marshal(bean, out);
-            return out.toByteArray();
-        } catch (JAXBException e) {
-            throw new IllegalStateException("cannot write " + NAME, e);
-        }
+        return XmlWriting.bytes(RecordMapping.toBean(decided, answer, source, outputs), XmlKind.RECORD.namespace());
     }
 
     /** The files that a record says were written beside it. */

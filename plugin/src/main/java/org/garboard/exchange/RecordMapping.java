@@ -37,6 +37,7 @@ final class RecordMapping {
         if (decided.pocket().isEmpty() && !decided.refusal().isEmpty()) {
             bean.setPocketRefused(decided.refusal());
         }
+        bean.setSurface(SurfaceMapping.toBean(source.hull(), source.programVersion(), source.table()));
         bean.setOutputs(new Outputs());
         outputs.files().forEach(file -> bean.getOutputs().getFile().add(file(file)));
         bean.getOutputs().getRefused().addAll(outputs.refused());

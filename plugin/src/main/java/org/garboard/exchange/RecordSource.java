@@ -1,11 +1,14 @@
 package org.garboard.exchange;
 
+import org.garboard.hull.Hull;
+
 /**
  * What a record was made from and with.
  *
  * @param programVersion version of the program
  * @param job the job file
  * @param table the table of offsets, named as in the job
+ * @param hull the surface drawn from it
  */
-public record RecordSource(String programVersion, FileHash job, FileHash table) {
+public record RecordSource(String programVersion, FileHash job, FileHash table, Hull hull) {
 }

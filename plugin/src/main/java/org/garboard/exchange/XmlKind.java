@@ -1,24 +1,31 @@
 package org.garboard.exchange;
 
+import java.util.List;
+
 /** The kinds of XML file that are read, and what tells them apart. */
 enum XmlKind {
-    JOB("job", "urn:garboard:job", "1", "garboard-job.xsd", "org.garboard.exchange.xml.job",
+    /** The demo jobs have 3 kB. */
+    JOB("job", "urn:garboard:job", "1", List.of("garboard-job.xsd"), 1 << 20, "org.garboard.exchange.xml.job",
         "write version=\"1\" and bring the elements in line with garboard-job.xsd, or use the program that the file was written for"),
-    RECORD("record", "urn:garboard:record", "1", "garboard-record.xsd", "org.garboard.exchange.xml.record",
+    /** A few hundred kB of regions, and 60 bytes for each pole of the surface. */
+    RECORD("record", "urn:garboard:record", "1", List.of("garboard-surface.xsd", "garboard-record.xsd"), 16 << 20,
+        "org.garboard.exchange.xml.record",
         "use the program that wrote it, or make the record anew with garboard run");
 
     private final String root;
     private final String namespace;
     private final String version;
-    private final String schema;
+    private final List<String> schemas;
+    private final int mostBytes;
     private final String beans;
     private final String remedy;
 
-    XmlKind(String root, String namespace, String version, String schema, String beans, String remedy) {
+    XmlKind(String root, String namespace, String version, List<String> schemas, int mostBytes, String beans, String remedy) {
         this.root = root;
         this.namespace = namespace;
         this.version = version;
-        this.schema = schema;
+        this.schemas = schemas;
+        this.mostBytes = mostBytes;
         this.beans = beans;
         this.remedy = remedy;
     }
@@ -37,7 +44,17 @@ enum XmlKind {
 
     /** Name of the schema's file beside this class. */
     String schema() {
-        return schema;
+        return schemas.get(schemas.size() - 1);
+    }
+
+    /** The schema and before it those that it imports: nothing else is ever fetched. */
+    List<String> schemas() {
+        return schemas;
+    }
+
+    /** The largest file that is read; our choice, far above what is written. */
+    int mostBytes() {
+        return mostBytes;
     }
 
     /** Package of the classes made from the schema. */

@@ -14,6 +14,8 @@ import java.util.Optional;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
+import javax.xml.transform.Source;
+import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
 import javax.xml.validation.SchemaFactory;
 import javax.xml.validation.ValidatorHandler;
@@ -31,8 +33,6 @@ import org.xml.sax.XMLReader;
  * entities and nothing is fetched; size and depth are bounded.
  */
 final class XmlReading {
-    /** Our choice: the demo jobs have 3 kB, a record with regions a few hundred. */
-    static final int MOST_BYTES = 1 << 20;
     private static final String LOCALE = "http://apache.org/xml/properties/locale";
 
     private final XmlKind kind;
@@ -49,8 +49,8 @@ final class XmlReading {
 
     /** Reads the whole file; throws where it cannot be read on. */
     static XmlReading of(XmlKind kind, String file, byte[] bytes) throws FaultyFile {
-        if (bytes.length > MOST_BYTES) {
-            throw new FaultyFile(new Position(1, 1).fault(file, "the file has more than " + MOST_BYTES
+        if (bytes.length > kind.mostBytes()) {
+            throw new FaultyFile(new Position(1, 1).fault(file, "the file has more than " + kind.mostBytes()
                 + " bytes; no " + kind.root() + " file needs that"));
         }
         XmlReading reading = new XmlReading(kind, file, SourceText.decode(file, bytes));
@@ -123,7 +123,9 @@ final class XmlReading {
         SchemaFactory factory = SchemaFactory.newDefaultInstance();
         factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
         factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-        return factory.newSchema(XmlReading.class.getResource(kind.schema()));
+        return factory.newSchema(kind.schemas().stream()
+            .map(schema -> new StreamSource(XmlReading.class.getResource(schema).toExternalForm()))
+            .toArray(Source[]::new));
     }
 
     private UnmarshallerHandler binding() {

@@ -2,6 +2,7 @@ package org.garboard.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -65,6 +66,24 @@ class RecordFileTest {
         assertTrue(text.contains("<pocket-refused>the keel pocket has no site &amp; no depth &lt; 10 mm</pocket-refused>"), text);
         assertTrue(text.contains("<answer>no</answer>"), text);
         assertTrue(text.contains("<refused>sheet 4 (pocket): it does not fit; a larger sheet</refused>"), text);
+    }
+
+    /** The element alone is a surface file but for its prefix and its place on the line. */
+    @Test
+    void holdsTheSurfaceAsItsFileDoes() {
+        String file = new String(SurfaceFile.write(SampleHull.wedge(), "1.2.3", SampleRecord.SOURCE.table()), StandardCharsets.UTF_8);
+        String record = text(SampleRecord.withPocket());
+        String element = record.substring(record.indexOf("<hull:surface"), record.indexOf("    <outputs>")).replace("hull:", "").replace("\n    ", "\n");
+        assertEquals(file.substring(file.indexOf("<surface")).replace(" xmlns=\"urn:garboard:surface\"", ""), element);
+        assertTrue(record.contains("<record xmlns=\"urn:garboard:record\" xmlns:hull=\"urn:garboard:surface\" version=\"1\""), record);
+        assertFalse(record.contains(SurfaceFile.BEGINNING));
+        assertTrue(file.contains(SurfaceFile.BEGINNING));
+    }
+
+    @Test
+    void refusesARecordTooLargeToBeOne() {
+        assertEquals("record.xml:1:1: the file has more than 16777216 bytes; no record file needs that",
+            ((Outputs.Unreadable) RecordFile.outputs(new byte[RecordFile.MOST_BYTES + 1])).fault().message());
     }
 
     @Test

@@ -25,8 +25,6 @@ import org.garboard.exchange.RecordFile;
  * <p>The old record goes first and the new one comes last, so that a folder with a record is whole.
  */
 public final class OutputFolder {
-    private static final int MOST_BYTES = 2 << 20;
-
     private final Path folder;
     private final Map<String, String> listed = new LinkedHashMap<>();
 
@@ -93,7 +91,7 @@ public final class OutputFolder {
         }
         byte[] bytes;
         try (var in = Files.newInputStream(record)) {
-            bytes = in.readNBytes(MOST_BYTES);
+            bytes = in.readNBytes(RecordFile.MOST_BYTES + 1);
         }
         RecordFile.Outputs outputs = RecordFile.outputs(bytes);
         if (outputs instanceof RecordFile.Outputs.Unreadable unreadable) {

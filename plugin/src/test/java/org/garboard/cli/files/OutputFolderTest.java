@@ -138,7 +138,12 @@ class OutputFolderTest {
             + "<transducer name=\"t\" length_mm=\"1\" width_mm=\"1\" height_mm=\"1\" corner-radius_mm=\"0\" stem-diameter_mm=\"0\""
             + " element-inclination_deg=\"0\"/><pocket-wish gap_mm=\"1\" ramp-ratio=\"8\"/>"
             + "<drawing units=\"u\" paper=\"p\" projection=\"p\" number=\"n\" owner=\"o\" creator=\"c\" date=\"2026-03-14\" revision=\"A\"/>"
-            + "<answer>no</answer><siting mount=\"keel-pocket\"/><outputs>" + listed + "</outputs></record>");
+            + "<answer>no</answer><siting mount=\"keel-pocket\"/>"
+            + "<surface xmlns=\"urn:garboard:surface\" version=\"1\" program-version=\"0\" side=\"starboard\" within_m=\"0\">"
+            + "<table name=\"t\" sha256=\"" + hash + "\"/>"
+            + "<panel inner-line=\"k\" outer-line=\"s\" degree-along=\"1\" degree-across=\"1\"><knots-along_m>0 0 1 1</knots-along_m>"
+            + "<knots-across>0 0 1 1</knots-across><poles_m><row>0,0,0 0,1,1</row><row>1,0,0 1,1,1</row></poles_m></panel></surface>"
+            + "<outputs>" + listed + "</outputs></record>");
     }
 
     private List<String> names() throws IOException {

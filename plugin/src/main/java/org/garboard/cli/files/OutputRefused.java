@@ -1,0 +1,10 @@
+package org.garboard.cli.files;
+
+/** A file cannot be written where the user wants it; nothing was changed. */
+public final class OutputRefused extends Exception {
+    private static final long serialVersionUID = 1;
+
+    OutputRefused(String message) {
+        super(message);
+    }
+}

@@ -1,0 +1,65 @@
+package org.garboard.cli.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * One file that a user wants written, whole or not at all. A file that is there already is replaced only
+ * if it is of the same kind, known by a word near its beginning; whatever else stands there belongs to somebody.
+ */
+public final class SingleFile {
+    private static final int BEGINNING = 4096;
+
+    private final Path file;
+    private final String mark;
+
+    /** @param mark what stands near the beginning of every file of this kind, in ASCII */
+    public SingleFile(Path file, String mark) {
+        this.file = file;
+        this.mark = mark;
+    }
+
+    /** Why the file cannot be written is told in words that begin with its name. */
+    public void write(byte[] content) throws OutputRefused {
+        try {
+            refuseStranger();
+            Path part = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+            try {
+                Files.write(part, content, StandardOpenOption.CREATE_NEW);
+                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (AccessDeniedException e) {
+            throw new OutputRefused(file + ": cannot be written: no permission for " + e.getFile());
+        } catch (IOException e) {
+            throw new OutputRefused(file + ": cannot be written: " + e.getMessage());
+        }
+    }
+
+    private void refuseStranger() throws IOException, OutputRefused {
+        Path folder = file.getParent() == null ? Path.of(".") : file.getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new OutputRefused(file + ": cannot be written: " + (Files.exists(folder)
+                ? folder + " is no folder" : "there is no folder " + folder));
+        }
+        if (Files.isDirectory(file)) {
+            throw new OutputRefused(file + ": this is a folder; name a file in it");
+        }
+        if (Files.exists(file) && !(Files.isRegularFile(file) && isOfOurKind())) {
+            throw new OutputRefused(file + ": is there already and was not written by this command; nothing was written."
+                + " Give another name, or move it away");
+        }
+    }
+
+    private boolean isOfOurKind() throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(BEGINNING), StandardCharsets.US_ASCII).contains(mark);
+        }
+    }
+}

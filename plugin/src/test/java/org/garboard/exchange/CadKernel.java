@@ -1,0 +1,86 @@
+package org.garboard.exchange;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * FreeCAD without a screen, as a reader of surface files that is not ours. A test that needs it is
+ * skipped, and says so, where it is not installed; with the environment variable
+ * {@code GARBOARD_READERS=required} it fails instead.
+ *
+ * <p>Its exit status and its standard output prove nothing: what counts is the file of answers.
+ */
+final class CadKernel {
+    private static final String PROGRAM = "freecadcmd";
+    private static final long SECONDS = 120;
+
+    private final Path folder;
+
+    /** @param folder where all its files go, settings of its own too */
+    private CadKernel(Path folder) {
+        this.folder = folder;
+    }
+
+    static CadKernel in(Path folder) {
+        if (!isInstalled()) {
+            String message = PROGRAM + " is not on the PATH (Debian package freecad-python3)";
+            if ("required".equals(System.getenv("GARBOARD_READERS"))) {
+                Assertions.fail(message + ", and GARBOARD_READERS=required");
+            }
+            Assumptions.abort(message + ": not checked");
+        }
+        return new CadKernel(folder);
+    }
+
+    private static boolean isInstalled() {
+        for (String place : System.getenv("PATH").split(":")) {
+            if (Files.isExecutable(Path.of(place, PROGRAM))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What {@code read_surface.py} answers, line by line, "done" left out. */
+    List<String> answers(byte[] surface, String places) throws IOException, InterruptedException {
+        Path script = folder.resolve("read_surface.py");
+        try (var in = CadKernel.class.getResourceAsStream("/exchange/read_surface.py")) {
+            Files.write(script, in.readAllBytes());
+        }
+        Path answers = folder.resolve("answers.txt");
+        Files.deleteIfExists(answers);
+        run(script, Map.of(
+            "FREECAD_USER_HOME", Files.createDirectories(folder.resolve("home")).toString(),
+            "GARBOARD_SURFACE", Files.write(folder.resolve("surface.xml"), surface).toString(),
+            "GARBOARD_PLACES", Files.writeString(folder.resolve("places.txt"), places, StandardCharsets.US_ASCII).toString(),
+            "GARBOARD_ANSWERS", answers.toString()));
+        List<String> lines = Files.readAllLines(answers, StandardCharsets.US_ASCII);
+        Assertions.assertEquals("done", lines.get(lines.size() - 1));
+        return lines.subList(0, lines.size() - 1);
+    }
+
+    private void run(Path script, Map<String, String> variables) throws IOException, InterruptedException {
+        Path said = folder.resolve("said.txt");
+        ProcessBuilder builder = new ProcessBuilder(PROGRAM, script.toString())
+            .redirectInput(ProcessBuilder.Redirect.from(Path.of("/dev/null").toFile()))
+            .redirectErrorStream(true).redirectOutput(said.toFile());
+        builder.environment().putAll(variables);
+        Process process = builder.start();
+        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new AssertionError(PROGRAM + " did not end in " + SECONDS + " s");
+        }
+        Path fault = Path.of(variables.get("GARBOARD_ANSWERS") + ".fault");
+        if (process.exitValue() != 0 || Files.exists(fault) || !Files.exists(Path.of(variables.get("GARBOARD_ANSWERS")))) {
+            throw new AssertionError(PROGRAM + " ended with " + process.exitValue() + ": "
+                + (Files.exists(fault) ? Files.readString(fault) : Files.readString(said)));
+        }
+    }
+}
