@@ -132,19 +132,19 @@ final class PanelCells {
 
         // S_u = (1, yu, zu), S_v = (0, yv, zv); S_v x S_u points into the water
         double nx = zu * yv - yu * zv;
-        double square = nx * nx + zv * zv + yv * yv;
-        double scale = 1 / Math.sqrt(square);
+        double g = yv * yv + zv * zv;
+        double scale = 1 / Math.sqrt(nx * nx + g);
         double ny = zv * scale;
         double nz = -yv * scale;
         double e = 1 + yu * yu + zu * zu;
         double f = yu * yv + zu * zv;
-        double g = yv * yv + zv * zv;
         double l = -(yuu * ny + zuu * nz);
         double m = -(yuv * ny + zuv * nz);
         double n = -(yvv * ny + zvv * nz);
-        double mean = (e * n - 2 * f * m + g * l) / (2 * square);
-        double gauss = (l * n - m * m) / square;
-        double half = Math.sqrt(Math.max(0, mean * mean - gauss));
+        double inverse = scale * scale;
+        double mean = 0.5 * (e * n - 2 * f * m + g * l) * inverse;
+        double half = Math.sqrt(Math.max(0, mean * mean - (l * n - m * m) * inverse));
+        double outward = 1 / yv;
         out[at] = x;
         out[at + Y] = y;
         out[at + Z] = z;
@@ -153,8 +153,8 @@ final class PanelCells {
         out[at + NZ] = nz;
         out[at + K1] = mean + half;
         out[at + K2] = mean - half;
-        out[at + DZ_DY] = zv / yv;
-        out[at + DZ_DX] = zu - zv * yu / yv;
+        out[at + DZ_DY] = zv * outward;
+        out[at + DZ_DX] = zu - zv * yu * outward;
     }
 
     private static double second(double[] a, int from, double t, double s) {

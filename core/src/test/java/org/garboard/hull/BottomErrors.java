@@ -11,6 +11,8 @@ record BottomErrors(double deadriseDegrees, double buttockSlopeDegrees, double c
     private static final int ALONG = 80;
     private static final int ACROSS = 47;
     private static final double SMALL = 1e-4;
+    /** Between the heights from which curvature is taken [m]. */
+    private static final double STEP = 0.01;
 
     /** @param from and to, the stretch of the length that counts, 0 to 1 from forward */
     static BottomErrors of(Hull hull, Bottoms form, double from, double to) {
@@ -18,6 +20,7 @@ record BottomErrors(double deadriseDegrees, double buttockSlopeDegrees, double c
         double slope = 0;
         double curvature = 0;
         int count = 0;
+        int curved = 0;
         for (int i = 1; i < ALONG; i++) {
             double x = Bottoms.LENGTH * i / ALONG;
             for (int k = 0; k < ACROSS && x >= from * Bottoms.LENGTH && x <= to * Bottoms.LENGTH; k++) {
@@ -26,22 +29,25 @@ record BottomErrors(double deadriseDegrees, double buttockSlopeDegrees, double c
                 deadrise += square(point.deadrise().radians() - Math.atan(form.slope(x, y)));
                 slope += square(point.buttockSlope().radians()
                         - Math.atan((form.z(x + SMALL, y) - form.z(x - SMALL, y)) / (2 * SMALL)));
-                curvature += square(bend(hull.height(x, y - 0.02), hull.height(x, y), hull.height(x, y + 0.02))
-                        - bend(form.z(x, y - 0.02), form.z(x, y), form.z(x, y + 0.02)));
+                if (y > STEP && y + STEP < 0.98 * form.chineHalfBreadth(x)) {
+                    curvature += square(bend(hull.height(x, y - STEP), hull.height(x, y), hull.height(x, y + STEP))
+                            - bend(form.z(x, y - STEP), form.z(x, y), form.z(x, y + STEP)));
+                    curved++;
+                }
                 count++;
             }
         }
         return new BottomErrors(Math.toDegrees(Math.sqrt(deadrise / count)),
-                Math.toDegrees(Math.sqrt(slope / count)), Math.sqrt(curvature / count));
+                Math.toDegrees(Math.sqrt(slope / count)), Math.sqrt(curvature / curved));
     }
 
     private static double square(double value) {
-        return value == value ? value * value : 0;
+        return value * value;
     }
 
-    /** Curvature of a curve from three heights 20 mm apart. */
+    /** Curvature of a curve from three heights. */
     private static double bend(double before, double here, double after) {
-        double slope = (after - before) / 0.04;
-        return (after - 2 * here + before) / 0.0004 / Math.pow(1 + slope * slope, 1.5);
+        double slope = (after - before) / (2 * STEP);
+        return (after - 2 * here + before) / (STEP * STEP) / Math.pow(1 + slope * slope, 1.5);
     }
 }
