@@ -46,9 +46,10 @@ public final class TableFaults {
 
     private void stations() {
         List<Station> stations = table.stations();
+        // two make a surface, straight from one to the other; whether that will do is for the reader of a file to say
         if (stations.size() < 2) {
             faults.add(TableFault.inTable("the table has " + stations.size()
-                + " station(s); a hull is lofted through two at least"));
+                + " station(s); three are the least"));
         }
         for (int i = 1; i < stations.size(); i++) {
             Station before = stations.get(i - 1);

@@ -34,7 +34,7 @@ class TableFaultsTest {
     @Test
     void badInput_stations() {
         assertFaults(new TableSketch(MILLIMETRE, 0).keel(0).sheer(of(1), of(1)),
-            "the table has 1 station(s); a hull is lofted through two at least");
+            "the table has 1 station(s); three are the least");
         assertFaults(new TableSketch(MILLIMETRE, 0, 1).station("1", 2).station("3", 1.5)
                 .keel(0, 0, 0, 0).sheer(of(1, 1, 1, 1), of(1, 1, 1, 1)),
             "station 2 station 1 is given twice; give each station its own name",

@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 record Cell(int row, int column, String text) {
     private static final Pattern DASHES = Pattern.compile("[-\u2010\u2011\u2012\u2013\u2014\u2015\u2212]{1,3}");
 
+    private static final int MOST_QUOTED = 80;
+
     /** Nothing stands there. */
     boolean isEmpty() {
         return text.isEmpty();
@@ -22,7 +24,8 @@ record Cell(int row, int column, String text) {
         return text.isEmpty() || DASHES.matcher(text).matches();
     }
 
+    /** For messages; of a long text its beginning. */
     String quoted() {
-        return "\"" + text + "\"";
+        return "\"" + (text.length() > MOST_QUOTED ? text.substring(0, MOST_QUOTED) + "…" : text) + "\"";
     }
 }

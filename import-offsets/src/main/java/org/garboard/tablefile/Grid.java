@@ -17,12 +17,17 @@ import org.apache.commons.csv.CSVRecord;
  * begins with it, so it is read and not guessed.
  */
 final class Grid {
+    /** Blanks are taken possessively: a line of nothing else would be tried in every way to part them. */
     private static final Pattern STATION_LINE =
-        Pattern.compile("(?m)^ *(\"?) *" + Labels.STATION + " *\\1 *([,;\t])");
+        Pattern.compile("(?m)^ *+(\"?) *+" + Labels.STATION + " *+\\1 *+([,;\t])");
 
     /** Far above what the largest table needs; our choice, so that a stray file is refused before it fills the memory. */
     private static final int MOST_CELLS = 2000;
     private static final int MOST_LINES = 4000;
+    private static final int MOST_CELLS_IN_ALL = 500_000;
+    private static final int MOST_CHARACTERS = 1000;
+    private static final String LARGEST_TABLE =
+        "; a table has " + Layout.MOST_STATIONS + " stations and " + Layout.MOST_LINES + " lines at most";
 
     private Grid() {
     }
@@ -42,11 +47,16 @@ final class Grid {
     private static boolean isOfBearableSize(String text, char mark, Problems problems) {
         int row = 1;
         int cells = 1;
+        int cellsInAll = 1;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c == mark && ++cells > MOST_CELLS) {
-                problems.inRow(row, "", "this line has more than " + MOST_CELLS + " cells");
-                return false;
+            if (c == mark) {
+                cells++;
+                cellsInAll++;
+                if (cells > MOST_CELLS) {
+                    problems.inRow(row, "", "this line has more than " + MOST_CELLS + " cells" + LARGEST_TABLE);
+                    return false;
+                }
             }
             if (c == '\n' || c == '\r') {
                 cells = 1;
@@ -54,9 +64,11 @@ final class Grid {
             }
         }
         if (row > MOST_LINES) {
-            problems.inFile("the file has more than " + MOST_LINES + " lines");
+            problems.inFile("the file has more than " + MOST_LINES + " lines" + LARGEST_TABLE);
+        } else if (cellsInAll > MOST_CELLS_IN_ALL) {
+            problems.inFile("the file has more than " + MOST_CELLS_IN_ALL + " cells, empty ones included" + LARGEST_TABLE);
         }
-        return row <= MOST_LINES;
+        return problems.isEmpty();
     }
 
     private static Optional<List<GridRow>> split(String text, char mark, Problems problems) {
@@ -65,6 +77,9 @@ final class Grid {
         int row = 1;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord record : parser) {
+                if (hasOverlongCell(record, row, problems)) {
+                    return Optional.empty();
+                }
                 GridRow cells = row(record, row);
                 if (!cells.isEmpty()) {
                     rows.add(cells);
@@ -77,6 +92,17 @@ final class Grid {
             return Optional.empty();
         }
         return Optional.of(rows);
+    }
+
+    private static boolean hasOverlongCell(CSVRecord record, int row, Problems problems) {
+        for (int i = 0; i < record.size(); i++) {
+            if (record.get(i).length() > MOST_CHARACTERS) {
+                problems.inCell(new Cell(row, i + 1, record.get(i)), "", "",
+                    "has " + record.get(i).length() + " characters; a cell has " + MOST_CHARACTERS + " at most");
+                return true;
+            }
+        }
+        return false;
     }
 
     private static GridRow row(CSVRecord record, int number) {

@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param lines the rows of both blocks, in the order of the file
  */
 record Layout(List<Cell> stations, Optional<Strip> distances, List<Strip> lines) {
-    private static final int MOST_STATIONS = 500;
-    private static final int MOST_LINES = 200;
+    static final int MOST_STATIONS = 500;
+    static final int MOST_LINES = 200;
 
     Layout {
         stations = List.copyOf(stations);

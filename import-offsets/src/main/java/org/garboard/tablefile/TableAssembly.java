@@ -16,6 +16,9 @@ import org.garboard.offsets.TableLine;
 
 /** Makes the table of the cells, and brings the faults seen in the table back to the cells they come from. */
 final class TableAssembly {
+    /** A surface could be drawn, straight from one to the other; a place for a cut cannot be judged on it. */
+    private static final int FEW_STATIONS = 2;
+
     private final Layout layout;
     private final Headings headings;
     private final Problems problems;
@@ -39,6 +42,10 @@ final class TableAssembly {
     static OffsetTable of(Layout layout, Headings headings, Problems problems) {
         TableAssembly assembly = new TableAssembly(layout, headings, problems);
         List<Station> stations = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
+        if (stations.size() == FEW_STATIONS) {
+            problems.inFile("the table has 2 stations; three are the least, for between two nothing tells"
+                + " how the skin curves along the boat");
+        }
         layout.lines().forEach(assembly::line);
         assembly.lengths.compareMarks();
         OffsetTable table = new OffsetTable(headings.title(), headings.surface(), assembly.lengths.leastCount(),

@@ -19,6 +19,8 @@ final class TableText {
     static Optional<String> of(byte[] content, Problems problems) {
         if (content.length > TableFile.MOST_BYTES) {
             problems.inFile(tooLarge(content.length));
+        } else if (startsWith(content, 0xFF, 0xFE, 0, 0) || startsWith(content, 0, 0, 0xFE, 0xFF)) {
+            problems.inFile("the text is UTF-32; save it as CSV in UTF-8");
         } else if (startsWith(content, 0xFE, 0xFF) || startsWith(content, 0xFF, 0xFE)) {
             problems.inFile("the text is UTF-16; save it as CSV in UTF-8");
         } else if (startsWith(content, 'P', 'K', 3, 4)) {

@@ -153,23 +153,23 @@ class TableFileTest {
     })
     void exact_unitsOfTheHeading(String unit, double leastCount, String sheer) {
         OffsetTable table = Tables.read("""
-            Units,%s,outside of planking
-            Station,0,1
-            x,0,2 m
+            Units,%2$s,outside of planking
+            Station,0,1,2
+            x,0,2 m,4 m
             Heights
-            Sheer,%s,%s
-            Keel,0,0
+            Sheer,%1$s,%1$s,%1$s
+            Keel,0,0,0
             Half-breadths
-            Sheer,%s,%s
-            """.formatted(unit, sheer, sheer, sheer, sheer));
+            Sheer,%1$s,%1$s,%1$s
+            """.formatted(sheer, unit));
         assertEquals(leastCount, table.leastCount(), 1e-15);
         assertEquals(2.0, table.stations().get(1).x());
     }
 
     @Test
     void exact_decimalCommaAndTab() {
-        OffsetTable table = Tables.read("Units\tm\tto outside of skin\nStation\t0\t1\nx\t-0,5\t1\nHeights\n"
-            + "Sheer\t1,25\t1,2\nKeel\t0\t0,05\nHalf-breadths\nSheer\t0,5\t0,6\n");
+        OffsetTable table = Tables.read("Units\tm\tto outside of skin\nStation\t0\t1\t2\nx\t-0,5\t1\t2\nHeights\n"
+            + "Sheer\t1,25\t1,2\t1,2\nKeel\t0\t0,05\t0,05\nHalf-breadths\nSheer\t0,5\t0,6\t0,6\n");
         assertEquals(-0.5, table.stations().get(0).x());
         assertEquals(1.25, table.lines().get(0).at(0).orElseThrow());
         assertEquals(0.01, table.leastCount());
@@ -194,18 +194,18 @@ class TableFileTest {
     void exact_severalChinesAndAFlatKeel() {
         OffsetTable table = Tables.read("""
             Units,mm,to outside of skin
-            Station,0,1
-            x,0,1000
+            Station,0,1,2
+            x,0,1000,2000
             Heights above base line
-            Sheer,900,900
-            Upper chine,600,600
-            Chine 1,300,300
-            Keel,0,0
+            Sheer,900,900,900
+            Upper chine,600,600,600
+            Chine 1,300,300,300
+            Keel,0,0,0
             Half-breadths
-            sheer,900,900
-            UPPER  CHINE,800,800
-            Chine 1,700,700
-            Half-siding,40,50
+            sheer,900,900,900
+            UPPER  CHINE,800,800,800
+            Chine 1,700,700,700
+            Half-siding,40,50,50
             """);
         assertEquals(List.of("Keel", "Half-siding", "Chine 1", "Upper chine", "Sheer"), Stream.concat(
             Stream.of("Keel"), PanelOffsets.of(table).stream().map(PanelOffsets::upper)).toList());
@@ -219,13 +219,13 @@ class TableFileTest {
             Designer,nobody
             Units,mm
             Surface,to outside of skin
-            Station,0,1
-            x,0,1000
+            Station,0,1,2
+            x,0,1000,2000
             Heights
-            Sheer,900,900
-            Keel,0,0
+            Sheer,900,900,900
+            Keel,0,0,0
             Half-breadths
-            Sheer,900,900
+            Sheer,900,900,900
             Note,invented,for a test
             """);
         assertEquals(List.of(", TABLE OF OFFSETS", "A skiff", "Designer, nobody", "Note, invented, for a test"),

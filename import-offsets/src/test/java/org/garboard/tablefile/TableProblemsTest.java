@@ -3,11 +3,13 @@ package org.garboard.tablefile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Every message in full, for a file with many faults of one sort. */
@@ -19,16 +21,16 @@ class TableProblemsTest {
         assertEquals(String.join("\n", messages), Tables.problems(file));
     }
 
-    /** A sound table of two stations, to be spoilt. */
+    /** A sound table, to be spoilt. */
     private static final String SOUND = """
         Units,mm,to outside of skin
-        Station,0,1
-        x,0,1000
+        Station,0,1,2
+        x,0,1000,2000
         HEIGHTS
-        Sheer,800,800
-        Keel,0,0
+        Sheer,800,800,800
+        Keel,0,0,0
         HALF-BREADTHS
-        Sheer,90,90
+        Sheer,90,90,90
         """;
 
     @Test
@@ -62,7 +64,7 @@ class TableProblemsTest {
 
     @Test
     void badInput_ellipsisOfAnUnfinishedTable() {
-        assertProblems(SOUND.replace("Sheer,800,800", "Sheer,800,…").replace("Sheer,90,90", "Sheer,90,…"),
+        assertProblems(SOUND.replace("Sheer,800,800,800", "Sheer,800,…,800").replace("Sheer,90,90,90", "Sheer,90,…,90"),
             "boat.csv:5, station 1, Sheer: column 3: height \"…\" is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
             "boat.csv:8, station 1, Sheer: column 3: half-breadth \"…\" is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)");
     }
@@ -71,25 +73,25 @@ class TableProblemsTest {
     void badInput_rowsUnknownMisplacedOrTwice() {
         assertProblems("""
             Units,mm,to outside of skin
-            Station,0,1
-            x,0,1000
-            x,0,1000
+            Station,0,1,2
+            x,0,1000,2000
+            x,0,1000,2000
             HEIGHTS ABOVE BASE,mm
-            Sheer,900,900
-            Chine,300,300
-            Upper chine,500,500
-            Kiel,0,0
+            Sheer,900,900,900
+            Chine,300,300,300
+            Upper chine,500,500,500
+            Kiel,0,0,0
             Diagonal A,1,2
             ,5,6
-            WL 300,5,6
+            WL 300,5,6,7
             HALF-BREADTHS FROM CENTRELINE
-            Sheer,900,900
-            Sheer,900,900
-            Lower chine,500,500
-            Chine,700,700
-            Keel,40,40
-            WL 400,720,720
-            Waterline 0.4 m,720,720
+            Sheer,900,900,900
+            Sheer,900,900,900
+            Lower chine,500,500,500
+            Chine,700,700,700
+            Keel,40,40,40
+            WL 400,720,720,720
+            Waterline 0.4 m,720,720,720
             """,
             "boat.csv: no row gives the keel; add \"Keel\" to the heights",
             "boat.csv:4: column 1: \"x\" gives the distances a second time, after line 3; leave one out",
@@ -160,7 +162,27 @@ class TableProblemsTest {
             HALF-BREADTHS
             Sheer,90
             """,
-            "boat.csv: the table has 1 station(s); a hull is lofted through two at least");
+            "boat.csv: the table has 1 station(s); three are the least");
+    }
+
+    /** A surface could be drawn; on a boat it would be a guess. */
+    @Test
+    void badInput_twoStations() {
+        String twoStations = """
+            Units,mm,to outside of skin
+            Station,0,1
+            x,0,1000
+            HEIGHTS
+            Sheer,800,800
+            Keel,0,O
+            HALF-BREADTHS
+            Sheer,90,90
+            """;
+        String tooFew = "boat.csv: the table has 2 stations; three are the least, for between two nothing tells how the skin curves"
+            + " along the boat";
+        assertProblems(twoStations.replace(",O", ",0"), tooFew);
+        assertProblems(twoStations, tooFew,
+            "boat.csv:6, station 1, Keel: column 3: height \"O\" is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)");
     }
 
     @Test
@@ -170,14 +192,14 @@ class TableProblemsTest {
             Stations from the transom,measured
             Units,fathoms,mm,ft
             Surface,to outside of skin,inside of planking,20 mm
-            Station,0,A
-            Distance from AP,0,1000
+            Station,0,A,2
+            Distance from AP,0,1000,2000
             Spacing,0
             HEIGHTS
-            Sheer,800,800
-            Keel,0,0
+            Sheer,800,800,800
+            Keel,0,0,0
             HALF-BREADTHS
-            Sheer,90,90
+            Sheer,90,90,90
             """,
             "boat.csv:2: column 1: \"Stations from the transom\" measures from aft, which is not read yet;"
                 + " write the stations from forward aft, with their distances from the forward one",
@@ -195,10 +217,10 @@ class TableProblemsTest {
     @Test
     void badInput_headingsLeftOut() {
         assertProblems("""
-            Station,0,1
-            Sheer,800,8.0.0
+            Station,0,1,2
+            Sheer,800,8.0.0,800
             HEIGHTS
-            Keel,0,0
+            Keel,0,0,0
             """,
             "boat.csv: the units are not told; add a row Units, with mm, cm, m, ft, in or feet-inches-eighths in its next cell",
             "boat.csv: the surface is not told; add \"to outside of skin\" to the row Units if the table is drawn to that",
@@ -234,13 +256,13 @@ class TableProblemsTest {
     void badInput_pointAndCommaMixed() {
         assertProblems("""
             Units;mm;to outside of skin
-            Station;0;1
-            x;0;1.000,5
+            Station;0;1;2
+            x;0;1.000,5;2000
             HEIGHTS
-            Sheer;800,5;800.5
-            Keel;0;0
+            Sheer;800,5;800.5;800
+            Keel;0;0;0
             HALF-BREADTHS
-            Sheer;90;90
+            Sheer;90;90;90
             """,
             "boat.csv:3, station 1: column 3: distance \"1.000,5\" is not a number; write 1000.5 or 3-3-3 (ft-in-eighths)",
             "boat.csv:5, station 1, Sheer: column 3: height \"800.5\" has a decimal point, and \"800,5\" in line 5 a decimal comma;"
@@ -250,12 +272,12 @@ class TableProblemsTest {
     /** 1.420 in a table of millimetres is 1420 to some and 1.42 to others; one number that cannot be thousands settles it. */
     @Test
     void badInput_pointsThatMayPartThousands() {
-        String table = SOUND.replace("1000", "1.000").replace("Sheer,800,800", "Sheer,1.420,1.390");
+        String table = SOUND.replace("1000", "1.000").replace("Sheer,800,800,800", "Sheer,1.420,1.390,1.390");
         assertProblems(table,
             "boat.csv:3, station 1: column 3: distance \"1.000\" may be 1000 or 1; leave out what parts the thousands,"
                 + " or write other than three decimals");
         assertEquals(0.00142, Tables.read(table.replace("1.390", "1.39")).lines().get(0).at(0).orElseThrow());
-        assertEquals(1.42, Tables.read(table.replace("Units,mm", "Units,m").replace("90,90", "1,1"))
+        assertEquals(1.42, Tables.read(table.replace("Units,mm", "Units,m").replace("90,90,90", "1,1,1"))
             .lines().get(0).at(0).orElseThrow());
     }
 
@@ -329,6 +351,8 @@ class TableProblemsTest {
             Tables.problems("Station,0".getBytes(StandardCharsets.UTF_16LE)));
         assertEquals("boat.csv:2: the byte 0xE9 is not UTF-8; save the file as CSV in UTF-8",
             Tables.problems("Units,mm\nTitle,caf\u00e9\nStation,0,1\n".getBytes(StandardCharsets.ISO_8859_1)));
+        assertEquals("boat.csv: the text is UTF-32; save it as CSV in UTF-8",
+            Tables.problems("\uFEFFStation,0".getBytes(Charset.forName("UTF-32LE"))));
         assertEquals("boat.csv: this is a spreadsheet or another zip file; save the table as CSV in UTF-8",
             Tables.problems(new byte[] {'P', 'K', 3, 4, 20, 0}));
     }
@@ -343,9 +367,24 @@ class TableProblemsTest {
         assertEquals(file + ": " + tooLarge, Tables.messages(TableFile.read(file)));
         assertProblems("Station" + ",1".repeat(501) + "\n",
             "boat.csv: the table has 501 stations; 500 are the most");
-        assertProblems(SOUND + "WL 5,1,1\n".repeat(198), "boat.csv: the table has 201 lines; 200 are the most");
-        assertProblems("Station" + ",".repeat(100_000) + "\n", "boat.csv:1: this line has more than 2000 cells");
-        assertProblems("Station,0\n" + "\n".repeat(100_000), "boat.csv: the file has more than 4000 lines");
+        assertProblems(SOUND + "WL 5,1,1,1\n".repeat(198), "boat.csv: the table has 201 lines; 200 are the most");
+        String largest = "; a table has 500 stations and 200 lines at most";
+        assertProblems("Station" + ",".repeat(100_000) + "\n", "boat.csv:1: this line has more than 2000 cells" + largest);
+        assertProblems("Station,0\n" + "\n".repeat(100_000), "boat.csv: the file has more than 4000 lines" + largest);
+        assertProblems(("Note" + ",".repeat(1900) + "\n").repeat(300) + SOUND,
+            "boat.csv: the file has more than 500000 cells, empty ones included" + largest);
+        assertProblems(SOUND.replace("Keel", "K".repeat(1001)),
+            "boat.csv:6: column 1: \"" + "K".repeat(80) + "…\" has 1001 characters; a cell has 1000 at most");
+        assertProblems(SOUND.replace("Keel,0", "Keel,\"0" + ",0".repeat(500) + "\""),
+            "boat.csv:6: column 2: \"0" + ",0".repeat(39) + ",…\" has 1001 characters; a cell has 1000 at most");
+    }
+
+    /** Trying every way to part a line of blanks would take years. */
+    @Test
+    @Timeout(60)
+    void badInput_aLineOfBlanks() {
+        assertProblems(" ".repeat(5_000_000) + "x\n", "boat.csv: no line begins with \"Station\" and then , or ; or a tab;"
+            + " write the stations in such a line, or head a column with it");
     }
 
     @Test
