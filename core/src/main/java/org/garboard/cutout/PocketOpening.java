@@ -24,7 +24,7 @@ final class PocketOpening {
 
     /**
      * Bisection on ramp less skin: the ramp falls and, where a pocket can be, stays above the skin up
-     * to one crossing.
+     * to one crossing. Beyond the end of the skin counts as outside, so that a first step too long does no harm.
      */
     private double end(double across, int direction) {
         if (!form.ramped()) {
@@ -38,9 +38,6 @@ final class PocketOpening {
         for (int i = 0; i < 8 && clearance(outside, across, direction) > 0; i++) {
             outside += Math.max(0.1, outside - inside);
         }
-        if (!(clearance(outside, across, direction) <= 0)) {
-            return Double.NaN;
-        }
         while (outside - inside > CLOSE) {
             double middle = 0.5 * (inside + outside);
             if (clearance(middle, across, direction) > 0) {
@@ -49,7 +46,7 @@ final class PocketOpening {
                 outside = middle;
             }
         }
-        return 0.5 * (inside + outside);
+        return clearance(outside, across, direction) <= 0 ? 0.5 * (inside + outside) : Double.NaN;
     }
 
     private double clearance(double along, double across, int direction) {

@@ -39,14 +39,18 @@ class KeelPocketCutTest {
 
     /** Plane-sided V, keel rising aft at a slope; sides square to the sloping keel have the tangent given. */
     private static Hull wedge(double slope) {
+        return hull(x -> slope * x, TAN / Math.cos(Math.atan(slope)));
+    }
+
+    /** Plane-sided V on any keel line, sides of one plumb tangent. */
+    private static Hull hull(DoubleUnaryOperator keel, double plumb) {
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i <= 6; i++) {
             stations.add(new Station(String.valueOf(i), i));
         }
-        double plumb = TAN / Math.cos(Math.atan(slope));
         return Hull.through(new OffsetTable("wedge", SkinSurface.OUTSIDE_OF_SKIN, 1e-6, stations, List.of(
-                row(LineKind.KEEL, "Keel", Measure.HEIGHT, x -> slope * x),
-                row(LineKind.CHINE, "Chine", Measure.HEIGHT, x -> slope * x + plumb),
+                row(LineKind.KEEL, "Keel", Measure.HEIGHT, keel),
+                row(LineKind.CHINE, "Chine", Measure.HEIGHT, x -> keel.applyAsDouble(x) + plumb),
                 row(LineKind.CHINE, "Chine", Measure.HALF_BREADTH, x -> 1),
                 row(LineKind.SHEER, "Sheer", Measure.HEIGHT, x -> 1.5),
                 row(LineKind.SHEER, "Sheer", Measure.HALF_BREADTH, x -> 1.2))));
@@ -103,6 +107,23 @@ class KeelPocketCutTest {
             reach = Math.max(reach, point.getY());
         }
         assertEquals(W / 2, reach, 1e-12);
+    }
+
+    /**
+     * A keel that falls away by c s^2 from the middle: a ramp from a face f deep meets it where
+     * f - (s - L/2) / R = -c s^2, beyond the f R of a straight keel and well short of the table's end.
+     */
+    @Test
+    void exact_rampsRunOnWhereTheKeelFallsAway() {
+        double c = 0.001;
+        double ratio = 40;
+        double face = 0.1 - H;
+        Hull hull = hull(x -> -c * (x - 3) * (x - 3), TAN);
+        PocketOutcome outcome = KeelPocketCut.cut(hull, body(0), new PocketWish(OptionalDouble.of(0.1), 0, ratio), 3);
+        Pocket pocket = assertInstanceOf(PocketOutcome.Built.class, outcome).pocket();
+        double end = (1 / ratio - Math.sqrt(1 / (ratio * ratio) - 4 * c * (face + L / 2 / ratio))) / (2 * c);
+        assertEquals(end - L / 2, pocket.aftRamp(), 1e-6);
+        assertEquals(end - L / 2, pocket.foreRamp(), 1e-6);
     }
 
     /** A V unrolls without stretch: across lengths grow by 1 / cos beta, along lengths stay. */
