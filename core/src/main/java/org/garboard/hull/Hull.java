@@ -47,12 +47,13 @@ public final class Hull {
 
     /**
      * The fairest surface whose distance from every reading of the table, up or out as it is read, is at
-     * most half the table's least count; through the points where the least count is 0.
+     * most half the table's least count; through the points where the least count is 0, and where there are
+     * but two stations: lines between two are straight, and nothing shows how fair they run.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
      */
     public static Hull faired(OffsetTable table) {
-        return table.leastCount() > 0 ? Loft.within(table) : Loft.through(table);
+        return table.leastCount() > 0 && table.stations().size() > 2 ? Loft.within(table) : Loft.through(table);
     }
 
     /** Panels from the keel outward. */

@@ -25,6 +25,7 @@ public final class TableFaults {
         check.rows();
         check.namedLines();
         check.cells();
+        check.faults.addAll(SizeFaults.of(table));
         check.sections();
         return List.copyOf(check.faults);
     }

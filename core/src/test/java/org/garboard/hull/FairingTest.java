@@ -109,6 +109,18 @@ class FairingTest {
         }
     }
 
+    /** Two stations say nothing of how fair the lines between them run. */
+    @Test
+    void law_twoStationsNoFairing() {
+        OffsetTable whole = Bottoms.all().get(1).table(EIGHTH, 0.25);
+        OffsetTable ends = new OffsetTable("ends", whole.surface(), EIGHTH, whole.stations().subList(0, 2), whole.lines().stream()
+            .map(line -> new TableLine(line.kind(), line.name(), line.level(), line.measure(),
+                line.entries().stream().filter(entry -> entry.station() < 2).toList()))
+            .toList());
+        assertEquals(0, worstResidual(Hull.faired(ends), ends), 1e-9);
+        assertEquals(0, Hull.faired(ends).within());
+    }
+
     /** The panels still meet, and the keel stays on the centreline. */
     @Test
     void law_panelsMeet() {

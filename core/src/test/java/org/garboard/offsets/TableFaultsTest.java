@@ -43,6 +43,16 @@ class TableFaultsTest {
     }
 
     @Test
+    void badInput_sizesThatNoBoatHas() {
+        assertFaults(new TableSketch(MILLIMETRE, -50, 50).keel(-20, 0).sheer(of(10, 10), of(20, 20)));
+        assertFaults(new TableSketch(MILLIMETRE, -50, 50.001).keel(0, 0).sheer(of(1000, 1000), of(1500, 1500)),
+            "station 1 the table is 100001 mm long, and 100000 mm is the most; see whether its unit is right");
+        assertFaults(new TableSketch(EIGHTH, 0, 1).keel(0, 0).sheer(of(1, 12), of(1, 25.4)),
+            "line 1 station 1 height 83-4-0 is beyond 65-7-3, the most; see whether its unit and its decimal mark are right",
+            "line 2 station 1 half-breadth 39-4-4 is beyond 32-9-6, the most; see whether its unit and its decimal mark are right");
+    }
+
+    @Test
     void badInput_namedLinesMissing() {
         assertFaults(new TableSketch(MILLIMETRE, 0, 1).waterline(0.2, 1, 1),
             "no row gives the keel; add \"Keel\" to the heights",
