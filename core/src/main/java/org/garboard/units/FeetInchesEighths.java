@@ -39,7 +39,7 @@ final class FeetInchesEighths {
         }
         String[] numbers = parts.split("-");
         if (numbers[0].length() > MOST_DIGITS) {
-            return new Unreadable("has more than " + MOST_DIGITS + " digits of feet");
+            return new Unreadable("has more than " + MOST_DIGITS + " digits of feet; write so many at most");
         }
         if (above(numbers[1], 11)) {
             return new Unreadable("has " + numbers[1] + " inches; inches go from 0 to 11");

@@ -57,7 +57,7 @@ public final class LengthNotation {
             return new Unreadable("ends in its decimal mark; write the decimals or leave the mark out");
         }
         if (whole.length() + fraction.length() > MOST_DIGITS) {
-            return new Unreadable("has more than " + MOST_DIGITS + " digits");
+            return new Unreadable("has more than " + MOST_DIGITS + " digits; write so many at most");
         }
         BigDecimal number = new BigDecimal(parts.group(1) + whole + "." + fraction + "0");
         Optional<LengthUnit> unit = bareUnit;

@@ -92,7 +92,7 @@ class LengthNotationTest {
         "2-3-4--   | has 4 parts; write feet-inches-eighths as in 2-3-4, a sixteenth more as 2-3-4+",
         "2-3-1/2   | has a fraction; write feet-inches-eighths as in 2-3-4, a sixteenth more as 2-3-4+",
         "27+       | has 1 part; write feet-inches-eighths as in 2-3-4, a sixteenth more as 2-3-4+",
-        "1234567-0-0 | has more than 6 digits of feet",
+        "1234567-0-0 | has more than 6 digits of feet; write so many at most",
         "2-3-4 mm  | is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
         "1.2.8     | is not a number; write 1.28 or 4-2-3 (ft-in-eighths)",
         "1,234.5   | is not a number; write 1234.5 or 4050-2-3 (ft-in-eighths)",
@@ -102,7 +102,7 @@ class LengthNotationTest {
         "12 M      | has the unit \"M\", which is not known; write m, mm, cm, ft or in, or 2-3-4 (ft-in-eighths)",
         "chine     | is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
         "'- '      | is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
-        "1234567890.123456 | has more than 15 digits",
+        "1234567890.123456 | has more than 15 digits; write so many at most",
         "' '       | is empty; write a length",
         "٣         | is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)",
     })

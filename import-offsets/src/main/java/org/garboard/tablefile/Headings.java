@@ -89,7 +89,7 @@ final class Headings {
         if (unit.isPresent() && unit.get() != found) {
             problems.inCell(cell, "", "", "is a second unit; give one, and write others behind the numbers, as 450 mm");
         }
-        unit = Optional.of(found);
+        unit = unit.or(() -> Optional.of(found));
     }
 
     private void surface(Cell cell, Surfaces found) {

@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import org.garboard.cli.files.InputFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -48,6 +49,7 @@ public final class Garboard implements Runnable {
     /** Carries out one command line. Prints to these writers only. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine line = new CommandLine(new Garboard())
+            .registerConverter(Path.class, new FileNameConverter())
             .setOut(out)
             .setErr(err)
             .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

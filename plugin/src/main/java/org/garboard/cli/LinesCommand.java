@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
     customSynopsis = "garboard lines TABLE [--section X ...] [--buttock Y ...] [--waterline Z ...] [--step S] [--surface FILE] [--exact] [--threads N]",
     description = {
         "Prints sections, buttocks and waterlines as CSV.",
-        "%nA row for each point of the starboard side. Sections run from the keel outward, the others from "
+        "%nA row for each point of the starboard side; of the port side for a buttock at a negative distance. Sections run from the keel outward, the others from "
             + "forward aft; a curve that breaks, at a knuckle too, goes on as its next branch.",
         "%nWith --surface it writes the whole surface as B-splines for a CAD kernel.%n"})
 final class LinesCommand implements Callable<Integer> {
@@ -119,7 +119,7 @@ final class LinesCommand implements Callable<Integer> {
     /** Curves of the starboard skin; side -1 mirrors them to port. */
     private void print(Csv csv, String name, double position, int side, List<Curve> branches) {
         if (branches.isEmpty()) {
-            misses.add("the " + name + " at " + FixedDecimal.format(position, 3) + " m misses the hull of " + table.name());
+            misses.add("the " + name + " at " + Csv.number(position, PLACES) + " m misses the hull of " + table.name());
         }
         for (int branch = 0; branch < branches.size(); branch++) {
             List<Vector3D> points = branches.get(branch).points();

@@ -87,7 +87,7 @@ record SchemaMessage(String code, String text) {
             return "; write a decimal point: " + value.replace(',', '.');
         }
         if (value.matches("[0-9]+-[0-9]+-[0-9]+[+-]?")) {
-            return "; write decimals: 2-3-4 is 27.5 with unit=\"in\"";
+            return "; write decimals: the length 2-3-4 is 27.5 with unit=\"in\"";
         }
         return "; write decimals with a point, such as 12.5, and the unit in the attribute unit";
     }

@@ -66,6 +66,18 @@ class BuiltFolderIT {
         assertEquals(2, BuiltFolder.run(folder, Map.of(), BuiltFolder.LAUNCHER, "table").code());
     }
 
+    /** The name is made and removed by the shell, since this process may be in such a locale too. */
+    @Test
+    void opensFilesOfAnyNameInAPlainLocale() throws Exception {
+        Shell.copy("/cli/wedge.csv", folder);
+        String script = "name=$(printf 'B\\303\\266\\303\\266t \\303\\237.csv'); cp wedge.csv \"$name\"; \"$0\" table \"$name\";"
+            + " code=$?; rm \"$name\"; exit $code";
+        for (String locale : List.of("C", "POSIX", "no_SUCH")) {
+            Shell shell = BuiltFolder.run(folder, Map.of("LC_ALL", locale), "sh", "-c", script, BuiltFolder.LAUNCHER);
+            assertEquals(0, shell.code(), locale + ": " + shell.err());
+        }
+    }
+
     @Test
     void saysWhatToInstallWhereThereIsNoJava() throws Exception {
         Path tools = Files.createDirectories(folder.resolve("tools"));

@@ -58,6 +58,13 @@ class GarboardTest {
     }
 
     @Test
+    void namesThatNoFileCanHaveAreWrongUsage() {
+        assertEquals(new Shell(2, "", "garboard table: Invalid value for positional parameter at index 0 (TABLE): \"a\0b\" cannot be"
+            + " the name of a file here (Nul character not allowed); in a shell whose locale is not UTF-8 set LC_ALL=C.UTF-8\n"
+            + "Try 'garboard table --help'.\n"), Shell.run("table", "a\0b"));
+    }
+
+    @Test
     void aMistakeOfTheProgramIsOnePlainLine(@TempDir Path folder) {
         Path wedge = Shell.copy("/cli/wedge.csv", folder);
         StringWriter err = new StringWriter();

@@ -64,7 +64,7 @@ class LinesCommandTest {
     void tellsACurveThatMissesTheHull() {
         Shell shell = Shell.run("lines", wedge, "--section", "9", "--waterline", "1.3");
         assertEquals(List.of(HEADING), shell.outLines());
-        assertEquals("the section at 9.000 m misses the hull of " + wedge + "\nthe waterline at 1.300 m misses the hull of " + wedge + "\n",
+        assertEquals("the section at 9.000000 m misses the hull of " + wedge + "\nthe waterline at 1.300000 m misses the hull of " + wedge + "\n",
             shell.err());
         assertEquals(3, shell.code());
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,13 +73,34 @@ class ProbeCommandTest {
     void wantsTheHeadingOfAFileOfPlaces() throws Exception {
         Path points = folder.resolve("points.csv");
         Files.writeString(points, "x;y\n1;2\n", StandardCharsets.UTF_8);
-        assertEquals(points + ":1: the heading is \"x;y\"; the columns x_m and y_m are expected, such as x_m,y_m\n",
+        assertEquals(points + ":1: the heading is \"x;y\"; the columns x_m and y_m are expected, parted by a comma: x_m,y_m\n",
             Shell.run("probe", wedge, "--points", points).err());
         Files.writeString(points, "", StandardCharsets.UTF_8);
         assertEquals(points + ": the file is empty; the heading x_m,y_m and a row for each place are expected\n",
             Shell.run("probe", wedge, "--points", points).err());
         Files.writeString(points, "x_m,y_m\n\"1,2\n", StandardCharsets.UTF_8);
         assertEquals(3, Shell.run("probe", wedge, "--points", points).code());
+    }
+
+    /** Decimal commas would make two places of one number. */
+    @Test
+    void dropsNoCellOfAFileOfPlaces() throws Exception {
+        Path points = folder.resolve("points.csv");
+        Files.writeString(points, "x_m,y_m\n5,2,0,3\n3,0.5,\n1e999,0\n", StandardCharsets.UTF_8);
+        Shell shell = Shell.run("probe", wedge, "--points", points);
+        assertEquals(points + ":2: column 3: \"0\" stands beyond the last heading; write decimals with a point, and head every column\n"
+            + points + ":4: column 1, x_m: \"1e999\" is no place on a boat; write metres, such as 5.2\n", shell.err());
+        assertEquals(3, shell.code());
+    }
+
+    @Test
+    void wantsTextInAFileOfPlaces() throws Exception {
+        Path points = folder.resolve("points.csv");
+        for (byte[] bytes : List.of(new byte[] {'x', '_', 'm', 0, '\n'}, new byte[] {'x', (byte) 0xE4, '\n'})) {
+            Files.write(points, bytes);
+            assertEquals(new Shell(3, "", points + ": the file is not text in UTF-8; save it as CSV in UTF-8\n"),
+                Shell.run("probe", wedge, "--points", points));
+        }
     }
 
     @Test

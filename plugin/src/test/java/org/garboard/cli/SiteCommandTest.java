@@ -109,7 +109,8 @@ class SiteCommandTest {
     @Test
     void tellsAMissingTable() throws Exception {
         Files.delete(folder.resolve("wedge.csv"));
-        assertEquals(new Shell(3, "", folder.resolve("wedge.csv") + ": there is no such file\n"), Shell.run("site", task.job()));
+        assertEquals(new Shell(3, "", task.job()
+            + ": the table file wedge.csv is not there; name a file in the folder of the job or below it\n"), Shell.run("site", task.job()));
     }
 
     @Test

@@ -140,7 +140,7 @@ class JobFileTest {
 
     @Test
     void tellsWhatIsWrongWithValues() {
-        assertEquals(List.of("job.xml:5:3: <draught>: \"1-10-7\" is not a number; write decimals: 2-3-4 is 27.5 with unit=\"in\""),
+        assertEquals(List.of("job.xml:5:3: <draught>: \"1-10-7\" is not a number; write decimals: the length 2-3-4 is 27.5 with unit=\"in\""),
             faults("0.58", "1-10-7"));
         assertEquals(List.of("job.xml:5:3: <draught>: elements stand there, where only a number may stand"),
             faults("0.58", "<b>0.58</b>"));

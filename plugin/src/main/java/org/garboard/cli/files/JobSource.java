@@ -2,6 +2,7 @@ package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.garboard.exchange.FileFault;
 import org.garboard.exchange.FileHash;
@@ -32,16 +33,20 @@ public record JobSource(Job job, FileHash file, TableSource table) {
 
     /** The table's file; a link that leads out of the job's folder is not followed. */
     private static Path tablePath(Path jobFile, Job job) throws InputFault {
-        Path table = jobFile.resolveSibling(job.tableFile());
         try {
+            Path table = jobFile.resolveSibling(job.tableFile());
+            if (!Files.exists(table)) {
+                throw new InputFault(jobFile + ": the table file " + job.tableFile()
+                    + " is not there; name a file in the folder of the job or below it");
+            }
             Path folder = jobFile.toAbsolutePath().getParent().toRealPath();
-            if (Files.exists(table) && !table.toRealPath().startsWith(folder)) {
+            if (!table.toRealPath().startsWith(folder)) {
                 throw new InputFault(jobFile + ": the table file " + job.tableFile()
                     + " is a link that leads out of the folder of the job; put the table itself there");
             }
-        } catch (IOException e) {
-            throw new InputFault(table + ": the file cannot be read: " + e.getMessage());
+            return table;
+        } catch (IOException | InvalidPathException e) {
+            throw new InputFault(jobFile + ": the table file " + job.tableFile() + " cannot be read: " + e.getMessage());
         }
-        return table;
     }
 }

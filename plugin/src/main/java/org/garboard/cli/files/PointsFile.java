@@ -3,6 +3,8 @@ package org.garboard.cli.files;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +18,8 @@ import org.garboard.siting.PlanPoint;
 /** Reads a CSV file of places with the columns {@code x_m,y_m}; others may stand beside them. */
 public final class PointsFile {
     private static final int MOST_BYTES = 64 << 20;
+    /** Our choice: far beyond any hull. */
+    private static final double MOST_METRES = 1e6;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
 
     private final Path file;
@@ -27,7 +31,7 @@ public final class PointsFile {
     }
 
     public static List<PlanPoint> read(Path file) throws InputFault {
-        String text = new String(InputFile.read(file, MOST_BYTES), StandardCharsets.UTF_8);
+        String text = text(file, InputFile.read(file, MOST_BYTES));
         PointsFile points = new PointsFile(file);
         points.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
         if (!points.faults.isEmpty()) {
@@ -36,21 +40,36 @@ public final class PointsFile {
         return points.places;
     }
 
+    private static String text(Path file, byte[] bytes) throws InputFault {
+        try {
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            if (text.indexOf('\0') < 0) {
+                return text;
+            }
+        } catch (CharacterCodingException e) {
+            // told below, as for zero bytes
+        }
+        throw new InputFault(file + ": the file is not text in UTF-8; save it as CSV in UTF-8");
+    }
+
     private void parse(String text) {
         CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
         try (CSVParser rows = CSVParser.parse(new StringReader(text), format)) {
             int x = -1;
             int y = -1;
+            int columns = 0;
             for (CSVRecord row : rows) {
                 if (row.getRecordNumber() == 1) {
+                    columns = row.size();
                     x = row.toList().indexOf("x_m");
                     y = row.toList().indexOf("y_m");
                     if (x < 0 || y < 0) {
                         faults.add(file + ":1: the heading is \"" + String.join(",", row.toList())
-                            + "\"; the columns x_m and y_m are expected, such as x_m,y_m");
+                            + "\"; the columns x_m and y_m are expected, parted by a comma: x_m,y_m");
                         return;
                     }
                 } else {
+                    refuseSurplus(row, rows.getCurrentLineNumber(), columns);
                     place(row, rows.getCurrentLineNumber(), x, y);
                 }
             }
@@ -61,6 +80,17 @@ public final class PointsFile {
             throw new UncheckedIOException(e);
         } catch (UncheckedIOException e) {
             faults.add(file + ": this is not CSV as RFC 4180 has it: " + e.getCause().getMessage());
+        }
+    }
+
+    /** Decimal commas look like this: "5,2,0,3". */
+    private void refuseSurplus(CSVRecord row, long line, int columns) {
+        for (int column = columns; column < row.size(); column++) {
+            if (!row.get(column).isBlank()) {
+                faults.add(file + ":" + line + ": column " + (column + 1) + ": \"" + row.get(column)
+                    + "\" stands beyond the last heading; write decimals with a point, and head every column");
+                return;
+            }
         }
     }
 
@@ -81,6 +111,11 @@ public final class PointsFile {
                 + "; write metres with a decimal point, such as 5.2");
             return Double.NaN;
         }
-        return Double.parseDouble(cell);
+        double metres = Double.parseDouble(cell);
+        if (Math.abs(metres) > MOST_METRES) {
+            faults.add(file + ":" + line + ": column " + (column + 1) + ", " + name + ": \"" + cell
+                + "\" is no place on a boat; write metres, such as 5.2");
+        }
+        return metres;
     }
 }
