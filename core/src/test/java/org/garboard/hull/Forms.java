@@ -58,6 +58,10 @@ final class Forms {
         return add(LineKind.KEEL, "Keel", 0, Measure.HEIGHT, z);
     }
 
+    Forms halfSiding(DoubleUnaryOperator y) {
+        return add(LineKind.HALF_SIDING, "Half-siding", 0, Measure.HALF_BREADTH, y);
+    }
+
     Forms named(LineKind kind, String name, DoubleUnaryOperator y, DoubleUnaryOperator z) {
         return add(kind, name, 0, Measure.HEIGHT, z).add(kind, name, 0, Measure.HALF_BREADTH, y);
     }
