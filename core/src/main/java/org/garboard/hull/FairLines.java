@@ -3,6 +3,7 @@ package org.garboard.hull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The named lines faired within their rounding: each by itself first, then once more by what the strips
@@ -11,8 +12,6 @@ import java.util.function.Function;
 final class FairLines {
     /** Keeps a line from sliding along the skin where its two strips are nearly one; our choice, small. */
     private static final double STAY = 1e-2;
-
-    private static final int ROUNDS = 1;
 
     private final double leastCount;
     private final List<double[][]> readings;
@@ -26,19 +25,15 @@ final class FairLines {
     /** @param strips makes the strips between given lines */
     List<double[][]> with(Function<List<double[][]>, List<Strip>> strips) {
         List<double[][]> lines = readings.stream().map(this::faired).toList();
-        for (int round = 0; round < ROUNDS; round++) {
-            lines = moved(lines, strips.apply(lines));
-        }
-        return lines;
+        return moved(lines, strips.apply(lines));
     }
 
     private List<double[][]> moved(List<double[][]> lines, List<Strip> between) {
-        List<double[][]> wishes = new ArrayList<>();
-        for (int p = 0; p < between.size(); p++) {
-            FairStrip fair = new FairStrip(between.get(p), PanelKnots.across(between.get(p)), leastCount);
-            wishes.add(fair.edges(readings.get(p), readings.get(p + 1),
-                    p == 0 ? FairStrip.Keel.ON_CENTRELINE : FairStrip.Keel.NONE));
-        }
+        List<double[][]> wishes = IntStream.range(0, between.size()).parallel()
+                .mapToObj(p -> new FairStrip(between.get(p), PanelKnots.across(between.get(p)), leastCount)
+                        .edges(readings.get(p), readings.get(p + 1),
+                                p == 0 ? FairStrip.Keel.ON_CENTRELINE : FairStrip.Keel.NONE))
+                .toList();
         List<double[][]> moved = new ArrayList<>();
         for (int l = 0; l < lines.size(); l++) {
             double[][] line = new double[lines.get(l).length][];

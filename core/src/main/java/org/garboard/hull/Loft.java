@@ -2,6 +2,7 @@ package org.garboard.hull;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.garboard.geometry.CubicSpline;
 import org.garboard.geometry.KnotVector;
 import org.garboard.offsets.LineKind;
@@ -74,13 +75,11 @@ final class Loft {
             String name = l == 0 ? offsets.get(0).lower() : offsets.get(l - 1).upper();
             drawn.add(new HullLine(name, kinds.get(l), spline(between.get(l), 0), spline(between.get(l), 1)));
         }
-        List<Panel> panels = new ArrayList<>();
         List<Strip> strips = strips(between);
-        for (int p = 0; p < strips.size(); p++) {
+        List<Panel> panels = IntStream.range(0, strips.size()).parallel().mapToObj(p -> {
             KnotVector across = PanelKnots.across(strips.get(p));
-            panels.add(panel(strips.get(p), across, sections.of(strips.get(p), across),
-                    drawn.get(p), drawn.get(p + 1)));
-        }
+            return panel(strips.get(p), across, sections.of(strips.get(p), across), drawn.get(p), drawn.get(p + 1));
+        }).toList();
         return new Hull(drawn, panels, within);
     }
 

@@ -21,7 +21,7 @@ final class PoleNet {
         this.across = across;
         this.firstColumn = heldColumns;
         this.columns = across.size() - 2 * heldColumns;
-        this.halfWidth = Math.min(size() - 1, 4 * columns + 4);
+        this.halfWidth = Math.min(size() - 1, 3 * columns + 4);
     }
 
     static PoleNet withHeldEdges(KnotVector along, KnotVector across) {
@@ -66,10 +66,10 @@ final class PoleNet {
         return new double[size() * (halfWidth + 1)];
     }
 
-    /** Adds weight times the product of a measure along and one across. */
+    /** Adds weight times the product of a measure along, of derivatives, and one across, of derivatives or jumps. */
     void addProduct(double[] band, double weight, double[][] measureAlong, double[][] measureAcross) {
         for (int i = 0; i < along.size(); i++) {
-            for (int j = Math.max(0, i - 4); j <= i; j++) {
+            for (int j = Math.max(0, i - 3); j <= i; j++) {
                 double factor = weight * measureAlong[i][j];
                 for (int k = 0; k < columns && factor != 0; k++) {
                     int row = i * columns + k;

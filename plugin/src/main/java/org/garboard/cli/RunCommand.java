@@ -64,7 +64,7 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
-        Hull hull = source.job().fit().draw(source.table().table());
+        Hull hull = source.table().hull(source.job().fit());
         SitingRecord decided = SitingChain.decide(hull, source.job(), threads.count());
         Answer answer = new Answer(decided);
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,

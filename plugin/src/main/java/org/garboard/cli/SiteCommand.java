@@ -55,7 +55,7 @@ final class SiteCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
-        Hull hull = source.job().fit().draw(source.table().table());
+        Hull hull = source.table().hull(source.job().fit());
         Exit exit = at == null ? search(source.job(), hull) : check(source.job(), hull);
         return exit.code();
     }

@@ -31,8 +31,8 @@ final class TableArgument {
         return hull(read());
     }
 
-    Hull hull(TableSource source) {
-        return fit().draw(source.table());
+    Hull hull(TableSource source) throws InputFault {
+        return source.hull(fit());
     }
 
     /** As the user wrote it. */

@@ -50,7 +50,7 @@ final class TableCommand implements Callable<Integer> {
     public Integer call() throws InputFault {
         TableSource source = argument.read();
         OffsetTable table = source.table();
-        Hull hull = argument.fit().draw(table);
+        Hull hull = source.hull(argument.fit());
         List<StationFigures> stations = StationFigures.of(table, hull);
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {

@@ -2,7 +2,10 @@ package org.garboard.cli.files;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.exchange.FileHash;
+import org.garboard.hull.Fit;
+import org.garboard.hull.Hull;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.tablefile.TableFile;
 import org.garboard.tablefile.TableProblem;
@@ -34,5 +37,14 @@ public record TableSource(OffsetTable table, List<String> notes, FileHash file) 
         }
         TableReading.Read read = (TableReading.Read) reading;
         return new TableSource(read.table(), read.notes(), FileHash.of(name, bytes));
+    }
+
+    /** The hull drawn from the table. */
+    public Hull hull(Fit fit) throws InputFault {
+        Optional<String> obstacle = fit.obstacle(table);
+        if (obstacle.isPresent()) {
+            throw new InputFault(file.name() + ": " + obstacle.get());
+        }
+        return fit.draw(table);
     }
 }
