@@ -25,7 +25,7 @@ final class FairLine {
             points.add(new Observation(new int[] {cell, cell + 1, cell + 2, cell + 3},
                     new double[] {basis[0], basis[1], basis[2], basis[3]}, readings[j], 1));
         }
-        double[] solution = FairFit.within(points, new LineFairness(along), leastCount);
+        double[] solution = new FairFit(points, new LineFairness(along), leastCount).within(points);
         return points.stream().mapToDouble(point -> point.of(solution)).toArray();
     }
 }

@@ -36,7 +36,7 @@ final class FairStrip {
                     keel == Keel.ON_CENTRELINE ? strip.heightPerW(j) : strip.scale(j)));
             points.add(net.observation(j, 1, upper, strip.scale(j)));
         }
-        double[] solution = FairFit.best(points, fairness(net), leastCount).solution();
+        double[] solution = new FairFit(points, fairness(net), leastCount).unbounded(points).solution();
         double[][] moved = new double[strip.stations()][];
         for (int j = 0; j < moved.length; j++) {
             double[] poles = net.sectionPoles(solution, j);
@@ -54,15 +54,18 @@ final class FairStrip {
      */
     double[][] within() {
         PoleNet net = PoleNet.withHeldEdges(along, across);
-        Fairness fairness = fairness(net);
         double[][] sections = new double[strip.stations()][across.size()];
+        List<Observation> points = observations(net, sections);
+        if (points.isEmpty()) {
+            return sections;
+        }
+        FairFit fit = new FairFit(points, fairness(net), leastCount);
         for (int round = 0; round < 2; round++) {
-            List<Observation> points = observations(net, sections);
-            double[] solution = points.isEmpty() ? new double[net.size()]
-                    : FairFit.within(points, fairness, leastCount);
+            double[] solution = fit.within(points);
             for (int j = 0; j < sections.length; j++) {
                 sections[j] = net.sectionPoles(solution, j);
             }
+            points = observations(net, sections);
         }
         return sections;
     }
