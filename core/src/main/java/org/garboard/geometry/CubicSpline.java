@@ -5,7 +5,7 @@ public final class CubicSpline {
     private final KnotVector knots;
     private final double[] poles;
 
-    private CubicSpline(KnotVector knots, double[] poles) {
+    CubicSpline(KnotVector knots, double[] poles) {
         this.knots = knots;
         this.poles = poles;
     }
@@ -18,64 +18,7 @@ public final class CubicSpline {
      * @param values as many
      */
     public static CubicSpline through(double[] sites, double[] values) {
-        KnotVector knots = KnotVector.notAKnot(sites);
-        int n = knots.size();
-        double[] at = sites;
-        double[] wanted = values;
-        if (sites.length < n) {
-            at = new double[n];
-            wanted = new double[n];
-            for (int i = 0; i < n; i++) {
-                at[i] = knots.greville(i);
-                wanted[i] = lagrange(sites, values, at[i]);
-            }
-        }
-        return new CubicSpline(knots, solve(knots, at, wanted));
-    }
-
-    private static double lagrange(double[] sites, double[] values, double t) {
-        double sum = 0;
-        for (int i = 0; i < sites.length; i++) {
-            double term = values[i];
-            for (int j = 0; j < sites.length; j++) {
-                if (j != i) {
-                    term *= (t - sites[j]) / (sites[i] - sites[j]);
-                }
-            }
-            sum += term;
-        }
-        return sum;
-    }
-
-    /** Band elimination without pivoting: the collocation matrix is totally positive (de Boor 1978). */
-    private static double[] solve(KnotVector knots, double[] at, double[] wanted) {
-        int n = knots.size();
-        double[][] rows = new double[n][n];
-        double[] x = wanted.clone();
-        double[] basis = new double[16];
-        for (int i = 0; i < n; i++) {
-            int cell = knots.cell(at[i]);
-            knots.basis(cell, at[i], basis);
-            System.arraycopy(basis, 0, rows[i], cell, 4);
-        }
-        for (int k = 0; k < n; k++) {
-            for (int i = k + 1; i < Math.min(n, k + 4); i++) {
-                double factor = rows[i][k] / rows[k][k];
-                if (factor != 0) {
-                    for (int j = k; j < Math.min(n, k + 5); j++) {
-                        rows[i][j] -= factor * rows[k][j];
-                    }
-                    x[i] -= factor * x[k];
-                }
-            }
-        }
-        for (int k = n - 1; k >= 0; k--) {
-            for (int j = k + 1; j < Math.min(n, k + 5); j++) {
-                x[k] -= rows[k][j] * x[j];
-            }
-            x[k] /= rows[k][k];
-        }
-        return x;
+        return new SplineSites(sites).through(values);
     }
 
     public KnotVector knots() {
