@@ -43,9 +43,10 @@ public enum Fit {
     }
 
     /**
-     * The hull of a table that has no {@link #obstacle}.
+     * The outside of the skin, of a table that has no {@link #obstacle}.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
+     * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
     public abstract Hull draw(OffsetTable table);
 

@@ -9,6 +9,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
 import org.garboard.units.Angle;
 
 /** The hull surface: panels between named lines, lofted through the stations. */
@@ -37,23 +38,32 @@ public final class Hull {
     }
 
     /**
-     * The surface that passes through every point of the table.
+     * The outside of the skin, where the surface that the table is drawn to passes through every point of it.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
+     * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
     public static Hull through(OffsetTable table) {
-        return Loft.through(table);
+        return outside(Loft.through(table), table.surface());
     }
 
     /**
-     * The fairest surface whose distance from every reading of the table, up or out as it is read, is at
-     * most half the table's least count; through the points where the least count is 0, and where there are
-     * but two stations: lines between two are straight, and nothing shows how fair they run.
+     * The outside of the skin, where the surface that the table is drawn to is the fairest whose distance from
+     * every reading, up or out as it is read, is at most half the table's least count; through the points
+     * where the least count is 0, and where there are but two stations: lines between two are straight, and
+     * nothing shows how fair they run.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
+     * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
     public static Hull faired(OffsetTable table) {
-        return table.leastCount() > 0 && table.stations().size() > 2 ? Loft.within(table) : Loft.through(table);
+        boolean fairs = table.leastCount() > 0 && table.stations().size() > 2;
+        return outside(fairs ? Loft.within(table) : Loft.through(table), table.surface());
+    }
+
+    private static Hull outside(Hull drawn, SkinSurface surface) {
+        double[] thickness = drawn.panels.stream().mapToDouble(panel -> surface.thickness(panel.name())).toArray();
+        return Arrays.stream(thickness).allMatch(each -> each == 0) ? drawn : OutsideLoft.of(drawn, thickness);
     }
 
     /** Panels from the keel outward. */
@@ -81,7 +91,7 @@ public final class Hull {
         return lines.get(lines.size() - 1);
     }
 
-    /** How far the surface may keep from a reading of the table [m]; 0 where it goes through every point. */
+    /** How far the surface that the table is drawn to may keep from a reading [m]; 0 where it goes through every point. */
     public double within() {
         return within;
     }

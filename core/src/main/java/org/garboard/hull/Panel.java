@@ -1,6 +1,7 @@
 package org.garboard.hull;
 
 import org.garboard.geometry.KnotVector;
+import org.garboard.offsets.PanelName;
 
 /**
  * A smooth strip of skin between two named lines: a bicubic B-spline over x along the length and
@@ -39,6 +40,11 @@ public final class Panel {
         this.polesY = polesY;
         this.polesZ = polesZ;
         this.cells = new PanelCells(along, across, polesY, polesZ);
+    }
+
+    /** Its two lines' names. */
+    public PanelName name() {
+        return new PanelName(lower.name(), upper.name());
     }
 
     /** The line nearer the keel, v = 0. */

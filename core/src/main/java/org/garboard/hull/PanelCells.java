@@ -27,14 +27,26 @@ final class PanelCells {
     private final boolean[] spreads;
 
     PanelCells(KnotVector knotsAlong, KnotVector knotsAcross, double[] polesY, double[] polesZ) {
+        this(knotsAlong, knotsAcross, new double[][] {CellPolynomials.of(knotsAlong, knotsAcross, polesY),
+            CellPolynomials.of(knotsAlong, knotsAcross, polesZ)});
+    }
+
+    private PanelCells(KnotVector knotsAlong, KnotVector knotsAcross, double[][] cells) {
         along = new CellIndex(knotsAlong);
         across = new CellIndex(knotsAcross);
-        cellY = CellPolynomials.of(knotsAlong, knotsAcross, polesY);
-        cellZ = CellPolynomials.of(knotsAlong, knotsAcross, polesZ);
+        cellY = cells[0];
+        cellZ = cells[1];
         spreads = new boolean[along.cells()];
         for (int iu = 0; iu < spreads.length; iu++) {
             spreads[iu] = risesAcross(iu);
         }
+    }
+
+    /** The same with a margin beyond both edges, see {@link CellPolynomials#withMargins}. */
+    static PanelCells withMargins(Panel panel) {
+        PanelCells cells = panel.cells();
+        return new PanelCells(panel.knotsAlong(), CellPolynomials.withMargins(panel.knotsAcross()), new double[][] {
+            CellPolynomials.withMargins(cells.cellY, cells.across), CellPolynomials.withMargins(cells.cellZ, cells.across)});
     }
 
     /** Looked at on 5 by 5 places of every cell. */

@@ -1,8 +1,8 @@
 /**
  * The hull surface: panels between named lines, lofted through the stations.
  *
- * <p><b>The hull frame</b>, used throughout: x aft from station 0 (the table's forward origin),
- * y to starboard from the centreline, z up from the baseline; right-handed; metres. The surface
+ * <p><b>The hull frame</b>, used throughout: x aft from the table's origin (its station
+ * 0, or its forward-most station where they are measured from aft; some other if the table says so), y to starboard from the centreline, z up from the baseline; right-handed; metres. The surface
  * is held for the starboard side; port is its mirror image.
  *
  * <p>Deadrise is positive when the bottom rises outboard, buttock slope dz/dx positive when it

@@ -17,4 +17,10 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
         stations = List.copyOf(stations);
         lines = List.copyOf(lines);
     }
+
+    /** Where x is measured from: "station 0", or whichever stands there. */
+    public String origin() {
+        return stations.stream().filter(station -> station.x() == 0).findFirst()
+            .map(station -> "station " + station.name()).orElse("the origin");
+    }
 }

@@ -9,6 +9,7 @@ import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Measure;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.SkinThickness;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
 
@@ -17,6 +18,7 @@ final class Forms {
     private final double[] stations;
     private final double leastCount;
     private double phase;
+    private SkinSurface surface = SkinSurface.OUTSIDE_OF_SKIN;
     private final List<TableLine> lines = new ArrayList<>();
 
     Forms(double leastCount, double... stations) {
@@ -39,6 +41,16 @@ final class Forms {
     /** Shifts the steps to which values are rounded by a part of a step. */
     Forms phase(double part) {
         this.phase = part;
+        return this;
+    }
+
+    /** Draws the table to the inside of planking so thick [m]. */
+    Forms inside(double thickness) {
+        return inside(new SkinThickness.Everywhere(thickness));
+    }
+
+    Forms inside(SkinThickness thickness) {
+        this.surface = new SkinSurface.Inside(SkinSurface.Covering.PLANKING, thickness);
         return this;
     }
 
@@ -81,6 +93,6 @@ final class Forms {
         for (int i = 0; i < stations.length; i++) {
             named.add(new Station(String.valueOf(i), stations[i]));
         }
-        return new OffsetTable("closed form", SkinSurface.OUTSIDE_OF_SKIN, leastCount, named, lines);
+        return new OffsetTable("closed form", surface, leastCount, named, lines);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.garboard.offsets.SkinSurface;
 
 /** What the rows say that hold no offsets: title, units, surface, spacing, notes. */
 final class Headings {
@@ -15,33 +14,29 @@ final class Headings {
         Pattern.compile("surface|drawn|offsets are|lines are", Pattern.CASE_INSENSITIVE);
     private static final Pattern SPACING =
         Pattern.compile("(station )?spacing|stations apart", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ORIGIN = Pattern.compile("origin|x from", Pattern.CASE_INSENSITIVE);
     private static final Pattern NOTE = Pattern.compile("notes?|remarks?", Pattern.CASE_INSENSITIVE);
-    static final String FROM_AFT_REFUSED = "measures from aft, which is not read yet;"
-        + " write the stations from forward aft, with their distances from the forward one";
-
-    private static final Pattern FROM_AFT = Pattern.compile(
-        ".*\\bfrom (the )?(aft|stern|transom|a\\.?p\\.?|after perpendicular)( .*)?", Pattern.CASE_INSENSITIVE);
-
     private final Problems problems;
     private final List<String> notes = new ArrayList<>();
     private String title = "";
     private boolean titleGiven;
     private Optional<TableUnit> unit = Optional.empty();
-    private Optional<Surfaces> surface = Optional.empty();
+    private final SurfaceHeading surface;
     private Optional<Cell> spacing = Optional.empty();
+    private Optional<Measured> measured = Optional.empty();
+    private Optional<Cell> origin = Optional.empty();
+    private final List<Cell> asidesFromAft = new ArrayList<>();
 
     Headings(Problems problems) {
         this.problems = problems;
+        this.surface = new SurfaceHeading(problems);
     }
 
     /** Whether a row's first cell is the word for a heading, wherever in the file it stands. */
     static boolean isHeading(String text) {
         return TITLE.matcher(text).matches() || UNITS.matcher(text).matches() || SURFACE.matcher(text).matches()
-            || SPACING.matcher(text).matches() || NOTE.matcher(text).matches() || Surfaces.in(text).isPresent();
-    }
-
-    static boolean isFromAft(String text) {
-        return FROM_AFT.matcher(text).matches();
+            || SPACING.matcher(text).matches() || NOTE.matcher(text).matches() || ORIGIN.matcher(text).matches()
+            || Thicknesses.isHeading(text) || Measured.isHeading(text) || Surfaces.in(text).isPresent();
     }
 
     void read(GridRow row) {
@@ -53,6 +48,13 @@ final class Headings {
         } else if (SPACING.matcher(key).matches()) {
             requireValue(row, values, "the distance from station to station");
             values.forEach(this::spacing);
+        } else if (Thicknesses.isHeading(key)) {
+            surface.thicknesses().row(row);
+        } else if (Measured.isHeading(key)) {
+            measured(row);
+        } else if (ORIGIN.matcher(key).matches()) {
+            requireValue(row, values, "the station from which x is measured");
+            values.forEach(this::origin);
         } else if (TITLE.matcher(key).matches() && !titleGiven) {
             title = values.isEmpty() ? "" : values.get(0).text();
             titleGiven = !values.isEmpty();
@@ -68,19 +70,22 @@ final class Headings {
         }
     }
 
+    /** What follows an inside in its row is its thickness. */
     private void unitsAndSurface(List<Cell> values) {
-        boolean insideOfSkin = values.stream().anyMatch(cell -> Surfaces.in(cell.text()).isPresent()
-            && Surfaces.in(cell.text()).get() != Surfaces.OUTSIDE);
+        boolean afterInside = false;
         for (Cell cell : values) {
             Optional<TableUnit> isUnit = TableUnit.of(cell.text());
             Optional<Surfaces> isSurface = Surfaces.in(cell.text());
             if (isUnit.isPresent()) {
                 unit(cell, isUnit.get());
             } else if (isSurface.isPresent()) {
-                surface(cell, isSurface.get());
-            } else if (!insideOfSkin) {
+                surface.read(cell, isSurface.get());
+                afterInside = isSurface.get().covering().isPresent();
+            } else if (afterInside) {
+                surface.thicknesses().everywhere(cell);
+            } else {
                 problems.inCell(cell, "", "", "is neither a unit (" + TableUnit.KNOWN
-                    + ") nor a surface (to outside of skin)");
+                    + ") nor a surface (" + Surfaces.KNOWN + ")");
             }
         }
     }
@@ -92,15 +97,6 @@ final class Headings {
         unit = unit.or(() -> Optional.of(found));
     }
 
-    private void surface(Cell cell, Surfaces found) {
-        if (surface.isPresent() && surface.get() != found) {
-            problems.inCell(cell, "", "", "is a second surface; a table is drawn to one");
-        } else if (surface.isEmpty()) {
-            found.refusal().ifPresent(reason -> problems.inCell(cell, "", "", reason));
-        }
-        surface = Optional.of(found);
-    }
-
     private void spacing(Cell cell) {
         if (spacing.isPresent()) {
             problems.inCell(cell, "", "", "is a second spacing; where it changes write a row Distance from 0 instead");
@@ -108,12 +104,29 @@ final class Headings {
         spacing = Optional.of(cell);
     }
 
+    private void measured(GridRow row) {
+        String text = String.join(" ", row.filledFrom(0).stream().map(Cell::text).toList());
+        Optional<Measured> found = Measured.heading(text);
+        if (found.isEmpty() || measured.isPresent() && !measured.equals(found)) {
+            problems.inRow(row.number(), "", "\"" + text + "\" does not say from which end the stations count, or says it"
+                + " otherwise than before; write Stations from and in the next cell forward or aft");
+        }
+        measured = found.or(() -> measured);
+    }
+
+    private void origin(Cell cell) {
+        if (origin.isPresent()) {
+            problems.inCell(cell, "", "", "is a second origin; x is measured from one station");
+        }
+        origin = Optional.of(cell);
+    }
+
     /** A note may yet say something that decides whether the table can be used. */
     private void note(GridRow row) {
         for (Cell cell : row.cells()) {
-            Surfaces.in(cell.text()).ifPresent(found -> surface(cell, found));
-            if (isFromAft(cell.text())) {
-                problems.inCell(cell, "", "", FROM_AFT_REFUSED);
+            Surfaces.in(cell.text()).ifPresent(found -> surface.read(cell, found));
+            if (Measured.isAsideFromAft(cell.text())) {
+                asidesFromAft.add(cell);
             }
         }
         notes.add(String.join(", ", row.filledFrom(0).stream().map(Cell::text).toList()));
@@ -124,9 +137,9 @@ final class Headings {
         if (unit.isEmpty()) {
             problems.inFile("the units are not told; add a row Units, with " + TableUnit.KNOWN + " in its next cell");
         }
-        if (surface.isEmpty()) {
-            problems.inFile("the surface is not told; add \"to outside of skin\" to the row Units"
-                + " if the table is drawn to that");
+        if (!surface.isGiven()) {
+            problems.inFile("the surface is not told; add it to the row Units: " + Surfaces.KNOWN
+                + ", the last two with the thickness in the next cell");
         }
     }
 
@@ -138,9 +151,23 @@ final class Headings {
         return unit;
     }
 
-    /** Only the outside passes; the others have been refused. */
-    SkinSurface surface() {
-        return SkinSurface.OUTSIDE_OF_SKIN;
+    SurfaceHeading surface() {
+        return surface;
+    }
+
+    /** From which end stations count, if a heading says it. */
+    Optional<Measured> measured() {
+        return measured;
+    }
+
+    /** Notes that speak of stations from aft. */
+    List<Cell> asidesFromAft() {
+        return asidesFromAft;
+    }
+
+    /** The station from which x is to be measured, if a heading names it. */
+    Optional<Cell> origin() {
+        return origin;
     }
 
     Optional<Cell> spacing() {

@@ -14,10 +14,9 @@ final class Labels {
 
     /** What a reader is told when a label is none of these. */
     static final String KNOWN = "Sheer, Chine, Keel, Half-siding, WL or Waterline with its height,"
-        + " Buttock with its distance, Distance from 0, x";
+        + " Buttock with its distance, Distance from 0, Distance from aft, x";
 
     private static final Pattern STATION_ONLY = Pattern.compile(STATION);
-    private static final Pattern DISTANCE = words("(x|distance(s)?( aft)?( (of|from) (station )?0)?)");
     private static final Pattern HEIGHTS = words("heights?( above (the )?base ?(line)?)?");
     private static final Pattern HALF_BREADTHS =
         words("half[- ]?breadths?( from (the )?(cent(re|er) ?line|cl))?");
@@ -40,7 +39,7 @@ final class Labels {
     }
 
     static boolean isDistance(String text) {
-        return DISTANCE.matcher(text).matches();
+        return Measured.isDistance(text);
     }
 
     static Optional<Measure> block(String text) {

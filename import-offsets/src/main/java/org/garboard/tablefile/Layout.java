@@ -53,12 +53,10 @@ record Layout(List<Cell> stations, Optional<Strip> distances, List<Strip> lines)
             + (cell.text().matches("[0-9]+") ? "; if commas are decimal marks here, put ; between the cells" : ""));
     }
 
-    /** Says that a label is not known; a label that measures from aft is known but not taken. */
+    /** Says that a label is not known. */
     static void refuseLabel(Cell label, Problems problems) {
         if (label.isEmpty()) {
             problems.inCell(label, "", "", "is no label; known are " + Labels.KNOWN);
-        } else if (Headings.isFromAft(label.text())) {
-            problems.inCell(label, "", "", Headings.FROM_AFT_REFUSED);
         } else {
             problems.inCell(label, "", "", "is not a line that is known; known are " + Labels.KNOWN);
         }

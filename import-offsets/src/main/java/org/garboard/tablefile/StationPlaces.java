@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.garboard.offsets.Station;
 
 /** Where the stations stand: by a row of distances, or by a spacing and their numbers. */
 final class StationPlaces {
@@ -28,15 +27,15 @@ final class StationPlaces {
         return "station " + name.text();
     }
 
-    /** The stations; where their places are unreadable, a metre apart, so that other faults can still be seen. */
-    List<Station> stations() {
+    /**
+     * The stations from forward aft; where their places are unreadable, a metre apart in the order of the file,
+     * so that other faults can still be seen.
+     */
+    StationOrder stations() {
         List<Optional<Double>> places = places();
-        boolean known = places.stream().allMatch(Optional::isPresent);
-        List<Station> stations = new ArrayList<>();
-        for (int i = 0; i < places.size(); i++) {
-            stations.add(new Station(layout.stations().get(i).text(), known ? places.get(i).get() : i));
-        }
-        return stations;
+        return places.stream().allMatch(Optional::isPresent)
+            ? new StationFrame(layout, headings, problems).of(places.stream().mapToDouble(Optional::get).toArray())
+            : StationOrder.unknown(layout);
     }
 
     private List<Optional<Double>> places() {

@@ -1,6 +1,7 @@
 package org.garboard.tablefile;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import org.garboard.offsets.Entry;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Measure;
 import org.garboard.offsets.OffsetTable;
-import org.garboard.offsets.Station;
+import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.TableFault;
 import org.garboard.offsets.TableFaults;
 import org.garboard.offsets.TableLine;
@@ -26,6 +27,7 @@ final class TableAssembly {
     private final List<Strip> strips = new ArrayList<>();
     private final List<TableLine> lines = new ArrayList<>();
     private final Map<String, String> spellings = new LinkedHashMap<>();
+    private StationOrder order;
     private boolean allInBlocks = true;
 
     private TableAssembly(Layout layout, Headings headings, Problems problems) {
@@ -41,15 +43,17 @@ final class TableAssembly {
      */
     static OffsetTable of(Layout layout, Headings headings, Problems problems) {
         TableAssembly assembly = new TableAssembly(layout, headings, problems);
-        List<Station> stations = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
-        if (stations.size() == FEW_STATIONS) {
+        assembly.order = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
+        if (assembly.order.stations().size() == FEW_STATIONS) {
             problems.inFile("the table has 2 stations; three are the least, for between two nothing tells"
                 + " how the skin curves along the boat");
         }
         layout.lines().forEach(assembly::line);
+        OffsetTable outside = new OffsetTable(headings.title(), SkinSurface.OUTSIDE_OF_SKIN, assembly.lengths.leastCount(),
+            assembly.order.stations(), assembly.lines);
+        SkinSurface surface = headings.surface().of(assembly.lengths, outside);
         assembly.lengths.compareMarks();
-        OffsetTable table = new OffsetTable(headings.title(), headings.surface(), assembly.lengths.leastCount(),
-            stations, assembly.lines);
+        OffsetTable table = new OffsetTable(outside.title(), surface, outside.leastCount(), outside.stations(), outside.lines());
         if (assembly.allInBlocks) {
             assembly.report(TableFaults.of(table).stream()
                 .filter(fault -> headings.unit().isPresent() || fault.station().isEmpty())
@@ -92,11 +96,12 @@ final class TableAssembly {
         for (int i = 0; i < strip.cells().size(); i++) {
             Cell cell = strip.cells().get(i);
             if (!cell.isBlank()) {
-                int station = i;
+                int station = order.index(i);
                 lengths.offset(cell, place(i, strip), meaning)
                     .ifPresent(metres -> entries.add(new Entry(station, metres)));
             }
         }
+        entries.sort(Comparator.comparingInt(Entry::station));
         return entries;
     }
 
@@ -120,21 +125,21 @@ final class TableAssembly {
         if (fault.line().isEmpty() && fault.station().isEmpty()) {
             problems.inFile(fault.reason());
         } else if (fault.line().isEmpty()) {
-            reportStation(fault.station().getAsInt(), fault.reason());
+            reportStation(order.index(fault.station().getAsInt()), fault.reason());
         } else {
             Strip strip = strips.get(fault.line().getAsInt());
             if (fault.station().isEmpty()) {
                 problems.inCell(strip.label(), "", "", "stands here: " + fault.reason());
             } else {
-                reportCell(strip, fault.station().getAsInt(), fault.reason());
+                reportCell(strip, order.index(fault.station().getAsInt()), fault.reason());
             }
         }
     }
 
-    /** At the station's name if that is there before, otherwise at its distance. */
+    /** At the station's name if that is there twice, otherwise at its distance. */
     private void reportStation(int station, String reason) {
         Cell name = layout.stations().get(station);
-        boolean repeated = layout.stations().subList(0, station).stream().anyMatch(other -> other.text().equals(name.text()));
+        boolean repeated = layout.stations().stream().filter(other -> other.text().equals(name.text())).count() > 1;
         Cell cell = repeated || layout.distances().isEmpty() ? name : layout.distances().get().cells().get(station);
         problems.inCell(cell, StationPlaces.place(name), "", "stands here: " + reason);
     }

@@ -13,8 +13,10 @@ import java.util.stream.Stream;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Measure;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.PanelName;
 import org.garboard.offsets.PanelOffsets;
 import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.SkinThickness;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
 import org.junit.jupiter.api.Test;
@@ -240,5 +242,112 @@ class TableFileTest {
         assertEquals(table, Tables.read(IN_COLUMNS.replace("\n", "\r")));
         Path file = Files.write(folder.resolve("skiff.csv"), IN_COLUMNS.getBytes(StandardCharsets.UTF_8));
         assertEquals(new TableReading.Read(table, List.of()), TableFile.read(file));
+    }
+
+    private static SkinSurface surface(String heading) {
+        return Tables.read(IN_COLUMNS.replace("Units;mm;to outside of skin", heading)).surface();
+    }
+
+    private static SkinSurface inside(SkinSurface.Covering covering, double metres) {
+        return new SkinSurface.Inside(covering, new SkinThickness.Everywhere(metres));
+    }
+
+    /** 0-1-2 is an inch and two eighths. */
+    @Test
+    void exact_surfaceAndThickness() {
+        assertEquals(inside(SkinSurface.Covering.PLANKING, 0.022), surface("Units;mm;to inside of planking;22"));
+        assertEquals(inside(SkinSurface.Covering.PLANKING, 1.25 * 0.0254), surface("Units;mm;inside of planking, 0-1-2"));
+        assertEquals(inside(SkinSurface.Covering.PLATING, 0.006), surface("Surface;inside of plating, 6 mm thick\nUnits;mm"));
+        assertEquals(inside(SkinSurface.Covering.PLATING, 0.006), surface("All offsets to inside of the plating (6 mm)\nUnits;mm"));
+        assertEquals(inside(SkinSurface.Covering.SKIN, 0.012), surface("Units;mm;inside of skin\nThickness;1,2 cm"));
+        assertEquals(SkinSurface.OUTSIDE_OF_SKIN, surface("Units;mm;to outside of planking"));
+    }
+
+    @Test
+    void exact_thicknessByPanel() {
+        SkinSurface expected = new SkinSurface.Inside(SkinSurface.Covering.PLANKING, new SkinThickness.ByPanel(List.of(
+            new SkinThickness.OfPanel(new PanelName("Keel", "Chine"), 0.032),
+            new SkinThickness.OfPanel(new PanelName("Chine", "Sheer"), 0.025))));
+        String heading = "Units;mm;to inside of planking\n";
+        assertEquals(expected, surface(heading + "Thickness;Keel to Chine;32 mm;Chine to Sheer;25"));
+        assertEquals(expected, surface(heading + "Planking thickness;chine to  sheer;25\nPlanking thickness;Keel to Chine;32"));
+        assertEquals("the inside of the planking, 32 mm thick from Keel to Chine, 25 mm thick from Chine to Sheer", expected.words());
+    }
+
+    private static final String FROM_AFT = """
+        Units;mm;to outside of skin
+        Stations from;aft
+        Station;0;1;2
+        Distance from 0;0;1000;2500
+        HEIGHTS ABOVE BASE
+        Sheer;800;850;900
+        Chine;250;300;500
+        Keel;100;100;300
+        HALF-BREADTHS FROM CENTRELINE
+        Sheer;900;700;100
+        Chine;800;600;80
+        WL 400;840;620;-
+        """;
+
+    /** x runs aft from the forward-most station, 2500 forward of station 0. */
+    @Test
+    void exact_stationsFromAft() {
+        OffsetTable table = Tables.read(FROM_AFT);
+        assertEquals(List.of(new Station("2", 0), new Station("1", 1.5), new Station("0", 2.5)), table.stations());
+        assertEquals(Tables.read(IN_COLUMNS).lines(), table.lines());
+        assertEquals("station 2", table.origin());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Distance from aft", "Distance from AP", "Distance from A.P.", "Distance from the transom",
+        "Distance forward of 0", "Distance forward of station 0", "Distances from the after perpendicular"})
+    void exact_labelOfTheDistancesSaysThatTheyAreFromAft(String label) {
+        assertEquals(Tables.read(FROM_AFT), Tables.read(FROM_AFT.replace("Stations from;aft\n", "").replace("Distance from 0", label)));
+        assertEquals(Tables.read(FROM_AFT), Tables.read(FROM_AFT.replace("from;aft", "from;forward").replace("Distance from 0", label)),
+            "numbered from forward, measured from aft");
+    }
+
+    /** The label goes before the heading, which then speaks of the numbers alone. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Distance from forward", "Distance from FP", "Distance from the stem", "Distance aft of 0", "Distance aft"})
+    void exact_labelOfTheDistancesSaysThatTheyAreFromForward(String label) {
+        OffsetTable table = Tables.read(IN_COLUMNS.replace("Station;", "Stations from;aft\nStation;").replace("x;0", label + ";0"));
+        assertEquals(Tables.read(IN_COLUMNS).stations(), table.stations());
+    }
+
+    @Test
+    void exact_stationsFromAftListedFromForward() {
+        String listed = FROM_AFT.replace("Station;0;1;2", "Station;2;1;0").replace("0;0;1000;2500", "0;2500;1000;0")
+            .replace("800;850;900", "900;850;800").replace("250;300;500", "500;300;250").replace("100;100;300", "300;100;100")
+            .replace("900;700;100", "100;700;900").replace("800;600;80\n", "80;600;800\n").replace("840;620;-", "-;620;840");
+        assertEquals(Tables.read(FROM_AFT), Tables.read(listed));
+    }
+
+    @Test
+    void exact_spacingOfStationsNumberedFromAft() {
+        OffsetTable table = Tables.read(FROM_AFT.replace("Distance from 0;0;1000;2500", "Spacing;1200"));
+        assertEquals(List.of(new Station("2", 0), new Station("1", 1.2), new Station("0", 2.4)), table.stations());
+    }
+
+    @Test
+    void exact_statedOrigin() {
+        assertEquals(List.of(new Station("2", -1.5), new Station("1", 0), new Station("0", 1)),
+            Tables.read("Origin;station 1\n" + FROM_AFT).stations());
+        assertEquals(List.of(new Station("0", -1), new Station("1", 0), new Station("2", 1)),
+            Tables.read("x from;1\n" + IN_COLUMNS).stations());
+        assertEquals("station 1", Tables.read("x from;1\n" + IN_COLUMNS).origin());
+        assertEquals("the origin",
+            Tables.read(IN_COLUMNS.replace("x;0;1000", "x;100;1000")).origin());
+    }
+
+    @Test
+    void exact_stationsFromAftInRows() {
+        assertEquals(Tables.read(FROM_AFT), Tables.read("""
+            Units;mm;to outside of skin
+            Station;Distance from AP;HEIGHTS;Sheer;Chine;Keel;HALF-BREADTHS;Sheer;Chine;WL 400
+            0;0;;800;250;100;;900;800;840
+            1;1000;;850;300;100;;700;600;620
+            2;2500;;900;500;300;;100;80;
+            """));
     }
 }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every message in full, for a file with many faults of one sort. */
 class TableProblemsTest {
     private static final String KNOWN = "known are Sheer, Chine, Keel, Half-siding, WL or Waterline with its height,"
-        + " Buttock with its distance, Distance from 0, x";
+        + " Buttock with its distance, Distance from 0, Distance from aft, x";
 
     private static void assertProblems(String file, String... messages) {
         assertEquals(String.join("\n", messages), Tables.problems(file));
@@ -189,11 +189,11 @@ class TableProblemsTest {
     void badInput_headings() {
         assertProblems("""
             TABLE OF OFFSETS,Skiff
-            Stations from the transom,measured
+            Stations from,midship
             Units,fathoms,mm,ft
             Surface,to outside of skin,inside of planking,20 mm
             Station,0,A,2
-            Distance from AP,0,1000,2000
+            Distance from midship,0,1000,2000
             Spacing,0
             HEIGHTS
             Sheer,800,800,800
@@ -201,16 +201,15 @@ class TableProblemsTest {
             HALF-BREADTHS
             Sheer,90,90,90
             """,
-            "boat.csv:2: column 1: \"Stations from the transom\" measures from aft, which is not read yet;"
-                + " write the stations from forward aft, with their distances from the forward one",
+            "boat.csv:2: \"Stations from midship\" does not say from which end the stations count, or says it otherwise than"
+                + " before; write Stations from and in the next cell forward or aft",
             "boat.csv:3: column 2: \"fathoms\" is neither a unit (mm, cm, m, ft, in or feet-inches-eighths)"
-                + " nor a surface (to outside of skin)",
+                + " nor a surface (to outside of skin, to inside of planking, to inside of plating)",
             "boat.csv:3: column 4: \"ft\" is a second unit; give one, and write others behind the numbers, as 450 mm",
             "boat.csv:4: column 3: \"inside of planking\" is a second surface; a table is drawn to one",
             "boat.csv:5: column 3: station \"A\" is not a number, so a spacing does not place it; number the stations,"
                 + " or give a row \"Distance from 0\"",
-            "boat.csv:6: column 1: \"Distance from AP\" measures from aft, which is not read yet;"
-                + " write the stations from forward aft, with their distances from the forward one",
+            "boat.csv:6: column 1: \"Distance from midship\" is not a line that is known; " + KNOWN,
             "boat.csv:7: column 2: spacing \"0\" is not more than 0");
     }
 
@@ -223,27 +222,143 @@ class TableProblemsTest {
             Keel,0,0,0
             """,
             "boat.csv: the units are not told; add a row Units, with mm, cm, m, ft, in or feet-inches-eighths in its next cell",
-            "boat.csv: the surface is not told; add \"to outside of skin\" to the row Units if the table is drawn to that",
+            "boat.csv: the surface is not told; add it to the row Units: to outside of skin, to inside of planking,"
+                + " to inside of plating, the last two with the thickness in the next cell",
             "boat.csv: nothing tells where the stations stand; add a row \"Distance from 0\", or a row \"Spacing\"",
             "boat.csv:2: column 1: \"Sheer\" stands under no block heading; write HEIGHTS ABOVE BASE or HALF-BREADTHS FROM CENTRELINE above it",
             "boat.csv:2, station 1, Sheer: column 3: offset \"8.0.0\" is not a number; write 8.00 or 26-3-0 (ft-in-eighths)");
     }
 
     @Test
-    void badInput_otherSurfaces() {
+    void badInput_surfaces() {
         assertProblems(SOUND.replace("to outside of skin", "moulded"),
             "boat.csv:1: column 3: \"moulded\" does not say which surface that is (the inside in wood and metal, often the"
-                + " outside in a mold); write \"to outside of skin\" if it is that");
-        assertProblems(SOUND.replace("to outside of skin", "to inside of planking,22 mm"),
-            "boat.csv:1: column 3: \"to inside of planking\" is not read yet: only tables to the outside of the skin are;"
-                + " loft the outside first, the planking's thickness square to the surface");
-        assertProblems(SOUND.replace("to outside of skin", "inside of plating"),
-            "boat.csv:1: column 3: \"inside of plating\" is not read yet: only tables to the outside of the skin are;"
-                + " loft the outside first, the plating's thickness square to the surface");
+                + " outside in a mold); write \"to outside of skin\" if it is that, else \"to inside of planking\" or"
+                + " \"to inside of plating\", with the thickness in the next cell");
         assertProblems("All offsets to inside of plating\n" + SOUND,
-            "boat.csv:1: column 1: \"All offsets to inside of plating\" is not read yet: only tables to the outside of the"
-                + " skin are; loft the outside first, the plating's thickness square to the surface",
             "boat.csv:2: column 3: \"to outside of skin\" is a second surface; a table is drawn to one");
+    }
+
+    @Test
+    void badInput_thickness() {
+        String tellsNone = "tells no thickness; write it in the next cell, as 32 mm or 0-1-2";
+        assertProblems(SOUND.replace("to outside of skin", "to inside of planking"),
+            "boat.csv:1: column 3: \"to inside of planking\" " + tellsNone);
+        assertProblems(SOUND.replace("to outside of skin", "inside of plating,thin"),
+            "boat.csv:1: column 4: thickness \"thin\" is not a length; write a number such as 1.28 m, or 4-2-3 (ft-in-eighths)");
+        assertProblems(SOUND.replace("to outside of skin", "inside of plating,-"),
+            "boat.csv:1: column 4: thickness \"-\" is blank; write it, as 32 mm or 0-1-2");
+        assertProblems(SOUND.replace("to outside of skin", "inside of plating,0"),
+            "boat.csv:1: column 4: thickness \"0\" is not more than 0; write how thick the skin is, as 32 mm or 0-1-2");
+        assertProblems(SOUND.replace("to outside of skin", "\"to inside of planking, 320 mm thick\""),
+            "boat.csv:1: column 3: thickness \"320 mm\" is more than 200 mm; write how thick the skin is, as 32 mm or 0-1-2");
+        assertProblems("Thickness,25\n" + SOUND.replace("to outside of skin", "to inside of planking,22"),
+            "boat.csv:2: column 4: thickness \"22\" is a second one, after \"25\" in line 1;"
+                + " give one, or each panel its own");
+        assertProblems("Planking thickness,25\n" + SOUND,
+            "boat.csv:1: column 2: thickness \"25\" is not wanted, for the table is drawn to the outside; leave it out,"
+                + " or write to which inside it is drawn");
+    }
+
+    @Test
+    void badInput_thicknessByPanel() {
+        String inside = SOUND.replace("to outside of skin", "to inside of planking");
+        assertProblems("Thickness\nThickness,Keel to Chine,25,Chine to Sheer\n" + inside,
+            "boat.csv:1: column 1: \"Thickness\" has 0 cells behind it; write one thickness, as 32 mm or 0-1-2, or panels each"
+                + " with its own behind it, as Keel to Chine and then 32 mm",
+            "boat.csv:2: column 1: \"Thickness\" has 3 cells behind it; write one thickness, as 32 mm or 0-1-2, or panels each"
+                + " with its own behind it, as Keel to Chine and then 32 mm",
+            "boat.csv:3: column 3: \"to inside of planking\" tells no thickness; write it in the next cell, as 32 mm or 0-1-2");
+        assertProblems("Thickness,Keel to Chine,2s,Chine to Sheer,20,Chine to Sheer,21,Keel to Sheer,22\nThickness,25\n"
+                + inside.replace("Keel,", "Chine,300,300,300\nKeel,") + "Chine,80,80,80\n",
+            "boat.csv:1, Keel to Chine: column 3: thickness \"2s\" has the unit \"s\", which is not known; write m, mm, cm, ft"
+                + " or in, or 2-3-4 (ft-in-eighths)",
+            "boat.csv:1: column 6: \"Chine to Sheer\" is given a second time; give each panel one thickness",
+            "boat.csv:1: column 8: \"Keel to Sheer\" is no panel of this table; they are Keel to Chine, Chine to Sheer",
+            "boat.csv:2: column 2: thickness \"25\" stands for all panels, and line 1 gives panels their own;"
+                + " give one or the other");
+        assertProblems("Thickness,Chine to Sheer,20\n" + inside.replace("Keel,", "Chine,300,300,300\nKeel,") + "Chine,80,80,80\n",
+            "boat.csv:1: no thickness is given for Keel to Chine; the panels of this table are Keel to Chine, Chine to Sheer");
+    }
+
+    @Test
+    void badInput_stationsFromAft() {
+        assertProblems("""
+            Units,mm,to outside of skin
+            Stations from,forward
+            Stations numbered from the transom
+            Origin,station 4
+            Origin,0
+            Station,0,1,2,3
+            Distance from AP,0,2000,2000,1500
+            HEIGHTS
+            Sheer,800,800,8oo,800
+            Keel,0,0,0,900
+            HALF-BREADTHS
+            Sheer,90,90,90,90
+            """,
+            "boat.csv:3: \"Stations numbered from the transom\" does not say from which end the stations count, or says it"
+                + " otherwise than before; write Stations from and in the next cell forward or aft",
+            "boat.csv:5: column 2: \"0\" is a second origin; x is measured from one station",
+            "boat.csv:7, station 2: column 4: \"2000\" stands here: out of order behind station 1; order the stations along the"
+                + " boat, each at its own place",
+            "boat.csv:7, station 3: column 5: \"1500\" stands here: out of order behind station 2; order the stations along the"
+                + " boat, each at its own place",
+            "boat.csv:9, station 2, Sheer: column 4: height \"8oo\" has the unit \"oo\", which is not known; write m, mm, cm, ft"
+                + " or in, or 2-3-4 (ft-in-eighths)",
+            "boat.csv:9, station 3, Sheer: column 5: \"800\" stands here: height 800 mm is not above the keel's 900 mm");
+        assertProblems(SOUND.replace("Station,", "Origin,station 4\nStation,"),
+            "boat.csv:2: column 2: \"station 4\" is no station of this table; they are 0, 1, 2");
+    }
+
+    /** The columns run from aft; the hull's stations run from forward. */
+    @Test
+    void badInput_faultsOfATableFromAftAreBroughtToTheirCells() {
+        assertProblems("""
+            Units,mm,to outside of skin
+            Stations from,aft
+            Spacing,1000
+            Station,0,1,1,3
+            HEIGHTS
+            Sheer,800,,800,800
+            Keel,900,0,0,0
+            HALF-BREADTHS
+            Sheer,90,90,90,-90
+            """,
+            "boat.csv:4, station 1: column 4: \"1\" stands here: out of order behind station 1; order the stations along the boat,"
+                + " each at its own place",
+            "boat.csv:4, station 1: column 4: \"1\" stands here: station 1 is given twice; give each station its own name",
+            "boat.csv:6, station 0, Sheer: column 2: \"800\" stands here: height 800 mm is not above the keel's 900 mm",
+            "boat.csv:6, station 1, Sheer: column 3: \"\" stands here: blank; Sheer must be given at every station",
+            "boat.csv:9, station 3, Sheer: column 5: \"-90\" stands here: half-breadth -90 mm is negative; half-breadths are 0"
+                + " or more");
+        assertProblems("""
+            Units,mm,to outside of skin
+            Stations from,aft
+            Spacing,1000
+            Station,0,1,2,3
+            HEIGHTS
+            Sheer,800,,800,800
+            Keel,900,0,0,0
+            HALF-BREADTHS
+            Sheer,90,90,90,-90
+            """,
+            "boat.csv:6, station 0, Sheer: column 2: \"800\" stands here: height 800 mm is not above the keel's 900 mm",
+            "boat.csv:6, station 1, Sheer: column 3: \"\" stands here: blank; Sheer must be given at every station",
+            "boat.csv:9, station 3, Sheer: column 5: \"-90\" stands here: half-breadth -90 mm is negative; half-breadths are 0"
+                + " or more");
+    }
+
+    /** A note in passing decides nothing, but is not passed over either. */
+    @Test
+    void badInput_noteOfStationsFromAft() {
+        String note = "Note,station distances are from the after perpendicular\n";
+        assertProblems(note + SOUND,
+            "boat.csv:1: column 2: \"station distances are from the after perpendicular\" says in passing that something is"
+                + " measured from aft; write a row of its own, Stations from and in the next cell aft or forward");
+        assertEquals(2.0, Tables.read(note + "Stations from,aft\n" + SOUND).stations().get(2).x());
+        assertEquals("2", Tables.read(note + "Stations from,aft\n" + SOUND).stations().get(0).name());
+        assertEquals("0", Tables.read("Note,the tank stands 1200 from the transom\n" + SOUND).stations().get(0).name());
     }
 
     @Test
@@ -277,7 +392,7 @@ class TableProblemsTest {
             "boat.csv:3, station 1: column 3: distance \"1.000\" may be 1000 or 1; leave out what parts the thousands,"
                 + " or write other than three decimals");
         assertEquals(0.00142, Tables.read(table.replace("1.390", "1.39")).lines().get(0).at(0).orElseThrow());
-        assertEquals(1.42, Tables.read(table.replace("Units,mm", "Units,m").replace("90,90,90", "1,1,1"))
+        assertEquals(1.42, Tables.read(table.replace("Units,mm", "Units,m").replace("90,90,90", "1,1,1").replace(",2000", ",2"))
             .lines().get(0).at(0).orElseThrow());
     }
 

@@ -48,7 +48,7 @@ final class LinesCommand implements Callable<Integer> {
     private TableArgument table;
 
     @Option(names = "--section", paramLabel = "X", arity = "1..*", converter = MetresConverter.class,
-        description = "Sections at these distances aft of station 0, in metres.")
+        description = "Sections at these distances aft of the table's origin, in metres.")
     private List<Double> sections = List.of();
 
     @Option(names = "--buttock", paramLabel = "Y", arity = "1..*", converter = MetresConverter.class,

@@ -4,7 +4,7 @@ import org.garboard.siting.PlanPoint;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** A place on the command line: {@code X,Y} in metres, x aft of station 0, y to starboard, port negative. */
+/** A place on the command line: {@code X,Y} in metres, x aft of the table's origin, y to starboard, port negative. */
 final class PlaceConverter implements ITypeConverter<PlanPoint> {
 
     @Override

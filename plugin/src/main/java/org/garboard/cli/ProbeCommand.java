@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
         "%nA row for each place, in the order asked: height, deadrise, buttock slope, girth from the keel "
             + "line, principal curvatures and normal. At a knuckle the inboard face answers. The normal points "
             + "into the water; a sphere seen from outside has k1 = k2 = +1/R.%n",
-        "x is aft of station 0, y to starboard (port negative), z above base; metres. A place off the "
+        "x is aft of the table's origin (station 0, or the forward-most where stations count from aft), y to starboard (port negative), z above base; metres. A place off the "
             + "skin gets empty fields and a message, and the command ends with 3.%n"})
 final class ProbeCommand implements Callable<Integer> {
     private static final int METRE_PLACES = 6;

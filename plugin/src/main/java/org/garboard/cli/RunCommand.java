@@ -66,7 +66,7 @@ final class RunCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file);
         Hull hull = source.table().hull(source.job().fit());
         SitingRecord decided = SitingChain.decide(hull, source.job(), threads.count());
-        Answer answer = new Answer(decided);
+        Answer answer = new Answer(decided, source.table().table().origin());
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
             new Provenance(Version.number(), source.table().file().sha256()));
         List<OutputFile> files = set.drawings().stream()

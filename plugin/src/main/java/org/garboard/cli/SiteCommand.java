@@ -43,7 +43,7 @@ final class SiteCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = "--at", paramLabel = "X,Y", converter = PlaceConverter.class,
-        description = "Check this place alone, in metres: x aft of station 0, y to starboard, port negative.")
+        description = "Check this place alone, in metres: x aft of the table's origin, y to starboard, port negative.")
     private PlanPoint at;
 
     @Option(names = "--csv", description = "Print a row for each check, as CSV.")
@@ -56,29 +56,30 @@ final class SiteCommand implements Callable<Integer> {
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
         Hull hull = source.table().hull(source.job().fit());
-        Exit exit = at == null ? search(source.job(), hull) : check(source.job(), hull);
+        String origin = source.table().table().origin();
+        Exit exit = at == null ? search(source.job(), hull, origin) : check(source.job(), hull, origin);
         return exit.code();
     }
 
-    private Exit search(Job job, Hull hull) {
+    private Exit search(Job job, Hull hull, String origin) {
         SitingRecord decided = SitingChain.decide(hull, job, threads.count());
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {
             SiteCsv table = new SiteCsv(out);
             decided.sitings().forEach(table::print);
         } else {
-            SiteReport report = new SiteReport(out, job);
+            SiteReport report = new SiteReport(out, job, origin);
             decided.sitings().forEach(report::print);
             report.printSources();
             out.println();
         }
         out.flush();
-        Answer answer = new Answer(decided);
+        Answer answer = new Answer(decided, origin);
         answer.lines().forEach(csv ? spec.commandLine().getErr()::println : out::println);
         return answer.isYes() ? Exit.DONE : Exit.NO;
     }
 
-    private Exit check(Job job, Hull hull) {
+    private Exit check(Job job, Hull hull, String origin) {
         List<Site> places = job.mounts().stream()
             .map(mount -> Siting.at(hull, job.sitingTask(), mount, at.x(), at.y()))
             .toList();
@@ -87,7 +88,7 @@ final class SiteCommand implements Callable<Integer> {
             SiteCsv table = new SiteCsv(out);
             places.forEach(table::print);
         } else {
-            SiteReport report = new SiteReport(out, job);
+            SiteReport report = new SiteReport(out, job, origin);
             places.forEach(report::print);
             report.printSources();
         }

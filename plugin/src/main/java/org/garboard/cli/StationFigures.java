@@ -17,9 +17,9 @@ import org.garboard.offsets.Station;
  * @param name as the table prints it
  * @param x aft of the table's origin [m]
  * @param points of the skin that the table gives there, those of the named lines once
- * @param girth from keel to sheer along the skin [m]
+ * @param girth from keel to sheer along the outside of the skin [m]; NaN where it is not drawn
  * @param chordDeadrise from the keel line straight to the outermost chine [rad]; NaN without a chine,
- *     or where it meets the keel
+ *     where it meets the keel, or where the outside is not drawn
  */
 record StationFigures(String name, double x, int points, double girth, double chordDeadrise) {
     private static final double CHORD = 1e-6;
@@ -32,7 +32,9 @@ record StationFigures(String name, double x, int points, double girth, double ch
     }
 
     private static StationFigures of(Station station, int points, Hull hull) {
-        return new StationFigures(station.name(), station.x(), points, girth(hull, station.x()), chordDeadrise(hull, station.x()));
+        boolean drawn = station.x() >= hull.forwardEnd() && station.x() <= hull.afterEnd();
+        return new StationFigures(station.name(), station.x(), points, drawn ? girth(hull, station.x()) : Double.NaN,
+            drawn ? chordDeadrise(hull, station.x()) : Double.NaN);
     }
 
     /** Every panel counts its two edges; neighbours share one. */

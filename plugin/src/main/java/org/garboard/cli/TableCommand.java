@@ -11,6 +11,7 @@ import org.garboard.cli.print.TextTable;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
 import org.garboard.units.FixedDecimal;
@@ -56,7 +57,7 @@ final class TableCommand implements Callable<Integer> {
         if (csv) {
             printCsv(new Csv(out), stations);
         } else {
-            printHeading(out, table);
+            printHeading(out, table, hull);
             source.notes().forEach(note -> out.println("note: " + note));
             out.println();
             printLines(out, table);
@@ -66,17 +67,17 @@ final class TableCommand implements Callable<Integer> {
         return Exit.DONE.code();
     }
 
-    private static void printHeading(PrintWriter out, OffsetTable table) {
+    private static void printHeading(PrintWriter out, OffsetTable table, Hull hull) {
         out.println(table.title());
-        out.println("to " + switch (table.surface()) {
-            case OUTSIDE_OF_SKIN -> "the outside of the skin";
-            case INSIDE_OF_PLANKING -> "the inside of the planking";
-            case INSIDE_OF_PLATING -> "the inside of the plating";
-        } + "; least count " + FixedDecimal.format(table.leastCount() * 1000, 3) + " mm");
+        out.println("to " + table.surface().words() + "; least count " + FixedDecimal.format(table.leastCount() * 1000, 3) + " mm");
         Station first = table.stations().get(0);
         Station last = table.stations().get(table.stations().size() - 1);
         out.println(table.stations().size() + " stations, from x = " + FixedDecimal.format(first.x(), 3)
-            + " m to " + FixedDecimal.format(last.x(), 3) + " m aft of the table's origin");
+            + " m to " + FixedDecimal.format(last.x(), 3) + " m aft of " + table.origin());
+        if (!table.surface().equals(SkinSurface.OUTSIDE_OF_SKIN)) {
+            out.println("girth and deadrise are those of the outside of the skin, drawn from x = "
+                + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m");
+        }
     }
 
     private static void printLines(PrintWriter out, OffsetTable table) {

@@ -39,7 +39,7 @@ class TableCommandTest {
         assertEquals("""
             Wedge
             to the outside of the skin; least count 1.000 mm
-            5 stations, from x = 0.000 m to 8.000 m aft of the table's origin
+            5 stations, from x = 0.000 m to 8.000 m aft of station 0
             note: Note, made up for tests: straight sections of slope 1 in 5, the same at every station
 
             line         kind       gives          at [m]  stations

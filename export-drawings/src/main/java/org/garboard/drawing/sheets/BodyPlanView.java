@@ -50,7 +50,7 @@ final class BodyPlanView {
         view.axes();
         sites.stream().findFirst().ifPresent(view::site);
         return ViewTitle.above(NAME, "Starboard right. Thin: forward stations right, after stations left, "
-                + "with distance aft of station 0." + thick(sites), view.shown, view.lettering, 0);
+                + "with distance aft of " + task.table().origin() + "." + thick(sites), view.shown, view.lettering, 0);
     }
 
     /** For little room: stations are named in the profile alone. */

@@ -39,7 +39,7 @@ final class ProfileView {
         view.stations();
         view.waterAtRest();
         view.sites(sites);
-        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of station 0.", view.shown, view.lettering, 0);
+        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".", view.shown, view.lettering, 0);
     }
 
     private void hullLines() {

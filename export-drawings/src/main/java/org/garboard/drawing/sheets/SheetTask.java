@@ -55,7 +55,7 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
 
     /** The datum forward. */
     String forwardDatum() {
-        return "station 0 of the table";
+        return table.origin() + " of the table";
     }
 
     /** Distance of a place from the forward datum, and to which side where it is not aft. */

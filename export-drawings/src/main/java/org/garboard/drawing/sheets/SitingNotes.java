@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
-import org.garboard.offsets.SkinSurface;
 import org.garboard.siting.MountSiting;
 
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
@@ -56,17 +55,6 @@ final class SitingNotes {
 
     private void figures() {
         notes.add("SKIN: tape bent along the skin. PLAN: level distance. Distances from the ends are level, along the base line.");
-        notes.add("To the outside of the skin. " + surface());
-    }
-
-    private String surface() {
-        return switch (task.table().surface()) {
-            case OUTSIDE_OF_SKIN -> "The table is drawn to it.";
-            case INSIDE_OF_PLANKING, INSIDE_OF_PLATING -> "The table is drawn to the inside (" + inside() + ").";
-        };
-    }
-
-    private String inside() {
-        return task.table().surface() == SkinSurface.INSIDE_OF_PLANKING ? "of planking" : "of plating";
+        notes.add("To the outside of the skin. The table is drawn to " + task.table().surface().words() + ".");
     }
 }

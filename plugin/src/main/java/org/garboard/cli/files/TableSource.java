@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.garboard.exchange.FileHash;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
+import org.garboard.hull.OutsideNotDrawn;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.tablefile.TableFile;
 import org.garboard.tablefile.TableProblem;
@@ -39,12 +40,16 @@ public record TableSource(OffsetTable table, List<String> notes, FileHash file) 
         return new TableSource(read.table(), read.notes(), FileHash.of(name, bytes));
     }
 
-    /** The hull drawn from the table. */
+    /** The hull drawn from the table, to the outside of its skin. */
     public Hull hull(Fit fit) throws InputFault {
         Optional<String> obstacle = fit.obstacle(table);
         if (obstacle.isPresent()) {
             throw new InputFault(file.name() + ": " + obstacle.get());
         }
-        return fit.draw(table);
+        try {
+            return fit.draw(table);
+        } catch (OutsideNotDrawn thick) {
+            throw new InputFault(file.name() + ": " + thick.getMessage());
+        }
     }
 }

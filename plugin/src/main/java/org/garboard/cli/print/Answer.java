@@ -18,9 +18,10 @@ public final class Answer {
     private final SitingRecord decided;
     private final PlaceWords words;
 
-    public Answer(SitingRecord decided) {
+    /** @param origin where x is measured from, "station 0" */
+    public Answer(SitingRecord decided, String origin) {
         this.decided = decided;
-        this.words = new PlaceWords(decided.job().drawing().units());
+        this.words = new PlaceWords(decided.job().drawing().units(), origin);
     }
 
     public boolean isYes() {

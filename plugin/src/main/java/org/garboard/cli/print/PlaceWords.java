@@ -8,14 +8,17 @@ import org.garboard.units.FixedDecimal;
 /** Places in words, lengths in the units of the job's drawing. */
 public final class PlaceWords {
     private final DrawingWish.Units units;
+    private final String origin;
 
-    PlaceWords(DrawingWish.Units units) {
+    /** @param origin where x is measured from, "station 0" */
+    PlaceWords(DrawingWish.Units units, String origin) {
         this.units = units;
+        this.origin = origin;
     }
 
     /** "5.105 m aft of station 0, 0.305 m to starboard of the centreline". */
     String place(Site site) {
-        return length(site.x()) + " aft of station 0, " + athwart(site.y());
+        return length(Math.abs(site.x())) + (site.x() < 0 ? " forward of " : " aft of ") + origin + ", " + athwart(site.y());
     }
 
     String length(double metres) {

@@ -23,9 +23,10 @@ public final class SiteReport {
     private final PlaceWords words;
     private final Map<String, String> sources = new LinkedHashMap<>();
 
-    public SiteReport(PrintWriter out, Job job) {
+    /** @param origin where x is measured from, "station 0" */
+    public SiteReport(PrintWriter out, Job job, String origin) {
         this.out = out;
-        this.words = new PlaceWords(job.drawing().units());
+        this.words = new PlaceWords(job.drawing().units(), origin);
         out.println(job.boat() + (job.hullNumber().isEmpty() ? "" : ", hull number " + job.hullNumber())
             + ": " + job.transducer().name());
     }
