@@ -14,12 +14,6 @@ import org.garboard.units.Angle;
 
 /** The hull surface: panels between named lines, lofted through the stations. */
 public final class Hull {
-    /** Abscissae and weights of four-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30). */
-    private static final double[] GAUSS_AT = {0.06943184420297371, 0.33000947820757187,
-        0.66999052179242813, 0.93056815579702629};
-    private static final double[] GAUSS_WEIGHT = {0.17392742256872693, 0.32607257743127307,
-        0.32607257743127307, 0.17392742256872693};
-
     /** Two panels this near at a knuckle are at one height, and the inboard one answers [m]. */
     private static final double SAME_HEIGHT = 1e-9;
 
@@ -250,6 +244,16 @@ public final class Hull {
         return level(0, 1, z, chord);
     }
 
+    /**
+     * The diagonal that starts on the centreline at height z [m] and runs down and outward at an angle below
+     * the horizontal, starboard, within chord [m] of true.
+     *
+     * @param below more than nothing, less than a right angle
+     */
+    public List<Curve> diagonal(double z, Angle below, double chord) {
+        return level(Math.sin(below.radians()), Math.cos(below.radians()), z * Math.cos(below.radians()), chord);
+    }
+
     private List<Curve> level(double a, double b, double c, double chord) {
         List<Curve> curves = new ArrayList<>();
         for (int p = 0; p < panels.size(); p++) {
@@ -276,27 +280,5 @@ public final class Hull {
             }
         }
         return new Curve(Math.min(lines.indexOf(line), panels.size() - 1), points);
-    }
-
-    /** Volume between skin and the level plane z, both sides, over the length of the table [m3]. */
-    public double volumeBelow(double z) {
-        CellIndex cells = panels.get(0).cells().along();
-        double sum = 0;
-        for (int cell = 0; cell < cells.cells(); cell++) {
-            double width = cells.bound(cell + 1) - cells.bound(cell);
-            for (int i = 0; i < GAUSS_AT.length; i++) {
-                sum += width * GAUSS_WEIGHT[i] * sectionArea(cells.bound(cell) + width * GAUSS_AT[i], z);
-            }
-        }
-        return sum;
-    }
-
-    /** Area of the section at x below the level z, both sides [m2]. */
-    public double sectionArea(double x, double z) {
-        double half = 0;
-        for (Panel panel : panels) {
-            half += new PanelSection(panel, x).areaBelow(z);
-        }
-        return 2 * half;
     }
 }

@@ -24,6 +24,9 @@ public final class Panel {
     public static final int DZ_DY = 8;
     public static final int DZ_DX = 9;
 
+    /** How many numbers {@link #differentiate} fills in. */
+    public static final int DERIVATIVES = 12;
+
     private final HullLine lower;
     private final HullLine upper;
     private final KnotVector along;
@@ -89,5 +92,15 @@ public final class Panel {
      */
     public void evaluate(double x, double v, double[] out, int at) {
         cells.evaluate(x, v, out, at);
+    }
+
+    /**
+     * Half-breadth and height with their derivatives over the surface parameters.
+     *
+     * @param out filled from {@code at} with y, z, then their derivatives over x, over v, over x twice, over
+     *     x and v, over v twice: always y's, then z's
+     */
+    public void differentiate(double x, double v, double[] out, int at) {
+        cells.differentiate(x, v, out, at);
     }
 }

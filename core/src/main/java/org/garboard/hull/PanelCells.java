@@ -11,6 +11,7 @@ import static org.garboard.hull.Panel.Y;
 import static org.garboard.hull.Panel.Z;
 
 import org.garboard.geometry.KnotVector;
+import org.garboard.geometry.MonotoneCubic;
 
 /**
  * A panel's cells as polynomials, for evaluation: each cell holds the sixteen coefficients of y, then of z,
@@ -167,6 +168,36 @@ final class PanelCells {
         out[at + K2] = mean - half;
         out[at + DZ_DY] = zv * outward;
         out[at + DZ_DX] = zu - zv * yu * outward;
+    }
+
+    /** See {@link Panel#differentiate}. */
+    void differentiate(double x, double v, double[] out, int at) {
+        int iu = along.cell(x);
+        int iv = across.cell(v);
+        double t = along.local(iu, x);
+        double s = across.local(iv, v);
+        differentiate(cellY, from(iu, iv), t, s, along.inverseWidth(iu), across.inverseWidth(iv), out, at);
+        differentiate(cellZ, from(iu, iv), t, s, along.inverseWidth(iu), across.inverseWidth(iv), out, at + 1);
+    }
+
+    /** Value, along, across, then the second derivatives of one coordinate, in every other place of out. */
+    private static void differentiate(double[] a, int from, double t, double s, double ru, double rv,
+                                      double[] out, int at) {
+        double p1 = cubic(a, from + 4, t);
+        double p2 = cubic(a, from + 8, t);
+        double p3 = cubic(a, from + 12, t);
+        out[at] = ((p3 * s + p2) * s + p1) * s + cubic(a, from, t);
+        out[at + 2] = (((slope(a, from + 12, t) * s + slope(a, from + 8, t)) * s + slope(a, from + 4, t)) * s
+                + slope(a, from, t)) * ru;
+        out[at + 4] = ((3 * p3 * s + 2 * p2) * s + p1) * rv;
+        out[at + 6] = second(a, from, t, s) * ru * ru;
+        out[at + 8] = ((3 * slope(a, from + 12, t) * s + 2 * slope(a, from + 8, t)) * s + slope(a, from + 4, t))
+                * ru * rv;
+        out[at + 10] = (6 * p3 * s + 2 * p2) * rv * rv;
+    }
+
+    private static double slope(double[] a, int at, double t) {
+        return (3 * a[at + 3] * t + 2 * a[at + 2]) * t + a[at + 1];
     }
 
     private static double second(double[] a, int from, double t, double s) {

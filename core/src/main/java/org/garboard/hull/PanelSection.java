@@ -5,9 +5,9 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** One panel cut at one x: a cubic in v for y and for z in every cell across. */
-final class PanelSection {
+public final class PanelSection {
     /** Coordinate of a section's point. */
-    enum Coordinate { Y, Z }
+    public enum Coordinate { Y, Z }
 
     /** Abscissae and weights of five-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30). */
     private static final double[] GAUSS_AT = {0.04691007703066800, 0.23076534494715845, 0.5,
@@ -20,7 +20,8 @@ final class PanelSection {
     private final CellIndex cells;
     private final double[] cubics;
 
-    PanelSection(Panel panel, double x) {
+    /** @param x within the panel [m] */
+    public PanelSection(Panel panel, double x) {
         this.x = x;
         this.cells = panel.cells().across();
         this.cubics = new double[cells.cells() * 8];
@@ -31,7 +32,8 @@ final class PanelSection {
         return cell * 8 + (coordinate == Coordinate.Y ? 0 : 4);
     }
 
-    double value(Coordinate coordinate, double v) {
+    /** Half-breadth or height at v [m]. */
+    public double value(Coordinate coordinate, double v) {
         int cell = cells.cell(v);
         return PanelCells.cubic(cubics, at(cell, coordinate), cells.local(cell, v));
     }
@@ -79,7 +81,7 @@ final class PanelSection {
     }
 
     /** Length along the section from the lower line to v [m]. */
-    double girthTo(double v) {
+    public double girthTo(double v) {
         double sum = 0;
         int last = cells.cell(v);
         for (int cell = 0; cell <= last; cell++) {
@@ -93,48 +95,23 @@ final class PanelSection {
         return sum;
     }
 
-    /** Area between centreline and section below the level z [m2]: integral of y dz. */
-    double areaBelow(double z) {
-        double sum = 0;
-        List<Double> bounds = new ArrayList<>();
-        bounds.add(0.0);
-        bounds.addAll(crossings(Coordinate.Z, z));
-        bounds.add(1.0);
-        for (int i = 1; i < bounds.size(); i++) {
-            double from = bounds.get(i - 1);
-            double to = bounds.get(i);
-            if (to > from && value(Coordinate.Z, 0.5 * (from + to)) < z) {
-                sum += areaBetween(from, to);
-            }
-        }
-        return sum;
-    }
-
-    private double areaBetween(double from, double to) {
-        double sum = 0;
-        for (int cell = cells.cell(from); cell < cells.cells() && cells.bound(cell) < to; cell++) {
-            double start = Math.max(0, cells.local(cell, from));
-            double end = Math.min(1, cells.local(cell, to));
-            for (int i = 0; i < GAUSS_AT.length; i++) {
-                double s = start + (end - start) * GAUSS_AT[i];
-                sum += (end - start) * GAUSS_WEIGHT[i]
-                        * PanelCells.cubic(cubics, at(cell, Coordinate.Y), s) * slope(cubics, at(cell, Coordinate.Z), s);
-            }
-        }
-        return sum;
-    }
-
     /** Points from the lower line to the upper, their chords within a distance [m] of the curve. */
     List<Vector3D> points(double chord) {
-        List<Vector3D> points = new ArrayList<>();
-        points.add(point(0, 0));
+        return places(chord).stream()
+            .map(v -> Vector3D.of(x, value(Coordinate.Y, v), value(Coordinate.Z, v))).toList();
+    }
+
+    /** v of such points, rising from 0 to 1. */
+    public List<Double> places(double chord) {
+        List<Double> places = new ArrayList<>();
+        places.add(0.0);
         for (int cell = 0; cell < cells.cells(); cell++) {
             int pieces = pieces(cell, chord);
             for (int i = 1; i <= pieces; i++) {
-                points.add(point(cell, (double) i / pieces));
+                places.add(i == pieces ? cells.bound(cell + 1) : cells.parameter(cell, (double) i / pieces));
             }
         }
-        return points;
+        return places;
     }
 
     /** Chord error of n equal pieces of a curve is at most max|C''| / (8 n^2). */
@@ -147,10 +124,5 @@ final class PanelSection {
         int y = at(cell, Coordinate.Y);
         int z = at(cell, Coordinate.Z);
         return Math.hypot(6 * cubics[y + 3] * s + 2 * cubics[y + 2], 6 * cubics[z + 3] * s + 2 * cubics[z + 2]);
-    }
-
-    private Vector3D point(int cell, double s) {
-        return Vector3D.of(x, PanelCells.cubic(cubics, at(cell, Coordinate.Y), s),
-                PanelCells.cubic(cubics, at(cell, Coordinate.Z), s));
     }
 }

@@ -14,19 +14,19 @@ import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
 
 /** Writes tables of closed-form hulls. */
-final class Forms {
+public final class Forms {
     private final double[] stations;
     private final double leastCount;
     private double phase;
     private SkinSurface surface = SkinSurface.OUTSIDE_OF_SKIN;
     private final List<TableLine> lines = new ArrayList<>();
 
-    Forms(double leastCount, double... stations) {
+    public Forms(double leastCount, double... stations) {
         this.leastCount = leastCount;
         this.stations = stations;
     }
 
-    static double[] even(double from, double to, int count) {
+    public static double[] even(double from, double to, int count) {
         double[] x = new double[count];
         for (int i = 0; i < count; i++) {
             x[i] = from + (to - from) * i / (count - 1);
@@ -39,17 +39,17 @@ final class Forms {
     }
 
     /** Shifts the steps to which values are rounded by a part of a step. */
-    Forms phase(double part) {
+    public Forms phase(double part) {
         this.phase = part;
         return this;
     }
 
     /** Draws the table to the inside of planking so thick [m]. */
-    Forms inside(double thickness) {
+    public Forms inside(double thickness) {
         return inside(new SkinThickness.Everywhere(thickness));
     }
 
-    Forms inside(SkinThickness thickness) {
+    public Forms inside(SkinThickness thickness) {
         this.surface = new SkinSurface.Inside(SkinSurface.Covering.PLANKING, thickness);
         return this;
     }
@@ -66,29 +66,29 @@ final class Forms {
         return this;
     }
 
-    Forms keel(DoubleUnaryOperator z) {
+    public Forms keel(DoubleUnaryOperator z) {
         return add(LineKind.KEEL, "Keel", 0, Measure.HEIGHT, z);
     }
 
-    Forms halfSiding(DoubleUnaryOperator y) {
+    public Forms halfSiding(DoubleUnaryOperator y) {
         return add(LineKind.HALF_SIDING, "Half-siding", 0, Measure.HALF_BREADTH, y);
     }
 
-    Forms named(LineKind kind, String name, DoubleUnaryOperator y, DoubleUnaryOperator z) {
+    public Forms named(LineKind kind, String name, DoubleUnaryOperator y, DoubleUnaryOperator z) {
         return add(kind, name, 0, Measure.HEIGHT, z).add(kind, name, 0, Measure.HALF_BREADTH, y);
     }
 
     /** Half-breadths y(x, z); NaN where the waterline does not cross. */
-    Forms waterline(double z, DoubleBinaryOperator y) {
+    public Forms waterline(double z, DoubleBinaryOperator y) {
         return add(LineKind.WATERLINE, "WL " + z, z, Measure.HALF_BREADTH, x -> y.applyAsDouble(x, z));
     }
 
     /** Heights z(x, y); NaN where the buttock does not cross. */
-    Forms buttock(double y, DoubleBinaryOperator z) {
+    public Forms buttock(double y, DoubleBinaryOperator z) {
         return add(LineKind.BUTTOCK, "Buttock " + y, y, Measure.HEIGHT, x -> z.applyAsDouble(x, y));
     }
 
-    OffsetTable table() {
+    public OffsetTable table() {
         List<Station> named = new ArrayList<>();
         for (int i = 0; i < stations.length; i++) {
             named.add(new Station(String.valueOf(i), stations[i]));

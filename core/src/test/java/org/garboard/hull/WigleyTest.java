@@ -73,17 +73,4 @@ class WigleyTest {
     void published_journeeFormOneBetweenTablePoints() {
         assertEquals(0, worst(journeeHull(), WigleyTest::journeeFormOne), 0.2e-3);
     }
-
-    /** 4/9 L B T, exact for the parabolic hull. */
-    @Test
-    void exact_wigleyVolume() {
-        double exact = 4.0 / 9 * L * B * T;
-        assertEquals(exact, wigleyHull().volumeBelow(T), 0.0005 * exact);
-    }
-
-    /** Midship coefficient .909, published to three places. */
-    @Test
-    void published_journeeMidshipCoefficient() {
-        assertEquals(0.909, journeeHull().sectionArea(L / 2, T) / (B * T), 0.0005);
-    }
 }

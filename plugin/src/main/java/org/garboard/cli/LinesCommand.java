@@ -13,6 +13,7 @@ import org.garboard.cli.print.Csv;
 import org.garboard.exchange.SurfaceFile;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.lines.EvenSteps;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

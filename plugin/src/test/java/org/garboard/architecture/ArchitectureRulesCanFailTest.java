@@ -43,6 +43,8 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.geometryKnowsNoBoats, "org.garboard.geometry", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.offsetsKnowUnits, "org.garboard.offsets", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.hullComesFromOffsets, "org.garboard.hull", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.hydrostaticsComeFromTheHull, "org.garboard.hydrostatics", "org.garboard.lines.Comb"),
+            breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.craftIsAroundTheHull, "org.garboard.craft", "org.garboard.mount.Mount"),
             breach(ArchitectureTest.mountsKnowCraftAndHull, "org.garboard.mount", "org.garboard.siting.Site"),
             breach(ArchitectureTest.sitingKnowsMounts, "org.garboard.siting", "org.garboard.cutout.Pocket"),

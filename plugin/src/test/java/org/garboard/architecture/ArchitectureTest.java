@@ -17,7 +17,8 @@ import java.util.Arrays;
 class ArchitectureTest {
     static final String[] CORE = {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.hull..",
-        "org.garboard.craft..", "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
+        "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..",
+        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
@@ -70,6 +71,12 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule hullComesFromOffsets = only("hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule hydrostaticsComeFromTheHull = only("hydrostatics", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule linesComeFromTheHull = only("lines", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule craftIsAroundTheHull = only("craft", "hull", "offsets", "geometry", "units");

@@ -1,7 +1,7 @@
-package org.garboard.hull;
+package org.garboard.geometry;
 
 /** Roots of a cubic c0 + c1 s + c2 s^2 + c3 s^3 on stretches where it only rises or only falls. */
-final class MonotoneCubic {
+public final class MonotoneCubic {
     private static final double CLOSE = 1e-13;
     private static final int MOST_STEPS = 60;
 
@@ -9,7 +9,7 @@ final class MonotoneCubic {
     }
 
     /** The end of the stretch that begins at a place: the next zero of the slope, or 1. */
-    static double turn(double c1, double c2, double c3, double start) {
+    public static double turn(double c1, double c2, double c3, double start) {
         double a = 3 * c3;
         double discriminant = c2 * c2 - a * c1;
         if (!(discriminant > 0)) {
@@ -28,7 +28,7 @@ final class MonotoneCubic {
     }
 
     /** The root on a stretch, or an end of it that is within a distance of zero; NaN if there is none. */
-    static double crossing(double c0, double c1, double c2, double c3, double start, double end, double close) {
+    public static double crossing(double c0, double c1, double c2, double c3, double start, double end, double close) {
         double first = value(c0, c1, c2, c3, start);
         double last = value(c0, c1, c2, c3, end);
         if (first < 0 && last > 0) {
@@ -48,7 +48,7 @@ final class MonotoneCubic {
     }
 
     /** Root of a cubic that rises through zero on a stretch; the nearer end where it does not. */
-    static double root(double c0, double c1, double c2, double c3, double start, double end) {
+    public static double root(double c0, double c1, double c2, double c3, double start, double end) {
         double first = value(c0, c1, c2, c3, start);
         double last = value(c0, c1, c2, c3, end);
         if (first >= 0) {

@@ -1,4 +1,4 @@
-package org.garboard.cli;
+package org.garboard.lines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

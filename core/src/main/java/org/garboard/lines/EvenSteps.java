@@ -1,17 +1,17 @@
-package org.garboard.cli;
+package org.garboard.lines;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Lays points off along a curve with a pair of dividers that are set to one span. */
-final class EvenSteps {
+public final class EvenSteps {
 
     private EvenSteps() {
     }
 
     /** Both ends, and between them points at even girth, no two farther apart along the curve than a step [m]. */
-    static List<Vector3D> along(List<Vector3D> curve, double step) {
+    public static List<Vector3D> along(List<Vector3D> curve, double step) {
         double length = 0;
         for (int i = 1; i < curve.size(); i++) {
             length += curve.get(i).distance(curve.get(i - 1));

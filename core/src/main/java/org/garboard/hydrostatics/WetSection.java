@@ -1,0 +1,87 @@
+package org.garboard.hydrostatics;
+
+import java.util.Arrays;
+import java.util.List;
+import org.garboard.geometry.GaussRule;
+import org.garboard.geometry.HermiteCubic;
+import org.garboard.geometry.KnotVector;
+import org.garboard.hull.Hull;
+import org.garboard.hull.Panel;
+
+/**
+ * The wet part of one starboard section: the sums whose integrals along x are the hull's figures.
+ *
+ * <p>Over the wet skin of the section the integral of y dz is its area, of z y dz the moment of
+ * that area, of dy the half-breadth of the waterplane and of d(y^3) its cube, since centreline and
+ * water add nothing. Each cell of a panel is cut exactly where the water crosses it.
+ */
+final class WetSection {
+    static final int AREA = 0;
+    static final int HEIGHT_MOMENT = 1;
+    static final int SKIN = 2;
+    static final int HALF_BREADTH = 3;
+    static final int CUBE = 4;
+    static final int SIZE = 5;
+
+    /** Area and its moment are polynomials of degree 5 and 8, met exactly; skin is a smooth root. */
+    private static final GaussRule RULE = GaussRule.of(8);
+
+    private final List<Panel> panels;
+    private final WaterSurface water;
+    private final double[] place = new double[Panel.DERIVATIVES];
+    private final double[] next = new double[Panel.DERIVATIVES];
+
+    WetSection(Hull hull, WaterSurface water) {
+        this.panels = hull.panels();
+        this.water = water;
+    }
+
+    /** Fills in the sums at x. */
+    void sum(double x, double[] out) {
+        Arrays.fill(out, 0, SIZE, 0);
+        for (Panel panel : panels) {
+            if (x >= panel.knotsAlong().start() && x <= panel.knotsAlong().end()) {
+                sum(panel, x, out);
+            }
+        }
+    }
+
+    private void sum(Panel panel, double x, double[] out) {
+        KnotVector across = panel.knotsAcross();
+        panel.differentiate(x, across.cellStart(0), place, 0);
+        for (int cell = 0; cell < across.cells(); cell++) {
+            double start = across.cellStart(cell);
+            double width = across.cellStart(cell + 1) - start;
+            panel.differentiate(x, across.cellStart(cell + 1), next, 0);
+            HermiteCubic height = new HermiteCubic(place[1] - water.at(x), place[5] * width,
+                next[1] - water.at(x), next[5] * width);
+            System.arraycopy(next, 0, place, 0, next.length);
+            double from = 0;
+            for (double to : height.partings()) {
+                if (height.value(0.5 * (from + to)) < 0) {
+                    stretch(panel, x, start + from * width, start + to * width, out);
+                }
+                from = to;
+            }
+        }
+    }
+
+    /** A wet stretch of a cell, from v to v. */
+    private void stretch(Panel panel, double x, double from, double to, double[] out) {
+        double[] at = new double[Panel.DERIVATIVES];
+        for (int i = 0; i < RULE.size(); i++) {
+            panel.differentiate(x, from + (to - from) * RULE.at(i), at, 0);
+            double weight = (to - from) * RULE.weight(i);
+            double area = weight * at[0] * at[5];
+            out[AREA] += area;
+            out[HEIGHT_MOMENT] += area * at[1];
+            double nx = at[2] * at[5] - at[3] * at[4];
+            out[SKIN] += weight * Math.sqrt(nx * nx + at[4] * at[4] + at[5] * at[5]);
+        }
+        panel.differentiate(x, from, at, 0);
+        double inner = at[0];
+        panel.differentiate(x, to, at, 0);
+        out[HALF_BREADTH] += at[0] - inner;
+        out[CUBE] += at[0] * at[0] * at[0] - inner * inner * inner;
+    }
+}

@@ -1,0 +1,197 @@
+package org.garboard.hydrostatics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.util.function.DoubleUnaryOperator;
+import org.garboard.hull.Forms;
+import org.garboard.hull.Hull;
+import org.garboard.offsets.LineKind;
+import org.garboard.units.Angle;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Hulls whose every figure is a short sum, upright and trimmed. */
+class ClosedFormsAfloatTest {
+    private static final double LENGTH = 8;
+    /** Tangent of the prism's deadrise: from (0, 0) to the chine (1, 0.2). */
+    private static final double RISE = 0.2;
+
+    /** A V bottom of one section throughout: keel (0, 0), chine (1, 0.2), sheer (1.1, 1.2). */
+    private static Hull prism() {
+        return Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> RISE)
+            .named(LineKind.SHEER, "Sheer", x -> 1.1, x -> 1.2).table());
+    }
+
+    /** Flat of bottom, wall-sided, a wedge in plan: half-breadth x/5. */
+    private static Hull wedge() {
+        return Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> x / 5, x -> 0)
+            .named(LineKind.SHEER, "Sheer", x -> x / 5, x -> 1).table());
+    }
+
+    private static Hydrostatics afloat(Hull hull, WaterSurface water) {
+        return assertInstanceOf(Hydrostatics.class, Hydrostatics.of(hull, water));
+    }
+
+    private static void assertExact(double expected, double actual, String what) {
+        assertEquals(expected, actual, 1e-9 * Math.max(1, Math.abs(expected)), what);
+    }
+
+    @Test
+    void exact_prismUpright() {
+        double h = 0.15;
+        Hydrostatics upright = afloat(prism(), WaterSurface.level(h));
+        double b = h / RISE;
+        assertExact(h * b * LENGTH, upright.volume(), "volume");
+        assertExact(1.025 * 1000 * h * b * LENGTH, upright.mass(1025), "mass");
+        assertExact(LENGTH / 2, upright.lcb(), "LCB");
+        assertExact(2 * h / 3, upright.vcb(), "VCB");
+        assertExact(2 * Math.hypot(h, b) * LENGTH, upright.wettedSkin(), "skin");
+        assertExact(h * b, upright.forwardEnd(), "forward end");
+        assertExact(h * b, upright.afterEnd(), "after end");
+        assertExact(2 * b * LENGTH, upright.waterplane().area(), "waterplane");
+        assertExact(LENGTH / 2, upright.waterplane().lcf(), "LCF");
+        assertExact(LENGTH * Math.pow(2 * b, 3) / 12, upright.waterplane().transverse(), "IT");
+        assertExact(2 * b * Math.pow(LENGTH, 3) / 12, upright.waterplane().longitudinal(), "IL");
+        assertExact(LENGTH * Math.pow(2 * b, 3) / 12 / upright.volume(), upright.transverseBm(), "BM");
+        assertExact(0, upright.from(), "wet from");
+        assertExact(LENGTH, upright.to(), "wet to");
+    }
+
+    /** Above the chine: trapezes on the triangle. */
+    @Test
+    void exact_prismAboveItsChine() {
+        double h = 0.7;
+        Hydrostatics upright = afloat(prism(), WaterSurface.level(h));
+        double top = 1 + 0.1 * (h - RISE);
+        double side = (1 + top) * (h - RISE);
+        double area = RISE + side;
+        double level = RISE + (h - RISE) / 3 * (2 * top + 1) / (top + 1);
+        assertExact(area * LENGTH, upright.volume(), "volume");
+        assertExact((RISE * 2 * RISE / 3 + side * level) / area, upright.vcb(), "VCB");
+        assertExact(2 * LENGTH * (Math.hypot(1, RISE) + Math.hypot(top - 1, h - RISE)), upright.wettedSkin(), "skin");
+        assertExact(2 * top * LENGTH, upright.waterplane().area(), "waterplane");
+    }
+
+    /**
+     * Water that cuts only the V, at every place h(x) deep there: sums of powers of h. With the bow out of the
+     * water it begins where h is nought.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.1, 4, 0.5", "0.1, 4, -0.6", "0.05, 8, 1", "0.02, 3, 1.2", "0.03, 2, -1.5"})
+    void exact_prismTrimmed(double height, double about, double trim) {
+        WaterSurface water = new WaterSurface(height, about, Angle.ofDegrees(trim));
+        double slope = Math.tan(Math.toRadians(trim));
+        double out = about - height / slope;
+        double from = slope > 0 ? Math.max(0, out) : 0;
+        double to = slope > 0 ? LENGTH : Math.min(LENGTH, out);
+        DoubleUnaryOperator h = x -> height + (x - about) * slope;
+        double h1 = power(h, from, to, slope, 1);
+        double h2 = power(h, from, to, slope, 2);
+        double h3 = power(h, from, to, slope, 3);
+        double stretch = 1 / Math.cos(Math.toRadians(trim));
+        Hydrostatics trimmed = afloat(prism(), water);
+        assertExact(h2 / RISE, trimmed.volume(), "volume");
+        assertExact(about + (h3 / h2 - height) / slope, trimmed.lcb(), "LCB");
+        assertExact(2.0 / 3 * h3 / h2, trimmed.vcb(), "VCB");
+        assertExact(2 * h1 * Math.hypot(1, 1 / RISE), trimmed.wettedSkin(), "skin");
+        assertExact(2 * h1 / RISE * stretch, trimmed.waterplane().area(), "waterplane");
+        double lcf = about + (h2 / h1 - height) / slope;
+        assertExact(lcf, trimmed.waterplane().lcf(), "LCF");
+        assertExact(2.0 / 3 * h3 / Math.pow(RISE, 3) * stretch, trimmed.waterplane().transverse(), "IT");
+        double hAtLcf = h2 / h1;
+        double square = (h3 - 2 * hAtLcf * h2 + hAtLcf * hAtLcf * h1) / (slope * slope);
+        assertExact(2 / RISE * square * Math.pow(stretch, 3), trimmed.waterplane().longitudinal(), "IL");
+        assertExact(from, trimmed.from(), "wet from");
+        assertExact(to, trimmed.to(), "wet to");
+        assertExact(Math.pow(Math.max(0, h.applyAsDouble(LENGTH)), 2) / RISE, trimmed.afterEnd(), "after end");
+    }
+
+    /** Integral of h^n over x, for an h of constant slope. */
+    private static double power(DoubleUnaryOperator h, double from, double to, double slope, int n) {
+        return (Math.pow(h.applyAsDouble(to), n + 1) - Math.pow(h.applyAsDouble(from), n + 1)) / ((n + 1) * slope);
+    }
+
+    @Test
+    void exact_wedgeUpright() {
+        double h = 0.4;
+        double beam = 2 * LENGTH / 5;
+        Hydrostatics upright = afloat(wedge(), WaterSurface.level(h));
+        assertExact(beam * LENGTH / 2 * h, upright.volume(), "volume");
+        assertExact(LENGTH * 2 / 3, upright.lcb(), "LCB");
+        assertExact(h / 2, upright.vcb(), "VCB");
+        assertExact(beam * LENGTH / 2 + 2 * h * Math.hypot(LENGTH, beam / 2), upright.wettedSkin(), "skin");
+        assertExact(beam * h, upright.afterEnd(), "after end");
+        assertExact(0, upright.forwardEnd(), "forward end");
+        assertExact(LENGTH * 2 / 3, upright.waterplane().lcf(), "LCF");
+        assertExact(LENGTH * Math.pow(beam, 3) / 48, upright.waterplane().transverse(), "IT");
+        assertExact(beam * Math.pow(LENGTH, 3) / 36, upright.waterplane().longitudinal(), "IL");
+    }
+
+    /** Bow down by a trim that leaves water all along: sums of x^n (h0 + s x). */
+    @ParameterizedTest
+    @CsvSource({"0.5, 2, -3", "0.5, 2, 3"})
+    void exact_wedgeTrimmed(double height, double about, double trim) {
+        double s = Math.tan(Math.toRadians(trim));
+        double h0 = height - about * s;
+        double l = LENGTH;
+        Hydrostatics trimmed = afloat(wedge(), new WaterSurface(height, about, Angle.ofDegrees(trim)));
+        double first = h0 * l * l / 2 + s * Math.pow(l, 3) / 3;
+        double second = h0 * Math.pow(l, 3) / 3 + s * Math.pow(l, 4) / 4;
+        double square = h0 * h0 * l * l / 2 + 2 * h0 * s * Math.pow(l, 3) / 3 + s * s * Math.pow(l, 4) / 4;
+        assertExact(0.4 * first, trimmed.volume(), "volume");
+        assertExact(second / first, trimmed.lcb(), "LCB");
+        assertExact(square / 2 / first, trimmed.vcb(), "VCB");
+        double stretch = 1 / Math.cos(Math.toRadians(trim));
+        double beam = 2 * l / 5;
+        assertExact(beam * l / 2 * stretch, trimmed.waterplane().area(), "waterplane");
+        assertExact(l * 2 / 3, trimmed.waterplane().lcf(), "LCF");
+        assertExact(beam * Math.pow(l * stretch, 3) / 36, trimmed.waterplane().longitudinal(), "IL");
+    }
+
+    /** A wedge turned end for end and trimmed the other way floats alike. */
+    @Test
+    void law_turnedEndForEnd() {
+        Hull turned = Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> (LENGTH - x) / 5, x -> 0)
+            .named(LineKind.SHEER, "Sheer", x -> (LENGTH - x) / 5, x -> 1).table());
+        Hydrostatics one = afloat(wedge(), new WaterSurface(0.3, 3, Angle.ofDegrees(2)));
+        Hydrostatics other = afloat(turned, new WaterSurface(0.3, LENGTH - 3, Angle.ofDegrees(-2)));
+        assertExact(one.volume(), other.volume(), "volume");
+        assertExact(one.lcb(), LENGTH - other.lcb(), "LCB");
+        assertExact(one.vcb(), other.vcb(), "VCB");
+        assertExact(one.wettedSkin(), other.wettedSkin(), "skin");
+        assertExact(one.waterplane().longitudinal(), other.waterplane().longitudinal(), "IL");
+        assertExact(one.afterEnd(), other.forwardEnd(), "ends");
+    }
+
+    @Test
+    void law_moreWaterMoreBoat() {
+        double before = 0;
+        for (double z = 0.01; z < 1.2; z += 0.03) {
+            double volume = afloat(prism(), WaterSurface.level(z)).volume();
+            assertEquals(true, volume > before);
+            before = volume;
+        }
+    }
+
+    @Test
+    void exact_clearOfWater() {
+        assertEquals(new Floating.ClearOfWater(0.25), Hydrostatics.of(prism(), WaterSurface.level(-0.25)));
+        assertInstanceOf(Floating.ClearOfWater.class, Hydrostatics.of(prism(), WaterSurface.level(0)));
+    }
+
+    /** Bow down 10 degrees about the middle the water stands 0.7 + 4 tan 10 above base at the bow, sheer 1.2. */
+    @Test
+    void exact_swamped() {
+        Floating.Swamped over = assertInstanceOf(Floating.Swamped.class,
+            Hydrostatics.of(prism(), new WaterSurface(0.7, 4, Angle.ofDegrees(-10))));
+        assertExact(0, over.x(), "place");
+        assertExact(0.7 + 4 * Math.tan(Math.toRadians(10)) - 1.2, over.depth(), "depth");
+        assertInstanceOf(Hydrostatics.class, Hydrostatics.of(prism(), WaterSurface.level(1.2)));
+        assertInstanceOf(Floating.Swamped.class, Hydrostatics.of(prism(), WaterSurface.level(1.201)));
+    }
+}
