@@ -22,7 +22,7 @@ public enum Fit {
         }
     },
     /** Through every point of the table, ripples of its rounding and all. */
-    EXACT(1e7) {
+    EXACT(6e6) {
         @Override
         public Hull draw(OffsetTable table) {
             return Hull.through(table);
@@ -35,7 +35,7 @@ public enum Fit {
         }
     };
 
-    /** Most that is taken on: our choice, some ten seconds, or 80 MB. */
+    /** Most that is taken on: our choice, some ten seconds, or 50 MB. */
     private final double limit;
 
     Fit(double limit) {

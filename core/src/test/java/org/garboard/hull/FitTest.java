@@ -28,9 +28,9 @@ class FitTest {
 
     @Test
     void badInput_tooManyPoints() {
-        assertEquals("500 stations with up to 72 points from Keel to Chine are more than can be drawn within rounding; "
+        assertEquals("500 stations with up to 52 points from Keel to Chine are more than can be drawn within rounding; "
                 + "with that many stations 23 points work: leave out every other station, or waterlines and buttocks, "
-                + "or ask for exact", Fit.WITHIN_ROUNDING.obstacle(table(500, 70)).orElseThrow());
+                + "or ask for exact", Fit.WITHIN_ROUNDING.obstacle(table(500, 50)).orElseThrow());
         String exact = Fit.EXACT.obstacle(table(500, 100)).orElseThrow();
         assertTrue(exact.startsWith("500 stations with up to 102 points from Keel to Chine are more than can be drawn "
                 + "through every value"), exact);

@@ -102,10 +102,21 @@ class SpoiltTableIT {
         assertEquals(new Shell(3, "", "/dev/stdin: more than 8388608 bytes come from it, the most that are read\n"), shell);
     }
 
-    /** Else the tests above would not be what a user meets. */
+    /** More points than can be drawn: the figure, and what works. */
     @Test
-    void runsInAQuarterOfAGigabyte() throws IOException {
-        assertTrue(Files.readString(BuiltFolder.LAUNCHER, StandardCharsets.UTF_8).contains(" -Xmx256m "));
+    void refusesMoreThanCanBeDrawn() throws Exception {
+        StringBuilder table = new StringBuilder(inColumns(500).replace("HALF-BREADTHS\n", ""));
+        String heights = table.substring(0, table.indexOf("Sheer,90"));
+        StringBuilder buttocks = new StringBuilder();
+        for (int i = 1; i <= 80; i++) {
+            int z = 10 * i;
+            buttocks.append("Buttock ").append(i).append(',').append(each(500, station -> z - 5)).append('\n');
+        }
+        Files.writeString(folder.resolve("boat.csv"), heights + buttocks + "HALF-BREADTHS\nSheer," + each(500, i -> 90) + "\n");
+        Shell shell = shell("exec \"$0\" table boat.csv");
+        assertEquals(3, shell.code(), shell.toString());
+        assertTrue(shell.err().startsWith("boat.csv: 500 stations with up to 82 points from Keel to Sheer are more than can "
+            + "be drawn within rounding"), shell.err());
     }
 
     private void assertRefused(String message) throws Exception {
@@ -113,7 +124,7 @@ class SpoiltTableIT {
     }
 
     private Shell shell(String command) throws Exception {
-        return BuiltFolder.run(folder, Map.of(), "sh", "-c", "ulimit -t " + MOST_SECONDS + "; " + command, BuiltFolder.LAUNCHER);
+        return BuiltFolder.run(folder, Map.of("GARBOARD_HEAP", "256m"), "sh", "-c", "ulimit -t " + MOST_SECONDS + "; " + command, BuiltFolder.LAUNCHER);
     }
 
     private static String inColumns(int stations) {
