@@ -129,7 +129,7 @@ class SpoiltTableIT {
 
     private static String inColumns(int stations) {
         return "Units,mm,to outside of skin\n"
-            + "Station," + each(stations, i -> i) + "\nx," + each(stations, i -> 500 * i)
+            + "Station," + each(stations, i -> i) + "\nx," + each(stations, i -> 100 * i)
             + "\nHEIGHTS\nSheer," + each(stations, i -> 800) + "\nKeel," + each(stations, i -> 0)
             + "\nHALF-BREADTHS\nSheer," + each(stations, i -> 90) + "\n";
     }
