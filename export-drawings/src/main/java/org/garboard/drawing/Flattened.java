@@ -26,10 +26,14 @@ public final class Flattened implements Canvas {
         return List.copyOf(byLayer.getOrDefault(layer, List.of()));
     }
 
+    /** Everything, layer by layer. */
+    public List<Entity> all() {
+        return byLayer.values().stream().flatMap(List::stream).toList();
+    }
+
     /** All texts, layer by layer. */
     public List<Text> texts() {
-        return byLayer.values().stream().flatMap(List::stream)
-                .filter(Text.class::isInstance).map(Text.class::cast).toList();
+        return all().stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
     }
 
     private void keep(Layer layer, Entity entity) {

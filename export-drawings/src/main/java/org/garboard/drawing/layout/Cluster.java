@@ -1,5 +1,6 @@
 package org.garboard.drawing.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.garboard.drawing.Box;
@@ -26,6 +27,28 @@ public record Cluster(List<View> views, List<Entity> loose, Box bounds) {
 
     public static Cluster of(List<Entity> loose) {
         return new Cluster(List.of(), loose, bounds(loose));
+    }
+
+    /** Views side by side, their levels in line, so far apart [mm]. */
+    public static Cluster row(List<View> views, double gap) {
+        List<View> row = new ArrayList<>();
+        double left = 0;
+        for (View view : views) {
+            row.add(view.movedBy(left - view.frame().left(), 0));
+            left += view.frame().width() + gap;
+        }
+        return of(row.toArray(View[]::new));
+    }
+
+    /** Views one under another, their left sides in line, so far apart [mm]. */
+    public static Cluster stack(List<View> views, double gap) {
+        List<View> stack = new ArrayList<>();
+        double top = 0;
+        for (View view : views) {
+            stack.add(view.movedBy(-view.frame().left(), top - view.frame().top()));
+            top -= view.frame().height() + gap;
+        }
+        return of(stack.toArray(View[]::new));
     }
 
     /** Entities in a column that claims its whole width [mm] from x = 0, so that columns line up. */

@@ -27,13 +27,18 @@ public record Lettering(double figures, double tables, double headings) {
         return paper.width() < IN_HAND ? new Lettering(3.5, 2.5, 3.5) : new Lettering(3.5, 3.5, 5);
     }
 
+    /** The same with tables and notes of 2.5 mm, for views that else must be drawn smaller; none below that. */
+    public Optional<Lettering> smallerNotes() {
+        return tables > 2.5 ? Optional.of(new Lettering(figures, 2.5, headings)) : Optional.empty();
+    }
+
     /** The next smaller lettering, for content that finds no room; none below 2.5 mm. */
     public Optional<Lettering> smaller() {
         return figures > 2.5 ? Optional.of(new Lettering(2.5, 2.5, 3.5)) : Optional.empty();
     }
 
-    /** Clear space between neighbours on the sheet [mm]: our choice, two lines. */
+    /** Clear space between neighbours on the sheet [mm]: our choice, a line's pitch. */
     public double gap() {
-        return 2 * tables;
+        return 1.6 * tables;
     }
 }

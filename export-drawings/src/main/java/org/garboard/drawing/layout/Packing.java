@@ -14,20 +14,22 @@ import org.garboard.drawing.Box;
  */
 final class Packing {
 
-    /** Ways tried before a scale is given up: our choice, a few tenths of a second at the most. */
-    private static final int MOST_TRIALS = 40000;
-
     private final List<Piece> pieces;
     private final Deque<Cluster> placed = new ArrayDeque<>();
-    private int trials;
+    private int trialsLeft;
 
-    private Packing(List<Piece> pieces) {
+    private Packing(List<Piece> pieces, int trials) {
         this.pieces = pieces;
+        this.trialsLeft = trials;
     }
 
-    /** The pieces in their places, in their order; empty when they do not all fit. */
-    static Optional<List<Cluster>> of(List<Piece> pieces, FreeSpace space) {
-        Packing packing = new Packing(pieces);
+    /**
+     * The pieces in their places, in their order; empty when no way is found to set them all.
+     *
+     * @param trials ways tried before it is given up
+     */
+    static Optional<List<Cluster>> of(List<Piece> pieces, FreeSpace space, int trials) {
+        Packing packing = new Packing(pieces, trials);
         return packing.place(0, space) ? Optional.of(List.copyOf(packing.placed)) : Optional.empty();
     }
 
@@ -39,7 +41,7 @@ final class Packing {
         for (Cluster shape : piece.shapes()) {
             for (Box place : places(shape, piece, space)) {
                 FreeSpace left = space.without(place);
-                if (++trials > MOST_TRIALS) {
+                if (--trialsLeft < 0) {
                     return false;
                 }
                 if (eachFits(index + 1, left) && place(index + 1, left)) {

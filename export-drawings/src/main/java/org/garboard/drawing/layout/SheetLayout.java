@@ -1,6 +1,7 @@
 package org.garboard.drawing.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.drawing.Box;
@@ -16,10 +17,17 @@ public final class SheetLayout {
     private static final double INSET = 6;
     private static final double BAR_ABOVE_BLOCK = 3;
 
+    /** Ways tried before a scale is given up: our choice, a few tenths of a second at the most. */
+    private static final int MOST_TRIALS = 40000;
+    /** Ways tried to stand pieces wider apart than they must. */
+    private static final int ROOMY_TRIALS = 2000;
+    /** How many times the least gap pieces stand apart where there is room: our choice, the largest that does. */
+    private static final double[] ROOMY = {4, 3, 2, 1.5};
+
     private final Paper paper;
     private final Lettering lettering;
     private final List<Entity> furniture = new ArrayList<>();
-    private final FreeSpace space;
+    private final List<Box> taken;
 
     /** @throws DoesNotFit when the title block cannot hold its values */
     public SheetLayout(Paper paper, Lettering lettering, TitleBlock titleBlock) {
@@ -29,7 +37,15 @@ public final class SheetLayout {
         furniture.addAll(SheetFrame.of(paper));
         Box block = add(TitleBlockDrawing.of(titleBlock), frame.right(), frame.bottom());
         Box bar = add(PrintCheck.bar(), block.left(), block.top() + BAR_ABOVE_BLOCK);
-        space = new FreeSpace(frame.grownBy(-INSET), lettering.gap()).without(block).without(bar);
+        taken = List.of(block, bar);
+    }
+
+    private FreeSpace space(double gap) {
+        FreeSpace space = new FreeSpace(paper.frame().grownBy(-INSET), gap);
+        for (Box place : taken) {
+            space = space.without(place);
+        }
+        return space;
     }
 
     private Box add(List<Entity> entities, double dx, double dy) {
@@ -40,7 +56,18 @@ public final class SheetLayout {
 
     /** The sheet with all pieces set; empty when they find no room. */
     public Optional<Sheet> set(String title, String description, Scale scale, List<Piece> pieces) {
-        return Packing.of(pieces, space).map(placed -> sheet(title, description, scale, placed));
+        return Packing.of(pieces, space(lettering.gap()), MOST_TRIALS)
+                .map(tight -> sheet(title, description, scale, roomy(pieces, tight).orElse(tight)));
+    }
+
+    /** The same wider apart, but with no view in a lesser shape. */
+    private Optional<List<Cluster>> roomy(List<Piece> pieces, List<Cluster> tight) {
+        List<Piece> asGood = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            asGood.add(tight.get(i).views().isEmpty() ? pieces.get(i) : pieces.get(i).downTo(tight.get(i)));
+        }
+        return Arrays.stream(ROOMY).mapToObj(times -> Packing.of(asGood, space(times * lettering.gap()), ROOMY_TRIALS))
+                .flatMap(Optional::stream).findFirst();
     }
 
     private Sheet sheet(String title, String description, Scale scale, List<Cluster> placed) {
