@@ -1,10 +1,18 @@
 package org.garboard.drawing;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Proves that a sheet can be read: what overlaps or leaves its frame, each as a sentence. */
 public final class SheetClearance {
+
+    /** Lines that a text keeps clear of with all its reserve. */
+    private static final Set<Layer> OUTLINES = EnumSet.of(Layer.HULL, Layer.CUT, Layer.POCKET, Layer.HIDDEN, Layer.BORDER);
+    /** Lines that run close to words by their nature (under them, up to them), but never through their letters. */
+    private static final Set<Layer> THIN_LINES = EnumSet.of(Layer.CENTRE, Layer.ADJACENT, Layer.SECTION, Layer.GRID,
+            Layer.MARK, Layer.DIM);
 
     private SheetClearance() {
     }
@@ -22,11 +30,12 @@ public final class SheetClearance {
                 faults.add("\"" + texts.get(i).words() + "\" leaves the frame");
             }
             for (int j = i + 1; j < texts.size(); j++) {
-                if (overlap(texts.get(i).corners(), texts.get(j).corners())) {
+                if (Ink.meets(texts.get(i).corners(), texts.get(j).corners())) {
                     faults.add("\"" + texts.get(i).words() + "\" overlaps \"" + texts.get(j).words() + "\"");
                 }
             }
         }
+        throughTexts(sheet, faults);
         for (int i = 0; i < sheet.views().size(); i++) {
             View view = sheet.views().get(i);
             if (!frame.contains(view.frame())) {
@@ -43,25 +52,29 @@ public final class SheetClearance {
         return faults;
     }
 
-    /** Two convex figures overlap unless the direction of some edge parts them. */
-    static boolean overlap(List<Point> one, List<Point> other) {
-        return !parted(one, other) && !parted(other, one);
+    private static void throughTexts(Sheet sheet, List<String> faults) {
+        Flattened drawn = Flattened.of(sheet);
+        for (Text text : drawn.texts()) {
+            crossed(text, text.corners(), OUTLINES, drawn, faults);
+            crossed(text, letters(text), THIN_LINES, drawn, faults);
+        }
     }
 
-    private static boolean parted(List<Point> figure, List<Point> other) {
-        for (int i = 0; i < figure.size(); i++) {
-            Point a = figure.get(i);
-            Point b = figure.get((i + 1) % figure.size());
-            double nx = b.y() - a.y();
-            double ny = a.x() - b.x();
-            if (most(figure, nx, ny) <= -most(other, -nx, -ny) + 1e-9) {
-                return true;
+    private static void crossed(Text text, List<Point> room, Set<Layer> layers, Flattened drawn, List<String> faults) {
+        for (Layer layer : layers) {
+            if (drawn.on(layer).stream().filter(entity -> !(entity instanceof Text))
+                    .flatMap(entity -> Ink.of(entity).stream()).anyMatch(figure -> Ink.meets(room, figure))) {
+                faults.add("\"" + text.words() + "\" is crossed by a line of " + layer);
             }
         }
-        return false;
     }
 
-    private static double most(List<Point> figure, double nx, double ny) {
-        return figure.stream().mapToDouble(point -> point.x() * nx + point.y() * ny).max().orElseThrow();
+    /** The capitals alone, without the reserve for other faces. */
+    private static List<Point> letters(Text text) {
+        double half = text.extent() / LetterWidths.RESERVE / 2;
+        Point start = text.middle().towards(text.rotationDeg(), -half).towards(text.rotationDeg() - 90, text.height() / 2);
+        Point end = start.towards(text.rotationDeg(), 2 * half);
+        return List.of(start, end, end.towards(text.rotationDeg() + 90, text.height()),
+                start.towards(text.rotationDeg() + 90, text.height()));
     }
 }

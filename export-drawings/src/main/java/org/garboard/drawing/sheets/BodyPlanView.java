@@ -59,7 +59,7 @@ final class BodyPlanView {
         view.halves((stations, side) -> { });
         view.axes();
         sites.stream().findFirst().ifPresent(view::site);
-        return ViewTitle.above(NAME, "Starboard right. Stations as in the profile: forward right, after left."
+        return ViewTitle.above(NAME, "Starboard right. Stations as in the profile: forward right, after left. Level: base line, water at rest."
                 + thick(sites), view.shown, view.lettering, PLAIN_TITLE * view.lettering.figures());
     }
 
@@ -87,21 +87,43 @@ final class BodyPlanView {
                 .max(Comparator.comparingDouble(x -> hull.bottomEdge().y(x))).orElse(0.0);
     }
 
-    /** A column of names beside the stations of one side, each with a line to its sheer. */
+    /** Stations named at their sheer; base line and water to port, where fewer stations are. */
     private void names(List<Station> stations, int side) {
-        double[] wanted = stations.stream()
-                .mapToDouble(station -> paper.lookingForward(0, sheer().z(station.x())).y()).toArray();
-        double[] spread = Spread.apart(wanted, 1.5 * lettering.figures());
-        double beyond = stations.stream().mapToDouble(station -> paper.lookingForward(widest(station), 0).x())
-                .max().orElse(0) + 2 * lettering.figures();
-        for (int i = 0; i < wanted.length; i++) {
-            Station station = stations.get(i);
-            Point end = paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()));
-            Point label = new Point(side * beyond, spread[i]);
-            shown.add(new Line(Layer.DIM, end, label));
-            shown.add(Text.level(Layer.TEXT, station.name() + ": " + task.figures().brief(station.x()),
-                    label.movedBy(side, -lettering.figures() / 2), lettering.figures(), side > 0 ? Anchor.LEFT : Anchor.RIGHT));
+        List<Label> labels = new ArrayList<>();
+        for (Station station : stations) {
+            labels.add(new Label(station.name() + ": " + task.figures().brief(station.x()),
+                    paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()))));
         }
+        if (side < 0) {
+            labels.add(new Label("WL at rest", new Point(-beam(), water())));
+            labels.add(new Label("Base line", new Point(-beam(), 0)));
+        }
+        column(labels, side);
+    }
+
+    /** What is named, and where its line ends. */
+    private record Label(String words, Point end) {
+    }
+
+    /** A column of names, each with a line to what it names. */
+    private void column(List<Label> labels, int side) {
+        double h = lettering.figures();
+        double[] spread = Spread.apart(labels.stream().mapToDouble(label -> label.end().y()).toArray(), 1.5 * h);
+        for (int i = 0; i < spread.length; i++) {
+            Point at = new Point(side * (beam() + 2 * h), spread[i]);
+            shown.add(new Line(Layer.DIM, labels.get(i).end(), at));
+            shown.add(Text.level(Layer.TEXT, labels.get(i).words(), at.movedBy(side, -h / 2), h,
+                    side > 0 ? Anchor.LEFT : Anchor.RIGHT));
+        }
+    }
+
+    private double beam() {
+        return task.table().stations().stream()
+                .mapToDouble(station -> paper.lookingForward(widest(station), 0).x()).max().orElse(0);
+    }
+
+    private double water() {
+        return paper.lookingForward(0, task.job().draught()).y();
     }
 
     private double widest(Station station) {
@@ -111,12 +133,9 @@ final class BodyPlanView {
     private void axes() {
         double top = task.table().stations().stream()
                 .mapToDouble(station -> paper.lookingForward(0, sheer().z(station.x())).y()).max().orElse(0);
-        double beam = task.table().stations().stream()
-                .mapToDouble(station -> paper.lookingForward(widest(station), 0).x()).max().orElse(0);
         shown.add(new Line(Layer.CENTRE, new Point(0, -1.5 * lettering.figures()), new Point(0, top + 3)));
-        shown.add(new Line(Layer.GRID, new Point(-beam, 0), new Point(beam, 0)));
-        double water = paper.lookingForward(0, task.job().draught()).y();
-        shown.add(new Line(Layer.GRID, new Point(-beam, water), new Point(beam, water)));
+        shown.add(new Line(Layer.GRID, new Point(-beam(), 0), new Point(beam(), 0)));
+        shown.add(new Line(Layer.GRID, new Point(-beam(), water()), new Point(beam(), water())));
     }
 
     private void site(MarkedSite marked) {

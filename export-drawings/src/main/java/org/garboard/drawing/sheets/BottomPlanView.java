@@ -109,7 +109,7 @@ final class BottomPlanView {
         Point place = paper.below(site.x(), site.y());
         Point aft = new Point(0, -scale.paper(outermost(hull.afterEnd())));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
-        distance(zero, place, top, task.fromForwardDatum(site.x()) + " from " + task.forwardDatum());
+        distance(zero, place, top, task.figures().length(Math.abs(site.x())) + (site.x() < 0 ? " forward of " : " from ") + task.forwardDatum());
         distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + " from " + task.afterEnd());
     }
 

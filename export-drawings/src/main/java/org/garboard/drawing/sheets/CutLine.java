@@ -19,22 +19,24 @@ final class CutLine {
      *
      * @param skin points along the skin
      * @param cut points of the finished surface, its ends on the skin; may be empty
+     * @param from where the drawn skin begins at the left
+     * @param to where it ends at the right
      */
-    static List<Entity> of(List<Point> skin, List<Point> cut) {
+    static List<Entity> of(List<Point> skin, List<Point> cut, double from, double to) {
         List<Entity> drawn = new ArrayList<>();
-        if (cut.size() < 2) {
-            drawn.add(Polyline.open(Layer.HULL, skin));
-            return drawn;
-        }
-        double low = Math.min(cut.get(0).x(), cut.get(cut.size() - 1).x());
-        double high = Math.max(cut.get(0).x(), cut.get(cut.size() - 1).x());
         List<Point> ordered = new ArrayList<>(skin);
         if (ordered.get(0).x() > ordered.get(ordered.size() - 1).x()) {
             Collections.reverse(ordered);
         }
-        part(ordered, Double.NEGATIVE_INFINITY, low, Layer.HULL, drawn);
+        if (cut.size() < 2) {
+            part(ordered, from, to, Layer.HULL, drawn);
+            return drawn;
+        }
+        double low = Math.min(cut.get(0).x(), cut.get(cut.size() - 1).x());
+        double high = Math.max(cut.get(0).x(), cut.get(cut.size() - 1).x());
+        part(ordered, from, low, Layer.HULL, drawn);
         part(ordered, low, high, Layer.ADJACENT, drawn);
-        part(ordered, high, Double.POSITIVE_INFINITY, Layer.HULL, drawn);
+        part(ordered, high, to, Layer.HULL, drawn);
         drawn.add(Polyline.open(Layer.POCKET, cut));
         return drawn;
     }

@@ -10,23 +10,50 @@ import org.garboard.units.FixedDecimal;
 /** Lengths and angles as the sheets of a job print them. */
 record Figures(Units units) {
 
-    /** To the millimetre; with feet and inches to the eighth behind it where the job asks for them. */
+    /** What is taped on a boat: to the millimetre, and to the eighth of an inch where the job is in feet. */
     String length(double metres) {
-        return withFeet(FixedDecimal.format(metres * 1000, 0), metres);
+        return withFeet(whole(metres), FeetInches.toEighth(metres));
     }
 
-    /** To a tenth of a millimetre, noughts left out: for what is built on a bench and not taped on a boat. */
+    /** A length that is taped, and how far off it may be [mm]: "845 ±4 (2'-9 1/4" ±1/8")". */
+    String length(double metres, double withinMm) {
+        return withFeet(whole(metres) + plusMinus(withinMm), FeetInches.toEighth(metres) + plusMinusInches(withinMm));
+    }
+
+    /** What follows from other figures and is built on a bench: to the millimetre, or the sixteenth. */
+    String bench(double metres) {
+        return withFeet(whole(metres), FeetInches.toSixteenth(metres));
+    }
+
+    /** What is asked for and built on a bench: to a tenth of a millimetre, noughts left out, or the sixteenth. */
     String fine(double metres) {
-        return withFeet(tenths(metres * 1000), metres);
+        return withFeet(tenths(metres * 1000), FeetInches.toSixteenth(metres));
     }
 
-    private String withFeet(String millimetres, double metres) {
-        return units == Units.MILLIMETRES ? millimetres : millimetres + " (" + FeetInches.toEighth(metres) + ")";
+    /** How far off something may be [mm]. */
+    String within(double withinMm) {
+        return withFeet(plusMinus(withinMm).strip(), plusMinusInches(withinMm).strip());
+    }
+
+    private static String whole(double metres) {
+        return FixedDecimal.format(metres * 1000, 0);
+    }
+
+    private static String plusMinus(double withinMm) {
+        return " ±" + FixedDecimal.format(withinMm, 0);
+    }
+
+    private static String plusMinusInches(double withinMm) {
+        return " ±" + FeetInches.atMost(withinMm / 1000);
+    }
+
+    private String withFeet(String millimetres, String feet) {
+        return units == Units.MILLIMETRES ? millimetres : millimetres + " (" + feet + ")";
     }
 
     /** In the job's unit alone, where there is little room. */
     String brief(double metres) {
-        return units == Units.MILLIMETRES ? FixedDecimal.format(metres * 1000, 0) : FeetInches.toEighth(metres);
+        return units == Units.MILLIMETRES ? whole(metres) : FeetInches.toEighth(metres);
     }
 
     static String tenths(double value) {
@@ -45,7 +72,7 @@ record Figures(Units units) {
 
     /** For the title block. */
     String note() {
-        return units == Units.MILLIMETRES ? "mm; decimal point" : "mm (feet-inches and eighths)";
+        return units == Units.MILLIMETRES ? "mm; decimal point" : "mm (feet-inches, 1/8 or 1/16)";
     }
 
     /** The scales a yard of these units uses, largest first. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.Seat;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 
@@ -18,7 +19,9 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
 
     /** What a marked place is worth. */
     enum Standing {
-        ADVISED("ADVISED"), BEST("best of its mount"), NO_PLACE("NO PLACE: least exceeded");
+        ADVISED("ADVISED"), BEST("best of its mount"), NO_PLACE("NO PLACE: least exceeded"),
+        /** Every check is met, and yet no pocket can be built there. */
+        REFUSED("REFUSED, see NOTES");
 
         private final String words;
 
@@ -37,10 +40,18 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
         record.advised().ifPresent(advised -> mark(advised, Standing.ADVISED, marked));
         for (MountSiting siting : record.sitings()) {
             if (!record.advised().equals(Optional.of(siting))) {
-                mark(siting, siting.sites().isEmpty() ? Standing.NO_PLACE : Standing.BEST, marked);
+                mark(siting, standing(siting, record), marked);
             }
         }
         return marked;
+    }
+
+    private static Standing standing(MountSiting siting, SitingRecord record) {
+        if (siting.sites().isEmpty()) {
+            return Standing.NO_PLACE;
+        }
+        boolean wantsPocket = siting.mount().seat() == Seat.ATHWART_KEEL;
+        return wantsPocket && record.pocket().isEmpty() ? Standing.REFUSED : Standing.BEST;
     }
 
     private static void mark(MountSiting siting, Standing standing, List<MarkedSite> marked) {
@@ -49,7 +60,7 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
     }
 
     boolean serves() {
-        return standing != Standing.NO_PLACE;
+        return standing == Standing.ADVISED || standing == Standing.BEST;
     }
 
     String mark() {

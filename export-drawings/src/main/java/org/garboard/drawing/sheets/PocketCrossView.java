@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.Pocket;
@@ -14,9 +15,13 @@ import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.LinearDimension.Direction;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 
 /** One cross section of the pocket, looking forward: starboard to the right. */
 final class PocketCrossView {
+
+    /** So much skin is drawn on either side of the pocket [mm on paper]: our choice, for the angle and its figure. */
+    private static final double BEYOND = 26;
 
     private final PocketTask task;
     private final Pocket pocket;
@@ -35,8 +40,9 @@ final class PocketCrossView {
 
     static View of(PocketTask task, PocketSection section) {
         PocketCrossView view = new PocketCrossView(task, section);
+        double reach = view.paper.paper(view.pocket.width() / 2) + BEYOND;
         view.shown.addAll(CutLine.of(PocketOnPaper.run(section.skin(), view.paper::lookingForward),
-                PocketOnPaper.run(section.cut(), view.paper::lookingForward)));
+                PocketOnPaper.run(section.cut(), view.paper::lookingForward), -reach, reach));
         view.centreline();
         if (section.cut().size() >= 4) {
             view.dimensions();
@@ -63,48 +69,57 @@ final class PocketCrossView {
 
     private void dimensions() {
         Vector3D foot = section.cut().get(0);
-        Vector3D corner = section.cut().get(1);
         Vector3D otherFoot = section.cut().get(section.cut().size() - 1);
-        double level = paper.up(corner);
-        double half = Math.abs(foot.getY());
-        double below = paper.paper(keel()) - task.firstRow();
+        double level = paper.up(section.cut().get(1));
+        double half = paper.paper(Math.abs(foot.getY()));
+        double width = otherFoot.getY() - foot.getY();
+        boolean middle = section.equals(task.middleSection());
         shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lookingForward(foot), paper.lookingForward(otherFoot),
-                new Point(0, below), task.figures().fine(otherFoot.getY() - foot.getY()), letter));
-        depth(level, half);
-        double wall = level - paper.up(foot);
-        if (paper.paper(wall) > 0.5) {
-            upright(-half, paper.up(foot), level, -half - task.firstRow() / paper.paper(1));
-        }
-        if (section.equals(task.middleSection())) {
+                new Point(0, paper.paper(keel()) - task.firstRow()),
+                middle ? task.figures().fine(width) : task.figures().bench(width), letter));
+        if (middle) {
             deadrise(half);
         }
+        height(0, keel(), level, task.figures().fine(level - keel()), depthPlaces(half));
+        height(-half, paper.up(foot), level, task.figures().bench(level - paper.up(foot)), wallPlaces(half));
     }
 
-    /** At the keel, clear of the centreline. */
-    private void depth(double level, double half) {
-        upright(0, keel(), level, Math.max(0.35 * half, (letter + 2.5) / paper.paper(1)));
+    /** At the keel, lettered clear of the centreline: to starboard of it, in a narrow cut beyond its edge, else beyond all. */
+    private double[] depthPlaces(double half) {
+        double clear = letter + 2.5;
+        return new double[] {Math.max(0.35 * half, clear), Math.max(0.55 * half, clear), Math.max(0.75 * half, clear),
+            half + clear, half + BEYOND + clear};
     }
 
-    /** A height from the skin to the cut, dimensioned at a distance off the centreline [m]; lettered upward. */
-    private void upright(double across, double from, double to, double at) {
+    /** Inside the pocket, where no skin slants; else outside, on either side of where the skin may pass. */
+    private double[] wallPlaces(double half) {
+        double inside = -half + letter + 3;
+        return new double[] {inside, inside + 0.15 * half, inside + 0.3 * half, -half - 2, -half - letter,
+            -half - task.firstRow(), -half - BEYOND};
+    }
+
+    /**
+     * A height from the skin to the cut at a distance from the centreline, lettered upward at the first clear
+     * place of several [all mm on paper, heights m].
+     */
+    private void height(double across, double from, double to, String words, double[] places) {
         if (paper.paper(to - from) > 0.5) {
-            shown.add(new LinearDimension(Direction.VERTICAL, paper.lookingForward(across, from),
-                    paper.lookingForward(across, to), paper.lookingForward(at, from), task.figures().fine(to - from), letter));
+            shown.addAll(ClearPlace.among(Arrays.stream(places).mapToObj(at -> List.<Entity>of(
+                    new LinearDimension(Direction.VERTICAL, new Point(across, paper.paper(from)),
+                            new Point(across, paper.paper(to)), new Point(at, 0), words, letter))).toList(), shown));
         }
     }
 
     /** From level to the skin on the starboard side, keel to the edge of the pocket. */
     private void deadrise(double half) {
         Point keel = paper.lookingForward(0, keel());
-        Vector3D edge = section.cut().get(section.cut().size() - 1);
         double angle = deadrise(paper, section);
         if (Math.toDegrees(angle) < 2) {
             return;
         }
-        double reach = paper.paper(half) + task.firstRow();
-        Point onSkin = paper.lookingForward(edge);
-        Point level = new Point(keel.x() + reach * 0.6, keel.y());
-        shown.add(new AngularDimension(keel, level, onSkin, reach, Figures.degrees(angle), letter));
+        Point onSkin = paper.lookingForward(section.cut().get(section.cut().size() - 1));
+        shown.add(new AngularDimension(keel, keel.movedBy(1, 0), onSkin, half + task.firstRow(),
+                Figures.degrees(angle), letter));
     }
 
     /** Deadrise of the chord from the keel to the pocket's edge, starboard [rad]. */

@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketSection;
 import org.garboard.drawing.Anchor;
@@ -9,6 +10,7 @@ import org.garboard.drawing.Box;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Leader;
+import org.garboard.drawing.LetterWidths;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.LinearDimension.Direction;
@@ -16,9 +18,13 @@ import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 
 /** The pocket cut on the centreline, bow to the right, seen from starboard. */
 final class PocketLongView {
+
+    /** So much skin is drawn on either side of the opening [mm on paper]: our choice, for two heights. */
+    private static final double BEYOND = 20;
 
     private final PocketTask task;
     private final Pocket pocket;
@@ -45,7 +51,7 @@ final class PocketLongView {
     private void section() {
         PocketSection section = task.longSection();
         shown.addAll(CutLine.of(PocketOnPaper.run(section.skin(), paper::lengthwise),
-                PocketOnPaper.run(section.cut(), paper::lengthwise)));
+                PocketOnPaper.run(section.cut(), paper::lengthwise), after() - BEYOND, fore() + BEYOND));
         double half = task.body().length() / 2;
         if (!task.bodyStandsClear()) {
             shown.add(new Line(Layer.ADJACENT, paper.lengthwise(pocket.length() / 2, pocket.faceDepth()),
@@ -65,29 +71,48 @@ final class PocketLongView {
                 paper.lengthwise(half, pocket.depth()))));
     }
 
-    /** Floor depth in the middle; face depth beyond the after end of the opening, clear of the body. */
+    /** The opening's after end on paper, negative [mm]. */
+    private double after() {
+        return -paper.paper(pocket.length() / 2 + Math.max(0, pocket.aftRamp()));
+    }
+
+    /** Its fore end. */
+    private double fore() {
+        return paper.paper(pocket.length() / 2 + Math.max(0, pocket.foreRamp()));
+    }
+
+    /** Floor depth in the middle, or forward of all where the face would run through its figure; face depth aft of all. */
     private void depths() {
-        Point keel = paper.lengthwise(0, 0);
-        shown.add(new LinearDimension(Direction.VERTICAL, keel, paper.lengthwise(0, pocket.depth()), keel,
-                task.figures().fine(pocket.depth()), letter));
+        double half = paper.paper(pocket.length() / 2);
+        String depth = task.figures().fine(pocket.depth());
+        Point foreSkin = new Point(fore(), 0);
+        Point foreFloor = new Point(half, paper.paper(pocket.depth()));
+        shown.addAll(ClearPlace.among(List.of(List.of(height(new Point(0, 0), new Point(0, foreFloor.y()), 0, depth)),
+                List.of(height(foreSkin, foreFloor, foreSkin.x() + task.firstRow(), depth))), shown));
         if (paper.paper(Math.abs(pocket.faceDepth())) > 0.5) {
-            double half = pocket.length() / 2;
-            Point through = paper.lengthwise(half + Math.max(0, pocket.aftRamp()), 0).movedBy(-task.firstRow(), 0);
-            shown.add(new LinearDimension(Direction.VERTICAL, through, paper.lengthwise(half, pocket.faceDepth()), through,
-                    task.figures().fine(pocket.faceDepth()), letter));
+            Point aftSkin = new Point(after(), 0);
+            shown.add(height(aftSkin, new Point(-half, paper.paper(pocket.faceDepth())), aftSkin.x() - task.firstRow(),
+                    task.figures().fine(pocket.faceDepth())));
         }
     }
 
+    private LinearDimension height(Point skin, Point cut, double at, String words) {
+        return new LinearDimension(Direction.VERTICAL, skin, cut, new Point(at, 0), words, letter);
+    }
+
+    /** Under each ramp, from its outer end inward, or once for both where there is little room. */
     private void ramps() {
         if (pocket.rampRatio() <= 0) {
             return;
         }
         String words = "ramp 1:" + Figures.tenths(pocket.rampRatio());
-        double middle = (pocket.length() + Math.min(pocket.foreRamp(), pocket.aftRamp())) / 2;
         double row = -1.6 * letter - 1;
-        for (int end = -1; end <= 1; end += 2) {
-            shown.add(Text.level(Layer.TEXT, words, new Point(end * paper.paper(middle), row), letter,
-                    end < 0 ? Anchor.RIGHT : Anchor.LEFT));
+        if (fore() - after() > 2 * LetterWidths.extent(words, letter) + 2 * letter) {
+            shown.add(Text.level(Layer.TEXT, words, new Point(after(), row), letter, Anchor.LEFT));
+            shown.add(Text.level(Layer.TEXT, words, new Point(fore(), row), letter, Anchor.RIGHT));
+        } else {
+            shown.addAll(ClearPlace.among(DoubleStream.of(row, row - 2 * letter).mapToObj(y -> List.<Entity>of(
+                    Text.level(Layer.TEXT, words, new Point(0, y), letter, Anchor.MIDDLE))).toList(), shown));
         }
     }
 }

@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketSection;
 import org.garboard.drawing.Anchor;
@@ -15,9 +16,11 @@ import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.LinearDimension.Direction;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
+import org.garboard.drawing.Solid;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.Vertex;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 
 /** Pocket and opening seen from below, square to the floor: bow to the right, starboard up. */
 final class PocketPlanView {
@@ -43,12 +46,12 @@ final class PocketPlanView {
     static View of(PocketTask task) {
         PocketPlanView view = new PocketPlanView(task);
         view.outlines();
-        view.sectionMarks();
         view.lengths();
+        view.sectionMarks();
         view.widths();
         view.directions();
         return ViewTitle.above("POCKET SEEN FROM BELOW: STARBOARD IS UP",
-                "Bow right. Square to the floor. Opening in the skin, and pocket in it.",
+                "Bow right. Seen square to the floor: opening in the skin, and pocket in it.",
                 view.shown, task.lettering(), 0);
     }
 
@@ -60,7 +63,7 @@ final class PocketPlanView {
         if (task.bodyStandsClear()) {
             shown.add(body());
         }
-        double over = 2 * letter;
+        double over = 1.5 * letter;
         shown.add(new Line(Layer.CENTRE, new Point(opening.left() - over, 0), new Point(opening.right() + over, 0)));
         shown.add(new Line(Layer.CENTRE, new Point(0, opening.bottom()), new Point(0, opening.top())));
     }
@@ -101,12 +104,9 @@ final class PocketPlanView {
         return kept;
     }
 
-    /** Each cutting plane at both edges, with arrows the way it is looked: forward. */
+    /** Each cutting plane at both edges, with arrows the way it is looked: forward. The heads show beside the pen's width. */
     private void sectionMarks() {
-        for (PocketSection section : pocket.sections()) {
-            if (PocketTask.lengthwise(section)) {
-                continue;
-            }
+        for (PocketSection section : task.crossSections()) {
             double x = -paper.paper(section.along());
             sectionMark(section.name(), x, opening.top(), 1);
             sectionMark(section.name(), x, opening.bottom(), -1);
@@ -117,35 +117,32 @@ final class PocketPlanView {
         Point inner = new Point(x, edge + side * 1.5);
         Point outer = new Point(x, edge + side * (1.5 + letter));
         shown.add(new Line(Layer.SECTION, inner, outer));
-        shown.add(new Leader(Layer.SECTION, Leader.End.ARROW, List.of(outer.movedBy(1.6 * letter, 0), outer)));
-        shown.add(Text.centred(Layer.SECTION, name, outer.movedBy(-0.8 * letter, 0), letter, 0));
+        Point tip = outer.movedBy(1.5 * letter, 0);
+        shown.add(new Line(Layer.DIM, outer, tip));
+        shown.add(new Solid(Layer.SECTION, List.of(tip, tip.movedBy(-0.9 * letter, 0.24 * letter), tip.movedBy(-0.9 * letter, -0.24 * letter))));
+        shown.addAll(ClearPlace.among(DoubleStream.of(-0.8, 2.4).mapToObj(aside -> List.<Entity>of(
+                Text.centred(Layer.SECTION, name, outer.movedBy(aside * letter, 0), letter, 0))).toList(), shown));
     }
 
-    /** Floor on the first row, ramps below it. */
+    /** Floor on the first row; ramps below it, where their figures can stand clear: the table gives them too. */
     private void lengths() {
         double half = pocket.length() / 2;
         double edge = -pocket.width() / 2;
         double first = opening.bottom() - task.firstRow() - letter;
         shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lengthwise(half, edge), paper.lengthwise(-half, edge),
                 new Point(0, first), task.figures().fine(pocket.length()), letter));
-        if (pocket.rampRatio() > 0) {
-            double second = first - task.nextRow();
-            ramp(paper.lengthwise(half + pocket.aftRamp(), 0), paper.lengthwise(half, edge), second, pocket.aftRamp());
-            double third = roomForRampWords() ? second : second - task.nextRow();
-            ramp(paper.lengthwise(-half, edge), paper.lengthwise(-half - pocket.foreRamp(), 0), third, pocket.foreRamp());
-        }
+        ramp(paper.lengthwise(half + pocket.aftRamp(), 0), paper.lengthwise(half, edge), first, pocket.aftRamp());
+        ramp(paper.lengthwise(-half, edge), paper.lengthwise(-half - pocket.foreRamp(), 0), first, pocket.foreRamp());
     }
 
-    /** Whether the after ramp's words, should they stand beyond it, end before the fore ramp begins. */
-    private boolean roomForRampWords() {
-        double words = LetterWidths.extent(task.figures().fine(pocket.aftRamp()), letter) + 5 * letter;
-        return words < paper.paper(pocket.length()) || words < paper.paper(pocket.aftRamp());
-    }
-
-    private void ramp(Point from, Point to, double row, double length) {
+    private void ramp(Point from, Point to, double above, double length) {
         if (Math.abs(from.x() - to.x()) > 1e-3) {
-            shown.add(new LinearDimension(Direction.HORIZONTAL, from, to, new Point(0, row),
-                    task.figures().fine(length), letter));
+            List<List<Entity>> rows = new ArrayList<>();
+            for (int row = 1; row <= 2; row++) {
+                rows.add(List.of(new LinearDimension(Direction.HORIZONTAL, from, to, new Point(0, above - row * task.nextRow()),
+                        task.figures().bench(length), letter)));
+            }
+            ClearPlace.clearAmong(rows, shown).ifPresent(shown::addAll);
         }
     }
 
@@ -165,10 +162,14 @@ final class PocketPlanView {
     private void radius(Point centre) {
         Point onCorner = centre.towards(135, paper.paper(pocket.cornerRadius()));
         double rise = opening.top() + 4 * letter + 2 - onCorner.y();
-        Point end = onCorner.movedBy(-rise, rise);
-        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(onCorner, end)));
-        shown.add(Text.level(Layer.DIM, "R" + task.figures().fine(pocket.cornerRadius()), end.movedBy(-1, -letter / 2),
-                letter, Anchor.RIGHT));
+        shown.addAll(ClearPlace.among(DoubleStream.of(1, 1.4, 0.7, 2, 0.4).mapToObj(lean ->
+                radius(onCorner, onCorner.movedBy(-lean * rise, rise))).toList(), shown));
+    }
+
+    private List<Entity> radius(Point onCorner, Point end) {
+        return List.of(new Leader(Layer.DIM, Leader.End.ARROW, List.of(onCorner, end)),
+                Text.level(Layer.DIM, "R" + task.figures().fine(pocket.cornerRadius()), end.movedBy(-1, -letter / 2),
+                        letter, Anchor.RIGHT));
     }
 
     private void directions() {

@@ -2,22 +2,19 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.garboard.cutout.PocketSection;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Cluster;
-import org.garboard.drawing.layout.Lettering;
-import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
-import org.garboard.units.FixedDecimal;
 
 /** Sheet 4: the keel pocket as it is built, and what is measured before it is cut. */
 final class PocketSheet implements SheetContent {
 
-    /** A pocket drawn shorter than this [mm] shows no wall: our choice. */
-    private static final double SHORTEST_POCKET = 30;
-    private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT);
+    /** A pocket drawn shorter, or lower, than this [mm] shows no wall: our choice. */
+    private static final double SHORTEST_POCKET = 20;
+    private static final double LOWEST_POCKET = 4;
+    private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
     private static final List<Corner> VIEWS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT);
 
     private final SheetTask task;
@@ -48,45 +45,38 @@ final class PocketSheet implements SheetContent {
     }
 
     @Override
-    public boolean legible(Scale scale) {
-        return scale.paper(task.record().pocket().orElseThrow().length()) >= SHORTEST_POCKET;
+    public double longest() {
+        return task.record().pocket().orElseThrow().length();
     }
 
     @Override
-    public List<Piece> pieces(Scale scale) {
+    public double shortestDrawn() {
+        return Math.max(SHORTEST_POCKET, LOWEST_POCKET * longest() / task.record().pocket().orElseThrow().depth());
+    }
+
+    @Override
+    public List<List<Piece>> arrangements(Scale scale) {
         PocketTask pocket = PocketTask.of(task, scale);
+        Piece lengthwise = new Piece(List.of(task.inLine(PocketLongView.of(pocket), PocketPlanView.of(pocket))),
+                List.of(Corner.TOP_LEFT));
+        List<View> sections = pocket.crossSections().stream()
+                .map(section -> PocketCrossView.of(pocket, section)).toList();
+        double gap = task.lettering().gap();
+        Piece together = new Piece(List.of(Cluster.row(sections, 2 * gap), Cluster.row(sections, gap),
+                Cluster.stack(sections, gap)), VIEWS);
+        List<Piece> apart = sections.stream().map(view -> new Piece(List.of(Cluster.of(view)), VIEWS)).toList();
+        return List.of(pieces(pocket, lengthwise, List.of(together)), pieces(pocket, lengthwise, apart));
+    }
+
+    private List<Piece> pieces(PocketTask pocket, Piece lengthwise, List<Piece> sections) {
         PocketTables tables = new PocketTables(task, pocket);
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece(List.of(lengthwise(pocket)), List.of(Corner.TOP_LEFT)));
-        for (PocketSection section : pocket.pocket().sections()) {
-            if (!PocketTask.lengthwise(section)) {
-                pieces.add(new Piece(List.of(Cluster.of(PocketCrossView.of(pocket, section))), VIEWS));
-            }
-        }
+        pieces.add(lengthwise);
+        pieces.addAll(sections);
         pieces.add(new Piece(tables.checkShapes(), NOTES));
-        pieces.add(new Piece(tables.pocketShapes(), NOTES));
-        pieces.add(new Piece(cautions(pocket).shapes(task.lettering()), NOTES));
+        pieces.add(new Piece(tables.pocketShapes(), List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));
+        pieces.add(new Piece(PocketNotes.cautions().shapes(task.lettering()), NOTES));
+        pieces.add(new Piece(PocketNotes.of(task, pocket.pocket()).shapes(task.lettering()), NOTES));
         return pieces;
-    }
-
-    private Notes cautions(PocketTask pocket) {
-        double stretch = pocket.pocket().developmentStretch() * 1000;
-        String flattening = stretch < 0.05 ? "Laying the skin flat changes no length."
-                : "Laying the skin flat changes lengths by up to " + FixedDecimal.format(stretch, 1) + " mm.";
-        return Cautions.with(List.of(
-                "Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.",
-                "Structure: not to be cut until whoever answers for the boat's structure has approved the pocket. No keelson, "
-                        + "floor, bearer or keel bolt may be cut.",
-                "Cut file pocket-outside-up_mm_1to1.dxf: outside up, true millimetres, origin in the middle of the pocket on "
-                        + "the keel line. Kerf and tool offset are not allowed for. " + flattening));
-    }
-
-    /** Long section over plan, lengths in line. */
-    private Cluster lengthwise(PocketTask pocket) {
-        View plan = PocketPlanView.of(pocket);
-        View section = PocketLongView.of(pocket);
-        Lettering lettering = task.lettering();
-        double lift = plan.frame().top() + lettering.gap() - section.frame().bottom();
-        return Cluster.of(section.movedBy(0, lift), plan);
     }
 }

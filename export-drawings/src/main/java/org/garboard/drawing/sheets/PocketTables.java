@@ -3,6 +3,7 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.garboard.craft.Transducer;
 import org.garboard.cutout.Pocket;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Layer;
@@ -32,24 +33,24 @@ final class PocketTables {
     }
 
     List<Cluster> pocketShapes() {
-        double x = pocket.site().getX();
+        Transducer body = task.body();
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Pocket", "Finished outside faces"));
-        rows.add(List.of("Middle from " + sheet.afterEnd(), figures.length(sheet.fromAfterEnd(x)) + " forward"));
-        rows.add(List.of("Middle from " + sheet.forwardDatum(), figures.length(Math.abs(x)) + (x < 0 ? " forward" : " aft")));
+        rows.add(List.of("For", body.name()));
+        rows.add(List.of("Body, length x width x height", figures.fine(body.length()) + " x " + figures.fine(body.width())
+                + " x " + figures.fine(body.height())));
+        rows.add(List.of("Gap round it", figures.fine((pocket.length() - body.length()) / 2)));
         rows.add(List.of("Floor, length x width", figures.fine(pocket.length()) + " x " + figures.fine(pocket.width())));
+        rows.add(List.of("Floor lies", "level athwartships, " + floorSlope()));
         rows.add(List.of("Corner radius", figures.fine(pocket.cornerRadius())));
         rows.add(List.of("Depth of floor at keel, middle", figures.fine(pocket.depth())));
         rows.add(List.of("Depth of face at keel, middle", figures.fine(pocket.faceDepth())));
-        rows.add(List.of("Least wall at outer edges", figures.fine(pocket.wallHeight())));
+        rows.add(List.of("Least wall at outer edges", figures.bench(pocket.wallHeight())));
         if (pocket.rampRatio() > 0) {
             rows.add(List.of("Ramps 1:" + Figures.tenths(pocket.rampRatio()) + ", fore and aft on CL",
-                    figures.fine(pocket.foreRamp()) + " and " + figures.fine(pocket.aftRamp())));
+                    figures.bench(pocket.foreRamp()) + " and " + figures.bench(pocket.aftRamp())));
         } else {
             rows.add(List.of("Ramps", "none"));
         }
-        rows.add(List.of("Floor fore and aft to base line", floorSlope()));
-        rows.add(List.of("Floor athwartships", "level"));
         rows.add(List.of("Deadrise, chord from keel to pocket edge", Figures.slope(deadrise())));
         rows.add(List.of("Volume", FixedDecimal.format(pocket.volume() * LITRES, 2) + " litres"));
         rows.add(List.of("Opening in the skin", FixedDecimal.format(pocket.openingArea() * 1e4, 0) + " cm²"));
@@ -58,35 +59,39 @@ final class PocketTables {
 
     private String floorSlope() {
         if (Math.abs(Math.toDegrees(pocket.slope())) < 0.05) {
-            return "parallel";
+            return "fore and aft along the base line";
         }
-        return Figures.slope(Math.abs(pocket.slope())) + (pocket.slope() > 0 ? ", rising aft" : ", rising forward");
+        return "fore and aft " + Figures.slope(Math.abs(pocket.slope())) + (pocket.slope() > 0 ? ", rising aft" : ", rising forward");
     }
 
     private double deadrise() {
         return PocketCrossView.deadrise(task.paper(), task.middleSection());
     }
 
-    /** Drawn figures with empty places for what is measured. Tolerances: common practice, no source. */
+    /** Drawn figures with empty places for what is measured. */
     List<Cluster> checkShapes() {
         CutOutline outline = CutOutline.of(pocket);
-        double fromAfterEnd = sheet.fromAfterEnd(pocket.site().getX());
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Measure", "Drawn", "Within", "Measured", "By, date"));
-        check(rows, "Cut file: length of outline", figures.fine(outline.extents().width() / 1000), "2");
-        check(rows, "Cut file: width of outline, flat", figures.fine(outline.extents().height() / 1000), "2");
-        check(rows, "Cut file: way round outline", figures.fine(outline.perimeter() / 1000), "4");
-        check(rows, "Diagonal, tick to tick, fwd starboard to aft port", figures.fine(outline.diagonalFromStarboard() / 1000), "2");
-        check(rows, "Diagonal, tick to tick, fwd port to aft starboard", figures.fine(outline.diagonalFromPort() / 1000), "2");
-        check(rows, "Boat: middle of pocket from " + sheet.afterEnd(), figures.length(fromAfterEnd),
-                FixedDecimal.format(3 + fromAfterEnd, 0));
-        check(rows, "Boat: deadrise, keel to pocket edge", Figures.degrees(deadrise()), "1.0°");
-        check(rows, "Pocket: depth of floor at keel, middle", figures.fine(pocket.depth()), "1");
+        check(rows, "Cut file: length of outline", outline.extents().width() / 1000, Marking.SHAPE);
+        check(rows, "Cut file: width of outline, flat", outline.extents().height() / 1000, Marking.SHAPE);
+        check(rows, "Cut file: way round outline", outline.perimeter() / 1000, Marking.ROUND);
+        check(rows, "Cut file: diagonal, fwd starboard to aft port tick", outline.diagonalFromStarboard() / 1000, Marking.SHAPE);
+        check(rows, "Cut file: diagonal, fwd port to aft starboard tick", outline.diagonalFromPort() / 1000, Marking.SHAPE);
+        double x = pocket.site().getX();
+        taped(rows, "Boat: middle of pocket from " + sheet.afterEnd(), sheet.fromAfterEnd(x));
+        taped(rows, "Boat: middle of pocket from " + sheet.forwardDatum(), Math.abs(x));
+        rows.add(List.of("Boat: deadrise, keel to pocket edge", Figures.degrees(deadrise()), "±1.0°", "", ""));
+        check(rows, "Pocket: depth of floor at keel, middle", pocket.depth(), Marking.DEPTH);
         return shapes("CHECK MEASUREMENTS", rows);
     }
 
-    private static void check(List<List<String>> rows, String what, String drawn, String within) {
-        rows.add(List.of(what, drawn, "±" + within, "", ""));
+    private void check(List<List<String>> rows, String what, double drawn, double withinMm) {
+        rows.add(List.of(what, figures.bench(drawn), figures.within(withinMm), "", ""));
+    }
+
+    private void taped(List<List<String>> rows, String what, double drawn) {
+        rows.add(List.of(what, figures.length(drawn), figures.within(Marking.place(drawn)), "", ""));
     }
 
     private List<Cluster> shapes(String heading, List<List<String>> rows) {

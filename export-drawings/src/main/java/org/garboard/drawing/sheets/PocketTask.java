@@ -1,5 +1,6 @@
 package org.garboard.drawing.sheets;
 
+import java.util.List;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketSection;
@@ -41,6 +42,15 @@ record PocketTask(Pocket pocket, Transducer body, PocketOnPaper paper, Figures f
         return section.name().equals("LONG");
     }
 
+    /** The cross sections that are drawn: all, or the middle one alone where their marks would stand on each other. */
+    List<PocketSection> crossSections() {
+        List<PocketSection> all = pocket.sections().stream().filter(section -> !lengthwise(section)).toList();
+        double nearest = all.stream().filter(section -> section != middleSection())
+                .mapToDouble(section -> paper.paper(Math.abs(section.along() - middleSection().along()))).min()
+                .orElse(Double.POSITIVE_INFINITY);
+        return nearest < 3.2 * letter() ? List.of(middleSection()) : all;
+    }
+
     /** The cross section through the pocket's middle. */
     PocketSection middleSection() {
         return pocket.sections().stream().filter(section -> !lengthwise(section))
@@ -52,6 +62,6 @@ record PocketTask(Pocket pocket, Transducer body, PocketOnPaper paper, Figures f
         if (Math.abs(section.along()) < 1e-4) {
             return "through the middle of the pocket";
         }
-        return figures.fine(Math.abs(section.along())) + (section.along() < 0 ? " forward of" : " aft of") + " the middle";
+        return figures.bench(Math.abs(section.along())) + (section.along() < 0 ? " forward of" : " aft of") + " the middle";
     }
 }

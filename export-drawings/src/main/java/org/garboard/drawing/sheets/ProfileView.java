@@ -37,9 +37,10 @@ final class ProfileView {
         ProfileView view = new ProfileView(task, scale);
         view.hullLines();
         view.stations();
-        view.waterAtRest();
+        view.levels();
         view.sites(sites);
-        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".", view.shown, view.lettering, 0);
+        return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".",
+                view.shown, view.lettering, 0);
     }
 
     private void hullLines() {
@@ -83,21 +84,25 @@ final class ProfileView {
         shown.addAll(StationLabels.of(labels, lettering.figures()));
     }
 
-    /** From the after end to where the keel comes out of the water; its height under the bow, where it is clear. */
-    private void waterAtRest() {
+    /** The water from the after end to where the keel comes out of it, and both levels named before the bow. */
+    private void levels() {
+        double h = lettering.figures();
         double draught = task.job().draught();
         double entry = entry(draught);
-        if (Double.isNaN(entry)) {
-            return;
+        List<String> names = new ArrayList<>(List.of("Base line"));
+        List<Double> heights = new ArrayList<>(List.of(0.0));
+        if (!Double.isNaN(entry)) {
+            Point to = paper.profile(entry, draught);
+            shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), draught), to.movedBy(3 * h, 0)));
+            Point mark = to.movedBy(1.5 * h, 0);
+            shown.add(Polyline.closed(Layer.GRID, List.of(mark, mark.movedBy(-0.6 * h, h), mark.movedBy(0.6 * h, h))));
+            names.addAll(List.of(task.figures().length(draught) + " up", "WL at rest"));
+            heights.addAll(List.of(to.y() - 0.75 * h, to.y() + 0.75 * h));
         }
-        Point from = paper.profile(hull.afterEnd(), draught);
-        Point to = paper.profile(entry, draught);
-        double h = lettering.figures();
-        shown.add(new Line(Layer.GRID, from, to.movedBy(3 * h, 0)));
-        Point mark = to.movedBy(1.5 * h, 0);
-        shown.add(Polyline.closed(Layer.GRID, List.of(mark, mark.movedBy(-0.6 * h, h), mark.movedBy(0.6 * h, h))));
-        shown.add(Text.level(Layer.TEXT, "WL at rest", to.movedBy(3.5 * h, 0), h, Anchor.LEFT));
-        shown.add(Text.level(Layer.TEXT, task.figures().length(draught), to.movedBy(3.5 * h, -1.5 * h), h, Anchor.LEFT));
+        double[] spread = Spread.apart(heights.stream().mapToDouble(y -> y - h / 2).toArray(), 1.5 * h);
+        for (int i = 0; i < spread.length; i++) {
+            shown.add(Text.level(Layer.TEXT, names.get(i), new Point(paper.length() + 2, spread[i]), h, Anchor.LEFT));
+        }
     }
 
     /** Where the keel line crosses a level, from aft; the forward end when it never does, NaN when all is dry. */

@@ -11,6 +11,7 @@ import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
+import org.garboard.job.SitingRecord;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Region;
@@ -60,14 +61,15 @@ final class RegionHatch {
     }
 
     /** Which hatch is which mount. */
-    static Cluster legend(List<MountSiting> sitings, Lettering lettering) {
+    static Cluster legend(SitingRecord record, Lettering lettering) {
+        List<MountSiting> sitings = record.sitings();
         double h = lettering.tables();
         List<Entity> drawn = new ArrayList<>();
         drawn.add(Text.level(Layer.TEXT, "FEASIBLE REGIONS", new Point(0, 0), lettering.headings(), Anchor.LEFT));
         double y = -1.5 * lettering.headings() - h;
         for (int mount = 0; mount < sitings.size(); mount++) {
             List<Point> swatch = List.of(new Point(0, y), new Point(5 * h, y), new Point(5 * h, y + 2 * h), new Point(0, y + 2 * h));
-            String words = sitings.get(mount).mount().words();
+            String words = sitings.get(mount).mount().words() + (refused(sitings.get(mount), record) ? ": REFUSED, see NOTES" : "");
             if (sitings.get(mount).regions().isEmpty()) {
                 words += ": no place found";
             } else {
@@ -78,5 +80,11 @@ final class RegionHatch {
             y -= 2.8 * h;
         }
         return Cluster.of(drawn);
+    }
+
+    /** Whether every check is met there, and yet no pocket can be built. */
+    private static boolean refused(MountSiting siting, SitingRecord record) {
+        return MarkedSite.of(record).stream()
+                .anyMatch(marked -> marked.siting().equals(siting) && marked.standing() == MarkedSite.Standing.REFUSED);
     }
 }

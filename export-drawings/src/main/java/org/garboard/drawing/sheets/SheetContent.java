@@ -17,9 +17,17 @@ interface SheetContent {
     /** What the sheet shows and how it is seen, without the scale. */
     String description();
 
-    /** What is to be set on the sheet at a scale, the largest first. */
-    List<Piece> pieces(Scale scale);
+    /** What is to be set on the sheet at a scale, in the ways it may be arranged, the preferred first. */
+    List<List<Piece>> arrangements(Scale scale);
+
+    /** Length of the longest thing drawn [m]. */
+    double longest();
+
+    /** How short that may be drawn and still be read [mm]. */
+    double shortestDrawn();
 
     /** Whether its views are large enough at a scale to be read. */
-    boolean legible(Scale scale);
+    default boolean legible(Scale scale) {
+        return scale.paper(longest()) >= shortestDrawn();
+    }
 }

@@ -1,5 +1,6 @@
 package org.garboard.drawing.sheets;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -30,25 +31,39 @@ final class SheetSetter {
 
     /** In the paper's own lettering, else in smaller. */
     private static Optional<Sheet> fitted(SheetTask task, Maker maker) {
-        return fitted(task, maker.on(task)).or(() -> task.lettering().smaller()
-                .flatMap(smaller -> fitted(task.lettered(smaller), maker.on(task.lettered(smaller)))));
+        List<SheetTask> own = new ArrayList<>(List.of(task));
+        task.lettering().smallerNotes().map(task::lettered).ifPresent(own::add);
+        return fitted(own, maker).or(() -> task.lettering().smaller()
+                .flatMap(smaller -> fitted(List.of(task.lettered(smaller)), maker)));
     }
 
-    private static Optional<Sheet> fitted(SheetTask task, SheetContent content) {
-        for (Scale scale : task.figures().scales()) {
-            if (!content.legible(scale)) {
-                return Optional.empty();
-            }
-            SheetLayout layout = new SheetLayout(task.paper(), task.lettering(),
-                    task.titleBlock(content.title(), content.documentType(), content.number(), scale));
-            Optional<Sheet> sheet = layout.set(task.boat() + ": " + content.title(),
-                    content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".",
-                    scale, content.pieces(scale));
-            if (sheet.isPresent()) {
-                return sheet;
+    /** At the largest scale that serves; at each scale in the largest lettering that does. */
+    private static Optional<Sheet> fitted(List<SheetTask> letterings, Maker maker) {
+        for (Scale scale : letterings.get(0).figures().scales()) {
+            for (SheetTask task : letterings) {
+                SheetContent content = maker.on(task);
+                if (!content.legible(scale)) {
+                    return Optional.empty();
+                }
+                Optional<Sheet> sheet = at(scale, task, content);
+                if (sheet.isPresent()) {
+                    return sheet;
+                }
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<Sheet> at(Scale scale, SheetTask task, SheetContent content) {
+        if (scale.paper(content.longest()) > task.paper().width()) {
+            return Optional.empty();
+        }
+        SheetLayout layout = new SheetLayout(task.paper(), task.lettering(),
+                task.titleBlock(content.title(), content.documentType(), content.number(), scale));
+        return content.arrangements(scale).stream()
+                .map(pieces -> layout.set(task.boat() + ": " + content.title(),
+                        content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".", scale, pieces))
+                .flatMap(Optional::stream).findFirst();
     }
 
     private static DoesNotFit refusal(SheetTask task, Maker maker) {

@@ -1,6 +1,8 @@
 package org.garboard.drawing.sheets;
 
 import org.garboard.drawing.Scale;
+import org.garboard.drawing.View;
+import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
 import org.garboard.drawing.layout.TitleBlock;
@@ -58,11 +60,6 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
         return table.origin() + " of the table";
     }
 
-    /** Distance of a place from the forward datum, and to which side where it is not aft. */
-    String fromForwardDatum(double x) {
-        return figures().length(Math.abs(x)) + (x < 0 ? " forward" : "");
-    }
-
     /** Distance of a place forward of the after end of the table [m]. */
     double fromAfterEnd(double x) {
         return hull.afterEnd() - x;
@@ -70,6 +67,18 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
 
     String boat() {
         return job().hullNumber().isBlank() ? job().boat() : job().boat() + ", hull no. " + job().hullNumber();
+    }
+
+    /**
+     * A view from the side and the view from below, lengths in line. The view from below stands under the
+     * other in third angle projection, over it in first (ISO 5456-2), as the title block's symbol says.
+     */
+    Cluster inLine(View fromSide, View fromBelow) {
+        boolean firstAngle = job().drawing().projection() == DrawingWish.Projection.FIRST_ANGLE;
+        View upper = firstAngle ? fromBelow : fromSide;
+        View lower = firstAngle ? fromSide : fromBelow;
+        double lift = lower.frame().top() + lettering.gap() - upper.frame().bottom();
+        return Cluster.of(upper.movedBy(0, lift), lower);
     }
 
     TitleBlock titleBlock(String title, String documentType, int sheet, Scale scale) {

@@ -28,15 +28,16 @@ final class SiteTable {
     /** A line per site, or a column per site, the widest shape first and the narrowest last. */
     static List<Cluster> shapes(SheetTask task, List<MarkedSite> sites) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("No.", "Mount", "Side", "From " + task.afterEnd(), "From " + task.forwardDatum(),
-                "Off CL, PLAN", "From keel along the skin, SKIN", "Deadrise under footprint",
-                "May move fwd, aft, in, out", "Governing check", "Utilisation", "Verdict"));
+        rows.add(List.of("No.", "Mount", "Side", "From " + task.afterEnd() + ", PLAN",
+                "From " + task.forwardDatum() + ", PLAN", "Off CL, PLAN", "From keel line, SKIN", "Deadrise under footprint",
+                "May move fwd, aft, in, out", "Governing check, utilisation", "Verdict"));
         sites.forEach(marked -> rows.add(row(task, marked)));
         Lettering lettering = task.lettering();
         double h = lettering.tables();
         return Stream.of(fitted(rows, 22 * h, lettering), fitted(rows, 16 * h, lettering), turned(rows, 24 * h, lettering),
-                turned(rows, 18 * h, lettering), fitted(rows, 13 * h, lettering), turned(rows, 14 * h, lettering),
-                fitted(rows, 11 * h, lettering), fitted(rows, 9.5 * h, lettering))
+                turned(rows, 18 * h, lettering), fitted(rows, 13 * h, lettering), turned(rows, 16 * h, lettering),
+                turned(rows, 14 * h, lettering), turned(rows, 12 * h, lettering), fitted(rows, 11 * h, lettering),
+                fitted(rows, 9.5 * h, lettering))
                 .map(table -> headed(table, lettering)).toList();
     }
 
@@ -51,16 +52,27 @@ final class SiteTable {
         Figures figures = task.figures();
         List<String> row = new ArrayList<>(List.of(marked.mark(),
                 site.mount().words() + ": " + marked.standing().words(), side(site),
-                figures.length(task.fromAfterEnd(site.x())), task.fromForwardDatum(site.x()),
-                figures.length(Math.abs(site.y())), figures.length(site.girth()),
-                athwartKeel(site) ? "athwart the keel" : Figures.slope(site.deadrise()), window(task, site)));
-        row.addAll(site.governing().map(SiteTable::governing).orElse(List.of("none", "-")));
+                taped(task, marked, task.fromAfterEnd(site.x())),
+                taped(task, marked, Math.abs(site.x())) + (site.x() < 0 ? " forward" : ""),
+                figures.length(Math.abs(site.y())), onCentreline(site) ? "0" : taped(task, marked, site.girth()),
+                athwartKeel(site) ? "athwart the keel" : Figures.slope(site.deadrise()),
+                marked.serves() ? window(task, site) : "-"));
+        row.add(site.governing().map(SiteTable::governing).orElse("none"));
         row.add(verdict(site));
         return row;
     }
 
+    /** With its tolerance where something may be marked there. */
+    private static String taped(SheetTask task, MarkedSite marked, double metres) {
+        return marked.serves() ? task.figures().length(metres, Marking.place(metres)) : task.figures().length(metres);
+    }
+
+    private static boolean onCentreline(Site site) {
+        return site.y() == 0;
+    }
+
     private static String side(Site site) {
-        if (site.y() == 0) {
+        if (onCentreline(site)) {
             return "on CL";
         }
         return site.y() > 0 ? "starboard (port mirrored)" : "port (starboard mirrored)";
@@ -76,13 +88,13 @@ final class SiteTable {
                 task.figures().brief(window.outboard()))).orElse("-");
     }
 
-    private static List<String> governing(Check check) {
+    private static String governing(Check check) {
         String words = switch (check.sense()) {
             case AT_MOST -> check.name() + ": " + figure(check.demand(), check.unit()) + ", at most " + figure(check.limit(), check.unit());
             case AT_LEAST -> check.name() + ": " + figure(check.demand(), check.unit()) + ", at least " + figure(check.limit(), check.unit());
             case YES_NO, KNOWN_ONLY -> check.name();
         };
-        return List.of(words, utilisation(check.utilisation()));
+        return words + "; " + utilisation(check.utilisation());
     }
 
     private static String figure(double value, String unit) {
@@ -140,7 +152,7 @@ final class SiteTable {
         }
         List<Notes.Paragraph> paragraphs = new ArrayList<>();
         open.forEach((words, marks) -> paragraphs.add(new Notes.Paragraph("[ ]",
-                words + (marks.size() == sites.size() ? "" : " (site " + String.join(", ", marks) + ")"))));
+                (marks.size() == sites.size() ? "" : "Site " + String.join(" and ", marks) + ", ") + words)));
         return new Notes("LOOK BEFORE CUTTING: NOT KNOWN", paragraphs);
     }
 }

@@ -2,8 +2,12 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.sheets.MarkedSite.Standing;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
 import org.garboard.siting.MountSiting;
 
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
@@ -26,15 +30,18 @@ final class SitingNotes {
 
     private void refusals(List<MarkedSite> sites) {
         if (task.record().advised().isEmpty()) {
-            notes.add("NO PLACE FOUND for any mount. Marked is where the governing check is least exceeded.");
+            notes.add("NO PLACE FOUND for any mount." + (sites.stream().anyMatch(site -> site.standing() == Standing.NO_PLACE)
+                    ? " Marked is where the governing check is least exceeded." : ""));
         }
         for (MountSiting siting : task.record().sitings()) {
             if (sites.stream().noneMatch(marked -> marked.siting().equals(siting))) {
                 notes.add("No place at all was measured for: " + siting.mount().words() + ".");
             }
         }
-        if (!task.record().refusal().isBlank()) {
-            notes.add("No pocket is drawn: " + task.record().refusal());
+        String refusal = task.record().refusal();
+        if (!refusal.isBlank()) {
+            notes.add("No pocket is drawn" + sites.stream().filter(site -> site.standing() == Standing.REFUSED).findFirst()
+                    .map(site -> " for site " + site.mark()).orElse("") + ": " + refusal + ".");
         }
     }
 
@@ -54,7 +61,28 @@ final class SitingNotes {
     }
 
     private void figures() {
-        notes.add("SKIN: tape bent along the skin. PLAN: level distance. Distances from the ends are level, along the base line.");
-        notes.add("To the outside of the skin. The table is drawn to " + task.table().surface().words() + ".");
+        notes.add("SKIN: tape bent along the skin. PLAN: level, along the base line or square to it. STRAIGHT: tape drawn tight.");
+        notes.add("Find the ends of the table on the boat by their breadths, STRAIGHT: " + breadths());
+        notes.add("Stop where tapes from both ends disagree by twice the ±, or the deadrise by more than 1.0°: the place is "
+                + "then NOT KNOWN.");
+        notes.add(SurfaceNote.of(task));
+    }
+
+    /** What tells the ends of the table on the boat, which the table does not place. */
+    private String breadths() {
+        Hull hull = task.hull();
+        String aft = breadths(task.afterEnd(), hull.afterEnd());
+        boolean drawn = hull.forwardEnd() <= 0 && hull.afterEnd() > 0;
+        return (drawn ? aft + "; " + breadths(task.forwardDatum(), 0) : aft) + ".";
+    }
+
+    private String breadths(String datum, double x) {
+        List<String> lines = new ArrayList<>();
+        for (HullLine line : task.hull().lines()) {
+            if (line.y(x) > 0) {
+                lines.add(line.name().toLowerCase(Locale.ROOT) + " " + task.figures().length(2 * line.y(x)));
+            }
+        }
+        return datum + " " + String.join(", ", lines);
     }
 }

@@ -3,7 +3,6 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Piece;
@@ -15,7 +14,7 @@ final class SitingSheet implements SheetContent {
     /** A hull drawn shorter than this [mm] shows no site: our choice. */
     private static final double SHORTEST_HULL = 80;
 
-    private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT);
+    private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
 
     private final SheetTask task;
     private final List<MarkedSite> sites;
@@ -47,12 +46,17 @@ final class SitingSheet implements SheetContent {
     }
 
     @Override
-    public boolean legible(Scale scale) {
-        return scale.paper(task.hull().afterEnd() - task.hull().forwardEnd()) >= SHORTEST_HULL;
+    public double longest() {
+        return task.hull().afterEnd() - task.hull().forwardEnd();
     }
 
     @Override
-    public List<Piece> pieces(Scale scale) {
+    public double shortestDrawn() {
+        return SHORTEST_HULL;
+    }
+
+    @Override
+    public List<List<Piece>> arrangements(Scale scale) {
         Lettering lettering = task.lettering();
         List<Piece> pieces = new ArrayList<>();
         pieces.add(new Piece(List.of(lengthwise(scale)), List.of(Corner.TOP_LEFT)));
@@ -63,21 +67,17 @@ final class SitingSheet implements SheetContent {
             pieces.add(new Piece(SiteTable.lookBeforeCutting(sites).shapes(lettering), NOTES));
             pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
             pieces.add(new Piece(SiteTable.shapes(task, sites),
-                    List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT)));
+                    List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT)));
         } else {
             pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
         }
         pieces.add(new Piece(SitingNotes.of(task, sites).shapes(lettering), NOTES));
-        pieces.add(new Piece(List.of(RegionHatch.legend(task.record().sitings(), lettering)),
-                List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
-        return pieces;
+        pieces.add(new Piece(List.of(RegionHatch.legend(task.record(), lettering)),
+                List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT)));
+        return List.of(pieces);
     }
 
-    /** Profile over bottom plan, stations in line. */
     private Cluster lengthwise(Scale scale) {
-        View plan = BottomPlanView.of(task, scale, sites);
-        View profile = ProfileView.of(task, scale, sites);
-        double lift = plan.frame().top() + task.lettering().gap() - profile.frame().bottom();
-        return Cluster.of(profile.movedBy(0, lift), plan);
+        return task.inLine(ProfileView.of(task, scale, sites), BottomPlanView.of(task, scale, sites));
     }
 }

@@ -28,10 +28,10 @@ final class ViewTitle {
         double width = Math.max(box.width(), narrowest);
         List<Entity> entities = new ArrayList<>(shown);
         double y = box.top() + lettering.figures();
-        List<String> remarks = remark.isBlank() ? List.of() : Wrap.lines(remark, width, lettering.figures());
+        List<String> remarks = remark.isBlank() ? List.of() : Wrap.lines(remark, width, lettering.tables());
         for (int line = remarks.size() - 1; line >= 0; line--) {
-            entities.add(text(remarks.get(line), box.left(), y, lettering.figures()));
-            y += 1.6 * lettering.figures();
+            entities.add(text(remarks.get(line), box.left(), y, lettering.tables()));
+            y += 1.6 * lettering.tables();
         }
         y += 0.3 * lettering.headings();
         List<String> names = Wrap.lines(name, width, lettering.headings());

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.garboard.craft.Transducer;
+import org.garboard.cutout.PocketSection;
 import org.garboard.drawing.Flattened;
+import org.garboard.drawing.Scale;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.SheetClearance;
 import org.garboard.drawing.Text;
@@ -50,7 +52,7 @@ class PocketSheetTest {
     void exact_pocketIsDimensioned() {
         List<String> words = words(SheetSetter.set(task(Units.MILLIMETRES, Paper.A2), PocketSheet::new));
         assertTrue(words.containsAll(List.of("305", "155", "R32.5", "71", "29", "20.0°", "305 x 155",
-                "20.0°, 364 in 1000", "2011 forward", "ramp 1:8")), words.toString());
+                "20.0°, 364 in 1000", "2011", "4695", "±5", "±8", "ramp 1:8")), words.toString());
         assertEquals(71, Math.ceil(42 + 77.5 * Math.tan(Math.toRadians(20))));
     }
 
@@ -58,9 +60,34 @@ class PocketSheetTest {
     void exact_everySectionSaysWhichWayItLooks() {
         Sheet sheet = SheetSetter.set(task(Units.MILLIMETRES, Paper.A2), PocketSheet::new);
         List<String> names = sheet.views().stream().map(view -> view.name()).toList();
-        assertEquals(List.of("LONG SECTION ON CL", "POCKET SEEN FROM BELOW: STARBOARD IS UP", "SECTION A-A LOOKING FORWARD",
+        assertEquals(List.of("POCKET SEEN FROM BELOW: STARBOARD IS UP", "LONG SECTION ON CL", "SECTION A-A LOOKING FORWARD",
                 "SECTION B-B LOOKING FORWARD", "SECTION C-C LOOKING FORWARD"), names);
         assertTrue(words(sheet).contains("FOR CHECK - not to be cut until the check measurements are signed"));
+    }
+
+    /** Bow right: the mark of section A, forward, stands right of B's, and that right of C's. */
+    @Test
+    void exact_sectionsAreMarkedWhereTheyAreCut() {
+        Sheet sheet = SheetSetter.set(task(Units.MILLIMETRES, Paper.A2), PocketSheet::new);
+        double[] x = List.of("A", "B", "C").stream().mapToDouble(name -> Flattened.of(sheet.views().get(0)).texts().stream()
+                .filter(text -> text.words().equals(name)).findFirst().orElseThrow().at().x()).toArray();
+        PocketSection forward = task(Units.MILLIMETRES, Paper.A2).record().pocket().orElseThrow().sections().get(1);
+        assertEquals("A", forward.name());
+        assertEquals(-forward.along() * 1000 / sheet.scale().denominator(), x[0] - x[1], 1e-9);
+        assertTrue(x[1] > x[2]);
+    }
+
+    /** A box of 45 mm without ramps: three sections 11 mm apart are marked at 1:1, on smaller paper the middle one alone. */
+    @Test
+    void exact_sectionsThatStandTooCloseAreLeftOut() {
+        Transducer tiny = new Transducer("Body", 0.04, 0.03, 0.012, 0, 0.03, Angle.ofDegrees(0));
+        for (Paper paper : List.of(Paper.A1, Paper.A3)) {
+            SheetTask task = new SheetTask(BOAT.record(SampleBoat.wish(Units.MILLIMETRES, paper, "Yard"), tiny, 0), BOAT.table(),
+                    Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
+            PocketTask at = PocketTask.of(task, new Scale(paper == Paper.A1 ? 1 : 2));
+            assertEquals(paper == Paper.A1 ? 3 : 1, at.crossSections().size());
+            assertEquals("B", at.middleSection().name());
+        }
     }
 
     /** Sharp corners, round ends, no ramps, long ramps: each is drawn clear. */

@@ -102,14 +102,18 @@ record SampleBoat(double length, int stations) {
         return new Transducer("Slab 300, invented", 0.300, 0.150, 0.042, 0.030, 0.032, Angle.ofDegrees(0));
     }
 
-    private Job job(DrawingWish wish, Transducer body, double rampRatio) {
-        return new Job("Sample boat", "S-014", "offsets.csv", Fit.WITHIN_ROUNDING, 0.06 * length, body,
+    private Job job(DrawingWish wish, Fit fit, Transducer body, double rampRatio) {
+        return new Job("Sample boat", "S-014", "offsets.csv", fit, 0.06 * length, body,
                 List.of(new FlushThroughHull(), new KeelPocket()),
                 new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish);
     }
 
     static DrawingWish wish(Units units, Paper paper, String owner) {
-        return new DrawingWish(units, paper, Projection.FIRST_ANGLE, "SB-TD-01", owner, "Loft", "", "2026-03-14", "A");
+        return wish(units, paper, Projection.FIRST_ANGLE, owner);
+    }
+
+    static DrawingWish wish(Units units, Paper paper, Projection projection, String owner) {
+        return new DrawingWish(units, paper, projection, "SB-TD-01", owner, "Loft", "", "2026-03-14", "A");
     }
 
     /** A record with a flush site to starboard and a pocket on the keel. */
@@ -118,7 +122,11 @@ record SampleBoat(double length, int stations) {
     }
 
     SitingRecord record(DrawingWish wish, Transducer body, double rampRatio) {
-        Job job = job(wish, body, rampRatio);
+        return record(wish, Fit.WITHIN_ROUNDING, body, rampRatio);
+    }
+
+    SitingRecord record(DrawingWish wish, Fit fit, Transducer body, double rampRatio) {
+        Job job = job(wish, fit, body, rampRatio);
         MountSiting flush = flush();
         MountSiting pocket = keelPocket();
         return new SitingRecord(job, List.of(flush, pocket), Optional.of(flush), Optional.of(pocket(job)), "");
@@ -131,6 +139,14 @@ record SampleBoat(double length, int stations) {
 
     private double pocketX() {
         return Math.round(0.7 * length * 200) / 200.0;
+    }
+
+    /** The same boat where every check of the pocket is met, and yet it cannot be built. */
+    SitingRecord refused(Units units, Paper paper) {
+        SitingRecord built = record(units, paper);
+        return new SitingRecord(built.job(), built.sitings(), built.advised(), Optional.empty(),
+                "at a depth of 50.0 mm the face stands 20.2 mm proud of the skin at its outer edges; what works: a depth of "
+                        + "71.0 mm or more");
     }
 
     /** The same boat where no mount finds a place. */

@@ -6,13 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Circle;
+import org.garboard.drawing.Entity;
 import org.garboard.drawing.Flattened;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.Point;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.SheetClearance;
 import org.garboard.drawing.Text;
+import org.garboard.drawing.View;
 import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
+import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,13 +94,13 @@ class SitingSheetTest {
         }
     }
 
-    /** In the views a number alone is a site's mark or the height of the waterline, never a station. */
+    /** In the views a number alone is a site's mark, never a station. */
     @Test
     void law_noBareStationNumber() {
         Sheet sheet = sheet(SHORT, Units.MILLIMETRES, Paper.A2);
         List<String> bare = sheet.views().stream().flatMap(view -> Flattened.of(view).texts().stream())
                 .map(Text::words).filter(words -> words.matches("(?i)(st(ation|\\.)? ?)?\\d+")).distinct().sorted().toList();
-        assertEquals(List.of("1", "2", "402"), bare);
+        assertEquals(List.of("1", "2"), bare);
     }
 
     /** Nobody is given a distance to a place that does not serve. */
@@ -114,5 +123,81 @@ class SitingSheetTest {
         DoesNotFit refusal = assertThrows(DoesNotFit.class, () -> SheetSetter.set(task, SitingSheet::new));
         assertEquals("the title block's field \"Legal owner\" cannot hold \"" + owner + "\"", refusal.reason());
         assertEquals("shorten it to 86 letters or so", refusal.remedy());
+    }
+
+    private static View view(Sheet sheet, String name) {
+        return sheet.views().stream().filter(view -> view.name().startsWith(name)).findFirst().orElseThrow();
+    }
+
+    /** The first dot of a balloon's leader in a view. */
+    private static Point dot(View view) {
+        return Flattened.of(view).on(Layer.DIM).stream().filter(Circle.class::isInstance).map(Circle.class::cast)
+                .filter(circle -> circle.radius() < 1).findFirst().orElseThrow().centre();
+    }
+
+    private static Line centreline(View view) {
+        return Flattened.of(view).on(Layer.CENTRE).stream().map(Line.class::cast).findFirst().orElseThrow();
+    }
+
+    /** At 1:20 the site, 1.476 m from the after end and 0.3 m to starboard, lies 73.8 mm right of it and 15 mm up. */
+    @Test
+    void exact_seenFromBelowStarboardIsUpAndTheBowRight() {
+        View plan = view(sheet(SHORT, Units.MILLIMETRES, Paper.A1), "BOTTOM PLAN");
+        double afterEnd = Flattened.of(plan).on(Layer.HULL).stream().map(Entity::bounds).mapToDouble(Box::left).min().orElseThrow();
+        assertEquals(73.8, dot(plan).x() - afterEnd, 1e-9);
+        assertEquals(15, dot(plan).y() - centreline(plan).from().y(), 1e-9);
+    }
+
+    @Test
+    void exact_lookingForwardStarboardIsRight() {
+        View bodyPlan = view(sheet(SHORT, Units.MILLIMETRES, Paper.A1), "BODY PLAN");
+        assertEquals(15, dot(bodyPlan).x() - centreline(bodyPlan).from().x(), 1e-9);
+    }
+
+    private static SheetTask task(Projection projection, Fit fit) {
+        return new SheetTask(SHORT.record(SampleBoat.wish(Units.MILLIMETRES, Paper.A1, projection, "Yard"), fit, SampleBoat.slab(), 8),
+                SHORT.table(), Hull.through(SHORT.table()), SampleBoat.PROVENANCE);
+    }
+
+    /** The view from below stands over the profile in first angle projection, under it in third (ISO 5456-2). */
+    @Test
+    void exact_viewsStandAsTheProjectionSays() {
+        Sheet first = SheetSetter.set(task(Projection.FIRST_ANGLE, Fit.EXACT), SitingSheet::new);
+        assertTrue(view(first, "BOTTOM PLAN").frame().bottom() > view(first, "PROFILE").frame().top());
+        Sheet third = SheetSetter.set(task(Projection.THIRD_ANGLE, Fit.EXACT), SitingSheet::new);
+        assertEquals(List.of(), SheetClearance.faults(third, SheetTask.paper(Paper.A1).frame()));
+        assertTrue(view(third, "PROFILE").frame().bottom() > view(third, "BOTTOM PLAN").frame().top());
+    }
+
+    /** The sample's least count is 1 mm. */
+    @Test
+    void exact_notesSayHowCloselyTheHullFollowsTheTable() {
+        String fair = String.join(" ", words(SheetSetter.set(task(Projection.FIRST_ANGLE, Fit.WITHIN_ROUNDING), SitingSheet::new)));
+        assertTrue(fair.contains("The hull is drawn fair within the table's rounding: no value is passed by more than half its "
+                + "least count, 0.5 mm."), fair);
+        String exact = String.join(" ", words(SheetSetter.set(task(Projection.FIRST_ANGLE, Fit.EXACT), SitingSheet::new)));
+        assertTrue(exact.contains("The hull is drawn exactly through the table's values"), exact);
+    }
+
+    /** 1.476 m: 3 + 1.476 is 4 mm, 0.175 in. Twice the sample's half-breadths 0.157 L, 0.19 L, 0.007 L and 0.01 L. */
+    @Test
+    void exact_sheetSaysWhatToMeasureFromAndHowFarOffIsAllowed() {
+        String words = String.join(" ", words(sheet(SHORT, Units.FEET_INCHES_EIGHTHS, Paper.ANSI_D)));
+        assertTrue(words.contains("1476 ±4 (4'-10 1/8\" ±1/8\")"), words);
+        assertTrue(words.contains("after end of table (station 10) chine 2106 (6'-10 7/8\"), sheer 2548 (8'-4 3/8\"); "
+                + "station 0 of the table chine 94 (0'-3 3/4\"), sheer 134 (0'-5 1/4\")."), words);
+    }
+
+    /** Every check is met, and yet it cannot be built: it is marked as refused, and the reason stands in the notes. */
+    @Test
+    void law_aRefusedPocketIsNoPlaceThatServes() {
+        SheetTask task = new SheetTask(SHORT.refused(Units.MILLIMETRES, Paper.A1), SHORT.table(), Hull.through(SHORT.table()),
+                SampleBoat.PROVENANCE);
+        Sheet sheet = SheetSetter.set(task, SitingSheet::new);
+        String words = String.join(" ", words(sheet));
+        assertTrue(words.contains("keel pocket: REFUSED, see NOTES"), words);
+        assertTrue(words.contains("No pocket is drawn for site 2: at a depth of 50.0 mm"), words);
+        assertFalse(words.contains("2011 ±5"), words);
+        assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()));
     }
 }
