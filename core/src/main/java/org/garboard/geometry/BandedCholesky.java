@@ -6,6 +6,8 @@ package org.garboard.geometry;
  * <p>Textbook algorithm: Golub and Van Loan, <i>Matrix Computations</i>, banded Cholesky (from memory).
  */
 public final class BandedCholesky {
+    private static final double RAISE = 1e-13;
+
     private final int n;
     private final int width;
     private final double[] lower;
@@ -45,6 +47,18 @@ public final class BandedCholesky {
             }
         }
         return new BandedCholesky(n, halfWidth, band);
+    }
+
+    /**
+     * Factors a matrix of which the rounding of its large parts may have left nothing of its small ones: every
+     * diagonal entry is raised first, by a share that is some hundred times the rounding of a double (our choice).
+     * Parameters as for {@link #factor}.
+     */
+    public static BandedCholesky factorRaised(double[] band, int n, int halfWidth) {
+        for (int i = halfWidth; i < band.length; i += halfWidth + 1) {
+            band[i] *= 1 + RAISE;
+        }
+        return factor(band, n, halfWidth);
     }
 
     /** Solves in place: right-hand side in, solution out. */

@@ -9,6 +9,12 @@ import org.garboard.geometry.KnotVector;
 /** The knots across a panel that let its sections pass through all their points. */
 final class PanelKnots {
 
+    /**
+     * Points nearer than this share of a strip need no knot between them, only one near: third derivatives
+     * grow with the fifth power of the knots' nearness and would drown the readings. Our choice: a centimetre in a metre.
+     */
+    private static final double LEAST_GAP = 0.01;
+
     private PanelKnots() {
     }
 
@@ -22,10 +28,9 @@ final class PanelKnots {
         for (int j = 0; j < strip.stations(); j++) {
             double before = 0;
             for (double v : strip.v(j)) {
-                gaps.add(new double[] {before, v});
-                before = v;
+                before = addGap(gaps, before, v);
             }
-            gaps.add(new double[] {before, 1});
+            addGap(gaps, before, 1);
         }
         gaps.sort(Comparator.<double[]>comparingDouble(gap -> gap[1]).thenComparingDouble(gap -> gap[0]));
         double[] knots = new double[gaps.size()];
@@ -45,5 +50,14 @@ final class PanelKnots {
         }
         knots[count++] = 0.5 * (from + to);
         return KnotVector.clamped(0, 1, Arrays.copyOf(knots, count));
+    }
+
+    /** Fairing moves the lines, by which neighbours that all but touch may change places: no knot parts them. */
+    private static double addGap(List<double[]> gaps, double before, double v) {
+        if (v > before) {
+            double lack = Math.max(0, LEAST_GAP - (v - before)) / 2;
+            gaps.add(new double[] {Math.max(0, before - lack), Math.min(1, v + lack)});
+        }
+        return Math.max(before, v);
     }
 }

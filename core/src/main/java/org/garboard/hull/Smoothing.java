@@ -36,7 +36,7 @@ final class Smoothing {
         for (int i = 0; i < data.length; i++) {
             fairness[i] += data[i];
         }
-        factor = BandedCholesky.factor(fairness, size, halfWidth);
+        factor = BandedCholesky.factorRaised(fairness, size, halfWidth);
         factor.solve(solution);
         double sum = 0;
         for (Observation point : points) {

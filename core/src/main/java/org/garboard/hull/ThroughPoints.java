@@ -25,7 +25,7 @@ final class ThroughPoints {
         for (Observation point : points) {
             point.addSquare(POINT_WEIGHT, fairness, halfWidth);
         }
-        BandedCholesky factor = BandedCholesky.factor(fairness, size, halfWidth);
+        BandedCholesky factor = BandedCholesky.factorRaised(fairness, size, halfWidth);
         double[] multipliers = new double[points.size()];
         double[] solution = new double[size];
         for (int round = 0; round < MOST_ROUNDS; round++) {

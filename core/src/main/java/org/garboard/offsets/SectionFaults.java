@@ -31,7 +31,11 @@ final class SectionFaults {
             StationSection section = StationSection.at(table, lines, station);
             check.strays(section);
             for (int panel = 0; panel + 1 < lines.size(); panel++) {
-                check.backwards(section.panel(panel));
+                List<SectionPoint> points = section.panel(panel);
+                check.backwards(points);
+                if (check.faults.isEmpty()) {
+                    check.contradictions(points);
+                }
             }
         }
         return check.faults;
@@ -111,6 +115,29 @@ final class SectionFaults {
                 buttock = point;
             }
         }
+    }
+
+    /**
+     * A waterline may contradict a buttock, or the line at the panel's end. Seen square to the straight line that
+     * joins the panel's two lines, its points must follow each other: the skin is drawn over that line.
+     */
+    private void contradictions(List<SectionPoint> panel) {
+        SectionPoint lower = panel.get(0);
+        SectionPoint upper = panel.get(panel.size() - 1);
+        SectionPoint before = lower;
+        for (SectionPoint point : panel.subList(1, panel.size() - 1)) {
+            if (ahead(before, point, lower, upper) <= 0) {
+                addBackwards(before, point);
+            }
+            before = point;
+        }
+        if (before != lower && ahead(before, upper, lower, upper) <= 0) {
+            addBackwards(upper, before);
+        }
+    }
+
+    private static double ahead(SectionPoint from, SectionPoint to, SectionPoint lower, SectionPoint upper) {
+        return (to.y() - from.y()) * (upper.y() - lower.y()) + (to.z() - from.z()) * (upper.z() - lower.z());
     }
 
     private void addBackwards(SectionPoint before, SectionPoint after) {

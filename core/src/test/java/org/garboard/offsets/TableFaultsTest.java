@@ -125,6 +125,15 @@ class TableFaultsTest {
                 + " one of the two is wrong");
     }
 
+    /** From the buttock's point to the waterline's the skin would turn back by more than a right angle to the straight line. */
+    @Test
+    void badInput_waterlineAndButtockThatContradictEachOther() {
+        assertFaults(new TableSketch(MILLIMETRE, 0, 1).keel(0, 0).sheer(of(1, 1), of(1, 1)).waterline(0.7, 0.5, BLANK)
+                .buttock(0.6, 0.605, BLANK),
+            "line 3 station 0 half-breadth 500 mm, height 700 mm runs backwards past Buttock 0.6 (half-breadth 600 mm, height 605 mm);"
+                + " one of the two is wrong");
+    }
+
     /** Half-breadths that shrink upward in the side are tumblehome and no fault, even past the sheer's. */
     @Test
     void exact_tumblehomeIsNoFault() {
