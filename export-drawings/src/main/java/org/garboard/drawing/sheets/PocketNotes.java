@@ -1,5 +1,6 @@
 package org.garboard.drawing.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cutout.Pocket;
 import org.garboard.drawing.layout.Notes;
@@ -26,10 +27,16 @@ final class PocketNotes {
                 : "Laying the skin flat changes lengths by up to " + FixedDecimal.format(stretchMm, 1) + " mm.";
     }
 
-    static Notes cautions() {
-        return Cautions.with(List.of(
-                "Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.",
-                "Structure: not to be cut until whoever answers for the boat's structure has approved the pocket. No keelson, "
-                        + "floor, bearer or keel bolt may be cut."));
+    static Notes cautions(SheetTask task) {
+        List<String> more = new ArrayList<>();
+        double lean = task.job().transducer().elementInclination().radians();
+        if (lean > 0) {
+            more.add("The floor is level: the beam of an element that leans " + Figures.degrees(lean) + " points so far off to "
+                    + "one side. Take a body whose element stands upright.");
+        }
+        more.add("Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.");
+        more.add("Structure: not to be cut until whoever answers for the boat's structure has approved the pocket. No keelson, "
+                + "floor, bearer or keel bolt may be cut.");
+        return Cautions.with(more);
     }
 }

@@ -75,7 +75,7 @@ final class PocketSheet implements SheetContent {
         pieces.addAll(sections);
         pieces.add(new Piece(tables.checkShapes(), NOTES));
         pieces.add(new Piece(tables.pocketShapes(), List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));
-        pieces.add(new Piece(PocketNotes.cautions().shapes(task.lettering()), NOTES));
+        pieces.add(new Piece(PocketNotes.cautions(task).shapes(task.lettering()), NOTES));
         pieces.add(new Piece(PocketNotes.of(task, pocket.pocket()).shapes(task.lettering()), NOTES));
         return pieces;
     }

@@ -8,6 +8,7 @@ import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.sheets.MarkedSite.Standing;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.mount.Seat;
 import org.garboard.siting.MountSiting;
 
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
@@ -55,8 +56,10 @@ final class SitingNotes {
         }
         notes.add(words.append('.').toString());
         if (body.elementInclination().radians() > 0) {
+            boolean pocket = task.record().sitings().stream().anyMatch(siting -> siting.mount().seat() == Seat.ATHWART_KEEL);
             notes.add("The element leans " + Figures.degrees(body.elementInclination().radians())
-                    + " inside its housing, TOWARDS THE KEEL; turned round, the error doubles. The hole stays square to the skin.");
+                    + " inside its housing, TOWARDS THE KEEL; turned round, the error doubles. The hole stays square to the skin."
+                    + (pocket ? " In a level keel pocket the beam points so far off to one side." : ""));
         }
     }
 

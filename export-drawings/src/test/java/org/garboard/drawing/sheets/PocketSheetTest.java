@@ -65,6 +65,18 @@ class PocketSheetTest {
         assertTrue(words(sheet).contains("FOR CHECK - not to be cut until the check measurements are signed"));
     }
 
+    /** The floor is level: an element that leans looks aside, and the sheet warns of it. */
+    @Test
+    void exact_anElementThatLeansIsWarnedOf() {
+        for (double lean : new double[] {0, 20}) {
+            Transducer body = new Transducer("Body", 0.3, 0.15, 0.042, 0.03, 0.03, Angle.ofDegrees(lean));
+            SheetTask task = new SheetTask(BOAT.record(SampleBoat.wish(Units.MILLIMETRES, Paper.A1, "Yard"), body, 8),
+                    BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
+            String words = String.join(" ", words(SheetSetter.set(task, PocketSheet::new)));
+            assertEquals(lean > 0, words.contains("the beam of an element that leans 20.0° points so far off to one side"), words);
+        }
+    }
+
     /** Bow right: the mark of section A, forward, stands right of B's, and that right of C's. */
     @Test
     void exact_sectionsAreMarkedWhereTheyAreCut() {
