@@ -94,8 +94,9 @@ final class RunCommand implements Callable<Integer> {
     private void print(Answer answer, List<OutputFile> files, List<SheetRefusal> refusals) {
         PrintWriter out = spec.commandLine().getOut();
         answer.lines().forEach(out::println);
-        out.println("Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "))
-            + "; the reasons in " + RecordFile.NAME + ".");
+        String drawn = files.isEmpty() ? "No drawings in " + folder
+            : "Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
+        out.println(drawn + "; the reasons in " + RecordFile.NAME + ".");
         refusals.forEach(refusal -> spec.commandLine().getErr().println("not drawn: " + refusal.message()));
     }
 }

@@ -23,10 +23,11 @@ class BuiltFolderIT {
     private Path folder;
 
     @Test
-    void holdsProgramLibrariesAndDemo() throws IOException {
+    void holdsProgramLibrariesDemoAndSchemas() throws IOException {
         assertTrue(Files.isExecutable(BuiltFolder.LAUNCHER));
         assertTrue(Files.exists(BuiltFolder.demo("outboard-22").resolve("job.xml")));
         assertTrue(Files.exists(BuiltFolder.demo("outboard-39").resolve("offsets.csv")));
+        assertTrue(Files.exists(BuiltFolder.HOME.resolve("schemas/garboard-job.xsd")));
         try (Stream<Path> jars = Files.list(BuiltFolder.HOME.resolve("lib"))) {
             assertTrue(jars.map(jar -> jar.getFileName().toString()).anyMatch(name -> name.startsWith("garboard-core-")));
         }

@@ -39,12 +39,15 @@ class ReadmeIT {
     }
 
     @Test
-    void itsTableCanBeRead() throws Exception {
+    void itsTablesCanBeRead() throws Exception {
         Path table = folder.resolve("offsets.csv");
-        Files.writeString(table, blocks("csv").get(0), StandardCharsets.UTF_8);
-        Shell shell = BuiltFolder.run(folder, Map.of(), BuiltFolder.LAUNCHER, "table", table);
-        assertEquals(0, shell.code(), shell.err());
-        assertTrue(shell.out().startsWith("Workboat 5\n"), shell.out());
+        assertFalse(blocks("csv").isEmpty());
+        for (String example : blocks("csv")) {
+            Files.writeString(table, example, StandardCharsets.UTF_8);
+            Shell shell = BuiltFolder.run(folder, Map.of(), BuiltFolder.LAUNCHER, "table", table);
+            assertEquals(0, shell.code(), shell.err());
+            assertTrue(shell.out().startsWith("Workboat 5\n"), shell.out());
+        }
     }
 
     /** The continuous build takes these two lines from there. */

@@ -98,6 +98,17 @@ class RunCommandTest {
         assertFalse(record.contains("<answer mount="), record);
     }
 
+    /** Cautions and check measurements stand on the sheets, so nothing is cut without them. */
+    @Test
+    void paperThatHoldsNoSheetLeavesTheRecordAndEndsWithFour() throws IOException {
+        task.with("<paper>A2", "<paper>A4");
+        Shell shell = run();
+        assertEquals(4, shell.code());
+        assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());
+        assertEquals(3, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
+        assertEquals(List.of("record.xml"), names());
+    }
+
     @Test
     void neverTouchesAFileOfSomebodyElse() throws IOException {
         Files.createDirectories(out);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.cutout.Pocket;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.dxf.SheetDxf;
@@ -17,7 +18,8 @@ import org.garboard.offsets.OffsetTable;
 /**
  * The set of drawings of one job: {@code sheet-1-siting.dxf} and {@code .svg} always; where a
  * pocket is built, {@code sheet-4-pocket.dxf} and {@code .svg} and the cut file
- * {@code pocket-outside-up_mm_1to1.dxf}.
+ * {@code pocket-outside-up_mm_1to1.dxf}. What is to be looked at before cutting and measured after it stands
+ * on the two sheets, so where one of them cannot be drawn there is no cut file.
  */
 public final class SheetSet {
 
@@ -34,8 +36,7 @@ public final class SheetSet {
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
         record.pocket().ifPresent(pocket -> {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
-            set.drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf",
-                    written(out -> CutDxf.write(PocketCutFile.of(pocket), out))));
+            set.cutFile(pocket);
         });
         return new DrawnSet(set.drawings, set.refusals);
     }
@@ -47,6 +48,16 @@ public final class SheetSet {
             drawings.add(new NamedDrawing(file + ".svg", written(out -> SheetSvg.write(sheet, out))));
         } catch (DoesNotFit refusal) {
             refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));
+        }
+    }
+
+    private void cutFile(Pocket pocket) {
+        if (refusals.isEmpty()) {
+            drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf",
+                    written(out -> CutDxf.write(PocketCutFile.of(pocket), out))));
+        } else {
+            refusals.add(new SheetRefusal("cut file (pocket)", "the cautions and check measurements that belong to it stand "
+                    + "on sheets that could not be drawn", "what works for them works for it"));
         }
     }
 

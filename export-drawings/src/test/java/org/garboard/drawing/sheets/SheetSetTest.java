@@ -46,12 +46,13 @@ class SheetSetTest {
         assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg"), names(set));
     }
 
-    /** What cannot be read is not drawn, and both sheets say so; the cut file needs no paper. */
+    /** What cannot be read is not drawn, and both sheets say so; nor is anything cut without them. */
     @Test
     void badInput_paperTooSmall() {
         DrawnSet set = drawn(Units.MILLIMETRES, Paper.A4);
-        assertEquals(List.of("pocket-outside-up_mm_1to1.dxf"), names(set));
-        assertEquals(List.of("sheet 1 (siting)", "sheet 4 (pocket)"), set.refusals().stream().map(SheetRefusal::sheet).toList());
+        assertEquals(List.of(), names(set));
+        assertEquals(List.of("sheet 1 (siting)", "sheet 4 (pocket)", "cut file (pocket)"),
+                set.refusals().stream().map(SheetRefusal::sheet).toList());
     }
 
     @Test
