@@ -2,6 +2,7 @@ package org.garboard.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -40,13 +41,21 @@ public record Notes(String heading, List<Paragraph> paragraphs) {
         return new Notes(heading, paragraphs);
     }
 
-    /** Shapes from the title block's width down to a narrow column, the widest first. */
+    /** Shapes from the title block's width down to a narrow column that breaks no word, the widest first. */
     public List<Cluster> shapes(Lettering lettering) {
+        double narrowest = Math.max(NARROWEST * lettering.tables(), indent(lettering) + longestWord(lettering.tables()));
         List<Cluster> shapes = new ArrayList<>();
-        for (double width = WIDEST; width > NARROWEST * lettering.tables(); width *= NARROWER) {
+        double width = WIDEST;
+        do {
             shapes.add(Cluster.column(column(lettering, width), width));
-        }
+            width *= NARROWER;
+        } while (width > narrowest);
         return shapes;
+    }
+
+    private double longestWord(double height) {
+        return paragraphs.stream().flatMap(paragraph -> Stream.of(paragraph.words().split("\\s+")))
+                .mapToDouble(word -> LetterWidths.extent(word, height)).max().orElse(0);
     }
 
     private List<Entity> column(Lettering lettering, double width) {
