@@ -18,13 +18,13 @@ public final class HermiteCubic {
         return ((c3 * s + c2) * s + c1) * s + c0;
     }
 
-    /** The least value and where it is taken: {s, value}. */
-    public double[] least() {
+    /** The least value and where it is first taken, within a distance: {s, value}. */
+    public double[] least(double within) {
         double[] least = {0, c0};
         double start = 0;
         while (start < 1) {
             start = MonotoneCubic.turn(c1, c2, c3, start);
-            if (value(start) < least[1]) {
+            if (value(start) < least[1] - within) {
                 least = new double[] {start, value(start)};
             }
         }

@@ -9,7 +9,7 @@ import org.garboard.offsets.LineKind;
 
 /** From wet sections to the figures of the whole: where the skin meets the water, and the sums along x. */
 final class Immersion {
-    /** Water so little above the sheer is at the sheer [m]. */
+    /** Water so little above the sheer is at the sheer, and heights so little apart are alike [m]. */
     private static final double AT_SHEER = 1e-9;
     /** Less displacement than a cubic millimetre a side is none [m3]. */
     private static final double NONE = 1e-9;
@@ -74,9 +74,9 @@ final class Immersion {
                     partings.add(start + share * (end - start));
                 }
             }
-            double[] least = height.least();
+            double[] least = height.least(AT_SHEER);
             lowest = Math.min(lowest, least[1]);
-            if (isSheer && least[1] < sheer[1]) {
+            if (isSheer && least[1] < sheer[1] - AT_SHEER) {
                 sheer = new double[] {start + least[0] * (end - start), least[1]};
             }
         }

@@ -1,11 +1,13 @@
 package org.garboard.lines;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.units.Angle;
+import org.garboard.units.FixedDecimal;
 
 /** A line of a hull that can be asked for by name or by the plane that cuts it out. */
 public sealed interface DrawnLine {
@@ -13,11 +15,23 @@ public sealed interface DrawnLine {
     /** Its curves on the starboard skin, within chord [m] of true; none where it misses the hull. */
     List<Curve> on(Hull hull, double chord);
 
+    /**
+     * What it is called, its place included.
+     *
+     * @param length prints a length [m]
+     */
+    String words(DoubleFunction<String> length);
+
     /** A named line. It bends two ways, and is judged in profile and in plan. */
     record Named(HullLine line) implements DrawnLine {
         @Override
         public List<Curve> on(Hull hull, double chord) {
             return List.of(hull.line(line, chord));
+        }
+
+        @Override
+        public String words(DoubleFunction<String> length) {
+            return line.name();
         }
     }
 
@@ -40,6 +54,11 @@ public sealed interface DrawnLine {
         }
 
         @Override
+        public String words(DoubleFunction<String> length) {
+            return "Section at x " + length.apply(x);
+        }
+
+        @Override
         public Vector3D square() {
             return Vector3D.of(1, 0, 0);
         }
@@ -57,6 +76,11 @@ public sealed interface DrawnLine {
         }
 
         @Override
+        public String words(DoubleFunction<String> length) {
+            return "Buttock " + length.apply(y) + " from the centreline";
+        }
+
+        @Override
         public Vector3D square() {
             return Vector3D.of(0, 1, 0);
         }
@@ -71,6 +95,11 @@ public sealed interface DrawnLine {
         @Override
         public List<Curve> on(Hull hull, double chord) {
             return hull.waterline(z, chord);
+        }
+
+        @Override
+        public String words(DoubleFunction<String> length) {
+            return "Waterline " + length.apply(z) + " above base";
         }
 
         @Override
@@ -96,6 +125,12 @@ public sealed interface DrawnLine {
         @Override
         public List<Curve> on(Hull hull, double chord) {
             return hull.diagonal(z, below, chord);
+        }
+
+        @Override
+        public String words(DoubleFunction<String> length) {
+            return "Diagonal from " + length.apply(z) + " above base, " + FixedDecimal.format(below.degrees(), 1)
+                + "° below the horizontal,";
         }
 
         @Override

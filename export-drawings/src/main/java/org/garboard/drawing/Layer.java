@@ -20,6 +20,8 @@ public enum Layer {
     ADJACENT(8, LineType.DIVIDE, 0.25),
     /** Cutting planes and their letters. */
     SECTION(7, LineType.CENTRE, 0.50),
+    /** Sections, waterlines, buttocks and diagonals as curves. */
+    FORM(7, LineType.CONTINUOUS, 0.35),
     /** Stations, waterlines, base line. */
     GRID(8, LineType.CONTINUOUS, 0.25),
     /** Lines to scribe on the skin. */

@@ -2,10 +2,9 @@ package org.garboard.cli;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.lines.ExpandedSection;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.PanelOffsets;
@@ -22,8 +21,6 @@ import org.garboard.offsets.Station;
  *     where it meets the keel, or where the outside is not drawn
  */
 record StationFigures(String name, double x, int points, double girth, double chordDeadrise) {
-    private static final double CHORD = 1e-6;
-
     static List<StationFigures> of(OffsetTable table, Hull hull) {
         List<PanelOffsets> panels = PanelOffsets.of(table);
         return IntStream.range(0, table.stations().size())
@@ -47,14 +44,8 @@ record StationFigures(String name, double x, int points, double girth, double ch
     }
 
     private static double girth(Hull hull, double x) {
-        double girth = 0;
-        for (Curve curve : hull.section(x, CHORD)) {
-            List<Vector3D> points = curve.points();
-            for (int i = 1; i < points.size(); i++) {
-                girth += points.get(i).distance(points.get(i - 1));
-            }
-        }
-        return girth;
+        double[] girths = ExpandedSection.girths(hull, x);
+        return girths[girths.length - 1];
     }
 
     private static double chordDeadrise(Hull hull, double x) {

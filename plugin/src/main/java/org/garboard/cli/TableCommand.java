@@ -1,6 +1,7 @@
 package org.garboard.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -10,6 +11,7 @@ import org.garboard.cli.print.Csv;
 import org.garboard.cli.print.TextTable;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.lines.ExpandedSection;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
@@ -63,6 +65,7 @@ final class TableCommand implements Callable<Integer> {
             printLines(out, table);
             printPanels(out, hull.lines());
             printStations(out, stations);
+            printGirths(out, stations, hull);
         }
         return Exit.DONE.code();
     }
@@ -112,6 +115,28 @@ final class TableCommand implements Callable<Integer> {
             rows.row(station.name(), FixedDecimal.format(station.x(), 3), Integer.toString(station.points()),
                 FixedDecimal.format(station.girth(), 3), Csv.number(Math.toDegrees(station.chordDeadrise()), 2));
         }
+        rows.print(out);
+    }
+
+    /** Girths to all named lines, where there are more than the sheer. */
+    private static void printGirths(PrintWriter out, List<StationFigures> stations, Hull hull) {
+        List<HullLine> lines = hull.lines();
+        if (lines.size() < 3) {
+            return;
+        }
+        List<String> headings = new ArrayList<>(List.of("<station", "x [m]"));
+        lines.subList(1, lines.size()).forEach(line -> headings.add("to " + line.name() + " [m]"));
+        TextTable rows = new TextTable(headings.toArray(String[]::new));
+        for (StationFigures station : stations) {
+            double[] girths = ExpandedSection.girths(hull, station.x());
+            List<String> cells = new ArrayList<>(List.of(station.name(), FixedDecimal.format(station.x(), 3)));
+            for (int line = 1; line < lines.size(); line++) {
+                cells.add(girths.length == 0 ? "" : FixedDecimal.format(girths[line], 3));
+            }
+            rows.row(cells.toArray(String[]::new));
+        }
+        out.println();
+        out.println("Girths from the keel line along the skin:");
         rows.print(out);
     }
 

@@ -28,7 +28,7 @@ class GarboardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"table", "probe", "lines", "site", "run"})
+    @ValueSource(strings = {"table", "probe", "lines", "hydro", "site", "run"})
     void everyCommandHasHelpAndThreads(String command) {
         Shell shell = Shell.run(command, "--help");
         assertEquals(0, shell.code());
@@ -38,7 +38,7 @@ class GarboardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"table", "probe", "lines"})
+    @ValueSource(strings = {"table", "probe", "lines", "hydro"})
     void everyCommandThatTakesATableAcceptsExact(String command) {
         assertTrue(Shell.run(command, "--help").out().contains("--exact"));
     }

@@ -71,7 +71,8 @@ class LinesCommandTest {
 
     @Test
     void wantsACurveAndASensibleStep() {
-        assertEquals("garboard lines: no curve is asked for; give --section, --buttock or --waterline, or --surface for the whole\n"
+        assertEquals("garboard lines: no curve is asked for; give --section, --buttock, --waterline, --diagonal or --expanded,"
+            + " --out for a drawing, or --surface for the whole\n"
             + "Try 'garboard lines --help'.\n", Shell.run("lines", wedge).err());
         assertEquals("garboard lines: --step is 0.000000 m; it must be at least 0.0001 m\nTry 'garboard lines --help'.\n",
             Shell.run("lines", wedge, "--section", "1", "--step", "0").err());

@@ -61,6 +61,14 @@ class TableCommandTest {
             2        4.000       5                    2.025                               11.31
             3        6.000       5                    2.025                               11.31
             4        8.000       5                    2.025                               11.31
+
+            Girths from the keel line along the skin:
+            station  x [m]  to Chine [m]  to Sheer [m]
+            0        0.000         1.020         2.025
+            1        2.000         1.020         2.025
+            2        4.000         1.020         2.025
+            3        6.000         1.020         2.025
+            4        8.000         1.020         2.025
             """, shell.out());
     }
 

@@ -13,6 +13,8 @@ final class HeaderSection {
         double scale = sheet.scale().denominator();
         double width = sheet.width() * scale;
         double height = sheet.height() * scale;
+        // a comment, which readers pass over and people find in a text editor
+        tags.tag(999, AsciiText.of(sheet.title()));
         tags.section("HEADER");
         name(tags, "$ACADVER").tag(1, "AC1015");
         name(tags, "$DWGCODEPAGE").tag(3, "ANSI_1252");

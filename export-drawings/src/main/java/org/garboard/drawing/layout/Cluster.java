@@ -29,6 +29,11 @@ public record Cluster(List<View> views, List<Entity> loose, Box bounds) {
         return new Cluster(List.of(), loose, bounds(loose));
     }
 
+    /** One view over another, lengths in line, so far apart [mm]. */
+    public static Cluster inLine(View upper, View lower, double gap) {
+        return of(upper.movedBy(0, lower.frame().top() + gap - upper.frame().bottom()), lower);
+    }
+
     /** Views side by side, their levels in line, so far apart [mm]. */
     public static Cluster row(List<View> views, double gap) {
         List<View> row = new ArrayList<>();

@@ -21,10 +21,12 @@ final class SheetFrame {
         Box frame = paper.frame();
         Box edge = paper.edge();
         Point centre = edge.centre();
+        // on the smallest sheets the title block stands there
+        double fromBelow = centre.x() < frame.right() - TitleBlockDrawing.WIDTH ? MARK : 0;
         return List.of(
                 rectangle(Layer.TRIM, edge),
                 rectangle(Layer.BORDER, frame),
-                new Line(Layer.BORDER, new Point(centre.x(), edge.bottom()), new Point(centre.x(), frame.bottom() + MARK)),
+                new Line(Layer.BORDER, new Point(centre.x(), edge.bottom()), new Point(centre.x(), frame.bottom() + fromBelow)),
                 new Line(Layer.BORDER, new Point(centre.x(), edge.top()), new Point(centre.x(), frame.top() - MARK)),
                 new Line(Layer.BORDER, new Point(edge.left(), centre.y()), new Point(frame.left() + MARK, centre.y())),
                 new Line(Layer.BORDER, new Point(edge.right(), centre.y()), new Point(frame.right() - MARK, centre.y())));

@@ -9,6 +9,18 @@ public final class Spread {
     private Spread() {
     }
 
+    /** The same, none of them lower than a floor: those that would be are moved up, and their neighbours with them. */
+    public static double[] apart(double[] wanted, double pitch, double floor) {
+        double[] places = apart(wanted, pitch);
+        Integer[] order = new Integer[places.length];
+        Arrays.setAll(order, i -> i);
+        Arrays.sort(order, Comparator.comparingDouble(i -> places[i]));
+        for (int rank = 0; rank < order.length; rank++) {
+            places[order[rank]] = Math.max(places[order[rank]], floor + rank * pitch);
+        }
+        return places;
+    }
+
     /**
      * New places, in the order given, at least a pitch apart, with the least sum of squared moves:
      * crowded neighbours stand evenly round the middle of where they want to be.

@@ -8,30 +8,30 @@ import org.garboard.units.FeetInches;
 import org.garboard.units.FixedDecimal;
 
 /** Lengths and angles as the sheets of a job print them. */
-record Figures(Units units) {
+public record Figures(Units units) {
 
     /** What is taped on a boat: to the millimetre, and to the eighth of an inch where the job is in feet. */
-    String length(double metres) {
+    public String length(double metres) {
         return withFeet(whole(metres), FeetInches.toEighth(metres));
     }
 
     /** A length that is taped, and how far off it may be [mm]: "845 ±4 (2'-9 1/4" ±1/8")". */
-    String length(double metres, double withinMm) {
+    public String length(double metres, double withinMm) {
         return withFeet(whole(metres) + plusMinus(withinMm), FeetInches.toEighth(metres) + plusMinusInches(withinMm));
     }
 
     /** What follows from other figures and is built on a bench: to the millimetre, or the sixteenth. */
-    String bench(double metres) {
+    public String bench(double metres) {
         return withFeet(whole(metres), FeetInches.toSixteenth(metres));
     }
 
     /** What is asked for and built on a bench: to a tenth of a millimetre, noughts left out, or the sixteenth. */
-    String fine(double metres) {
+    public String fine(double metres) {
         return withFeet(tenths(metres * 1000), FeetInches.toSixteenth(metres));
     }
 
     /** How far off something may be [mm]. */
-    String within(double withinMm) {
+    public String within(double withinMm) {
         return withFeet(plusMinus(withinMm).strip(), plusMinusInches(withinMm).strip());
     }
 
@@ -52,31 +52,31 @@ record Figures(Units units) {
     }
 
     /** In the job's unit alone, where there is little room. */
-    String brief(double metres) {
+    public String brief(double metres) {
         return units == Units.MILLIMETRES ? whole(metres) : FeetInches.toEighth(metres);
     }
 
-    static String tenths(double value) {
+    public static String tenths(double value) {
         String text = FixedDecimal.format(value, 1);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
     /** Degrees to a tenth from horizontal, and the rise in 1000 of run. */
-    static String slope(double radians) {
+    public static String slope(double radians) {
         return degrees(radians) + ", " + FixedDecimal.format(Math.tan(radians) * 1000, 0) + " in 1000";
     }
 
-    static String degrees(double radians) {
+    public static String degrees(double radians) {
         return FixedDecimal.format(Angle.ofRadians(radians).degrees(), 1) + "°";
     }
 
     /** For the title block. */
-    String note() {
+    public String note() {
         return units == Units.MILLIMETRES ? "mm; decimal point" : "mm (feet-inches, 1/8 or 1/16)";
     }
 
     /** The scales a yard of these units uses, largest first. */
-    List<Scale> scales() {
+    public List<Scale> scales() {
         return units == Units.MILLIMETRES ? Scale.METRIC : Scale.FEET;
     }
 }

@@ -18,7 +18,7 @@ import org.garboard.hull.HullLine;
  * <p>Profile: base line at y = 0. Bottom seen from below: centreline at y = 0, starboard up.
  * Sections looking forward: centreline at x = 0, starboard to the right, base line at y = 0.
  */
-final class HullOnPaper {
+public final class HullOnPaper {
 
     /** Curves may stray so far from true [mm on paper]: a fifth of the finest pen. */
     private static final double CHORD = 0.05;
@@ -26,47 +26,47 @@ final class HullOnPaper {
     private final Hull hull;
     private final Scale scale;
 
-    HullOnPaper(Hull hull, Scale scale) {
+    public HullOnPaper(Hull hull, Scale scale) {
         this.hull = hull;
         this.scale = scale;
     }
 
     /** Largest departure of a drawn curve [m]. */
-    double chord() {
+    public double chord() {
         return scale.trueMm(CHORD) / 1000;
     }
 
-    double lengthwise(double x) {
+    public double lengthwise(double x) {
         return scale.paper(hull.afterEnd() - x);
     }
 
-    double length() {
+    public double length() {
         return lengthwise(hull.forwardEnd());
     }
 
-    Point profile(double x, double z) {
+    public Point profile(double x, double z) {
         return new Point(lengthwise(x), scale.paper(z));
     }
 
-    Point below(double x, double y) {
+    public Point below(double x, double y) {
         return new Point(lengthwise(x), scale.paper(y));
     }
 
-    Point lookingForward(double y, double z) {
+    public Point lookingForward(double y, double z) {
         return new Point(scale.paper(y), scale.paper(z));
     }
 
-    Polyline profile(HullLine line) {
+    public Polyline profile(HullLine line) {
         return drawn(hull.line(line, chord()), point -> profile(point.getX(), point.getZ()));
     }
 
     /** A named line seen from below, on the side of the sign. */
-    Polyline below(HullLine line, int side) {
+    public Polyline below(HullLine line, int side) {
         return drawn(hull.line(line, chord()), point -> below(point.getX(), side * point.getY()));
     }
 
     /** The whole section of one side as one line; the sides of a hull meet its panels end to end. */
-    Polyline section(Layer layer, double x, int side) {
+    public Polyline section(Layer layer, double x, int side) {
         List<Point> points = new ArrayList<>();
         for (Curve curve : hull.section(x, chord())) {
             for (Vector3D point : curve.points()) {

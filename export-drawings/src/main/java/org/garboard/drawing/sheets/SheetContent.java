@@ -5,7 +5,7 @@ import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Piece;
 
 /** What one sheet of the set shows, at whatever scale it turns out to fit. */
-interface SheetContent {
+public interface SheetContent {
 
     /** Number in the set. */
     int number();

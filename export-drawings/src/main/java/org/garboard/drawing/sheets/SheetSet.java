@@ -8,9 +8,7 @@ import java.util.List;
 import org.garboard.cutout.Pocket;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
-import org.garboard.drawing.dxf.SheetDxf;
 import org.garboard.drawing.layout.DoesNotFit;
-import org.garboard.drawing.svg.SheetSvg;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.OffsetTable;
@@ -41,11 +39,12 @@ public final class SheetSet {
         return new DrawnSet(set.drawings, set.refusals);
     }
 
-    private void sheet(String file, String called, SheetTask task, SheetSetter.Maker maker) {
+    private void sheet(String file, String called, SheetTask task, SheetSetter.Maker<SheetTask> maker) {
         try {
             Sheet sheet = SheetSetter.set(task, maker);
-            drawings.add(new NamedDrawing(file + ".dxf", written(out -> SheetDxf.write(sheet, out))));
-            drawings.add(new NamedDrawing(file + ".svg", written(out -> SheetSvg.write(sheet, out))));
+            for (SheetFormat format : SheetFormat.values()) {
+                drawings.add(format.drawing(file, sheet));
+            }
         } catch (DoesNotFit refusal) {
             refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));
         }
@@ -53,25 +52,19 @@ public final class SheetSet {
 
     private void cutFile(Pocket pocket) {
         if (refusals.isEmpty()) {
-            drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf",
-                    written(out -> CutDxf.write(PocketCutFile.of(pocket), out))));
+            drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf", cutDxf(pocket)));
         } else {
             refusals.add(new SheetRefusal("cut file (pocket)", "the cautions and check measurements that belong to it stand "
                     + "on sheets that could not be drawn", "what works for them works for it"));
         }
     }
 
-    /** Writes a drawing to a stream. */
-    private interface Writing {
-        void to(ByteArrayOutputStream out) throws IOException;
-    }
-
-    private static byte[] written(Writing writing) {
+    private static byte[] cutDxf(Pocket pocket) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            writing.to(out);
+            CutDxf.write(PocketCutFile.of(pocket), out);
         } catch (IOException e) {
-            throw new UncheckedIOException("a drawing could not be written to memory", e);
+            throw new UncheckedIOException("a cut file could not be written to memory", e);
         }
         return out.toByteArray();
     }

@@ -14,33 +14,33 @@ import org.garboard.drawing.layout.SheetLayout;
 import org.garboard.job.DrawingWish;
 
 /** Sets a sheet at the largest scale of its list at which everything finds room, or says why none will do. */
-final class SheetSetter {
+public final class SheetSetter {
 
     private SheetSetter() {
     }
 
     /** Makes a sheet's content for a paper: lettering follows the paper. */
-    interface Maker {
-        SheetContent on(SheetTask task);
+    public interface Maker<T> {
+        SheetContent on(T task);
     }
 
     /** @throws DoesNotFit when the paper is too small */
-    static Sheet set(SheetTask task, Maker maker) {
+    public static <T extends SheetSubject<T>> Sheet set(T task, Maker<T> maker) {
         return fitted(task, maker).orElseThrow(() -> refusal(task, maker));
     }
 
     /** In the paper's own lettering, else in smaller. */
-    private static Optional<Sheet> fitted(SheetTask task, Maker maker) {
-        List<SheetTask> own = new ArrayList<>(List.of(task));
+    private static <T extends SheetSubject<T>> Optional<Sheet> fitted(T task, Maker<T> maker) {
+        List<T> own = new ArrayList<>(List.of(task));
         task.lettering().smallerNotes().map(task::lettered).ifPresent(own::add);
         return fitted(own, maker).or(() -> task.lettering().smaller()
                 .flatMap(smaller -> fitted(List.of(task.lettered(smaller)), maker)));
     }
 
     /** At the largest scale that serves; at each scale in the largest lettering that does. */
-    private static Optional<Sheet> fitted(List<SheetTask> letterings, Maker maker) {
+    private static <T extends SheetSubject<T>> Optional<Sheet> fitted(List<T> letterings, Maker<T> maker) {
         for (Scale scale : letterings.get(0).figures().scales()) {
-            for (SheetTask task : letterings) {
+            for (T task : letterings) {
                 SheetContent content = maker.on(task);
                 if (!content.legible(scale)) {
                     return Optional.empty();
@@ -54,7 +54,7 @@ final class SheetSetter {
         return Optional.empty();
     }
 
-    private static Optional<Sheet> at(Scale scale, SheetTask task, SheetContent content) {
+    private static Optional<Sheet> at(Scale scale, SheetSubject<?> task, SheetContent content) {
         if (scale.paper(content.longest()) > task.paper().width()) {
             return Optional.empty();
         }
@@ -66,7 +66,7 @@ final class SheetSetter {
                 .flatMap(Optional::stream).findFirst();
     }
 
-    private static DoesNotFit refusal(SheetTask task, Maker maker) {
+    private static <T extends SheetSubject<T>> DoesNotFit refusal(T task, Maker<T> maker) {
         SheetContent content = maker.on(task);
         List<Scale> scales = task.figures().scales();
         Scale last = scales.get(scales.size() - 1);
@@ -84,11 +84,11 @@ final class SheetSetter {
     }
 
     /** The next larger sheet of the same family that holds the content. */
-    private static Optional<Paper> larger(SheetTask task, Maker maker) {
-        for (DrawingWish.Paper wish : family(task.job().drawing().paper())) {
-            Paper paper = SheetTask.paper(wish);
+    private static <T extends SheetSubject<T>> Optional<Paper> larger(T task, Maker<T> maker) {
+        for (DrawingWish.Paper wish : family(task.drawing().paper())) {
+            Paper paper = SheetSubject.paper(wish);
             if (paper.width() > task.paper().width()) {
-                SheetTask tried = task.on(paper);
+                T tried = task.on(paper);
                 if (fitted(tried, maker).isPresent()) {
                     return Optional.of(paper);
                 }

@@ -1,11 +1,9 @@
 package org.garboard.drawing.sheets;
 
-import org.garboard.drawing.Scale;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
-import org.garboard.drawing.layout.TitleBlock;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
@@ -20,24 +18,22 @@ import org.garboard.offsets.Station;
  * @param lettering of the paper, or smaller
  */
 record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance, Paper paper,
-                 Lettering lettering) {
+                 Lettering lettering) implements SheetSubject<SheetTask> {
 
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
 
     SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
-        this(record, table, hull, provenance, paper(record.job().drawing().paper()),
-                Lettering.forPaper(paper(record.job().drawing().paper())));
+        this(record, table, hull, provenance, SheetSubject.paper(record.job().drawing().paper()),
+                Lettering.forPaper(SheetSubject.paper(record.job().drawing().paper())));
     }
 
-    static Paper paper(DrawingWish.Paper paper) {
-        return new Paper(paper.name().replace('_', ' '), paper.widthMm(), paper.heightMm());
-    }
-
-    SheetTask on(Paper other) {
+    @Override
+    public SheetTask on(Paper other) {
         return new SheetTask(record, table, hull, provenance, other, Lettering.forPaper(other));
     }
 
-    SheetTask lettered(Lettering smaller) {
+    @Override
+    public SheetTask lettered(Lettering smaller) {
         return new SheetTask(record, table, hull, provenance, paper, smaller);
     }
 
@@ -45,8 +41,14 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
         return record.job();
     }
 
-    Figures figures() {
-        return new Figures(job().drawing().units());
+    @Override
+    public DrawingWish drawing() {
+        return job().drawing();
+    }
+
+    @Override
+    public String tableFile() {
+        return job().tableFile();
     }
 
     /** The datum aft: no transom corner is known, only where the table ends. */
@@ -65,7 +67,8 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
         return hull.afterEnd() - x;
     }
 
-    String boat() {
+    @Override
+    public String boat() {
         return job().hullNumber().isBlank() ? job().boat() : job().boat() + ", hull no. " + job().hullNumber();
     }
 
@@ -77,23 +80,16 @@ record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance p
         boolean firstAngle = job().drawing().projection() == DrawingWish.Projection.FIRST_ANGLE;
         View upper = firstAngle ? fromBelow : fromSide;
         View lower = firstAngle ? fromSide : fromBelow;
-        double lift = lower.frame().top() + lettering.gap() - upper.frame().bottom();
-        return Cluster.of(upper.movedBy(0, lift), lower);
+        return Cluster.inLine(upper, lower, lettering.gap());
     }
 
-    TitleBlock titleBlock(String title, String documentType, int sheet, Scale scale) {
-        DrawingWish wish = job().drawing();
-        String set = record.pocket().isPresent() ? "1 siting, 4 pocket" : "1 siting";
-        return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
-                wish.approver(), wish.revision(), sheet + "  (set: " + set + ")", scale.words(), figures().note(),
-                paper.name(), projection(wish.projection()),
-                job().tableFile() + "  " + provenance.tableHash(), provenance.version(), STATUS);
+    @Override
+    public String sheets() {
+        return record.pocket().isPresent() ? "set: 1 siting, 4 pocket" : "set: 1 siting";
     }
 
-    private static TitleBlock.Projection projection(DrawingWish.Projection projection) {
-        return switch (projection) {
-            case FIRST_ANGLE -> TitleBlock.Projection.FIRST_ANGLE;
-            case THIRD_ANGLE -> TitleBlock.Projection.THIRD_ANGLE;
-        };
+    @Override
+    public String status() {
+        return STATUS;
     }
 }

@@ -17,7 +17,7 @@ import org.garboard.drawing.layout.Spread;
  * Stations named below a base line at y = 0: level in one or two rows where they stand far enough
  * apart, upright where they do not.
  */
-final class StationLabels {
+public final class StationLabels {
 
     private static final double TICK = 2;
 
@@ -27,7 +27,7 @@ final class StationLabels {
      * @param at distance along the base line [mm]
      * @param words its name and its distance
      */
-    record Label(double at, String words) {
+    public record Label(double at, String words) {
     }
 
     private final List<Label> labels;
@@ -39,7 +39,7 @@ final class StationLabels {
         this.height = height;
     }
 
-    static List<Entity> of(List<Label> labels, double height) {
+    public static List<Entity> of(List<Label> labels, double height) {
         StationLabels stations = new StationLabels(labels, height);
         if (stations.clearOfNeighbours(1, 1)) {
             stations.level(1);

@@ -13,7 +13,7 @@ import org.garboard.drawing.Wrap;
 import org.garboard.drawing.layout.Lettering;
 
 /** Puts a view's name, and how it is seen, above it. */
-final class ViewTitle {
+public final class ViewTitle {
 
     private ViewTitle() {
     }
@@ -23,7 +23,7 @@ final class ViewTitle {
      *
      * @param narrowest titles may run so wide [mm] though the view be narrower
      */
-    static View above(String name, String remark, List<Entity> shown, Lettering lettering, double narrowest) {
+    public static View above(String name, String remark, List<Entity> shown, Lettering lettering, double narrowest) {
         Box box = View.around(name, shown).frame();
         double width = Math.max(box.width(), narrowest);
         List<Entity> entities = new ArrayList<>(shown);

@@ -53,7 +53,7 @@ class SheetRangeTest {
         }
     }
 
-    private static void assertReadable(SheetTask task, SheetSetter.Maker maker, String of) {
+    private static void assertReadable(SheetTask task, SheetSetter.Maker<SheetTask> maker, String of) {
         try {
             Sheet sheet = SheetSetter.set(task, maker);
             assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()), of);

@@ -165,7 +165,7 @@ class SitingSheetTest {
         Sheet first = SheetSetter.set(task(Projection.FIRST_ANGLE, Fit.EXACT), SitingSheet::new);
         assertTrue(view(first, "BOTTOM PLAN").frame().bottom() > view(first, "PROFILE").frame().top());
         Sheet third = SheetSetter.set(task(Projection.THIRD_ANGLE, Fit.EXACT), SitingSheet::new);
-        assertEquals(List.of(), SheetClearance.faults(third, SheetTask.paper(Paper.A1).frame()));
+        assertEquals(List.of(), SheetClearance.faults(third, SheetSubject.paper(Paper.A1).frame()));
         assertTrue(view(third, "PROFILE").frame().bottom() > view(third, "BOTTOM PLAN").frame().top());
     }
 

@@ -1,0 +1,64 @@
+package org.garboard.drawing.lines;
+
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Paper;
+import org.garboard.drawing.sheets.HullOnPaper;
+import org.garboard.drawing.sheets.Provenance;
+import org.garboard.drawing.sheets.SheetSubject;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
+import org.garboard.offsets.OffsetTable;
+
+/**
+ * What a lines drawing or a picture of curvature is drawn from.
+ *
+ * @param paper it is drawn on, the wish's or another that is tried
+ * @param lettering of the paper, or smaller
+ */
+record LinesTask(OffsetTable table, Hull hull, LinesWish wish, String tableFile, Provenance provenance, Paper paper,
+                 Lettering lettering) implements SheetSubject<LinesTask> {
+
+    private static final String STATUS = "FOR CHECK - drawn from a table of offsets, not measured on the boat";
+
+    LinesTask(OffsetTable table, Hull hull, LinesWish wish, String tableFile, Provenance provenance) {
+        this(table, hull, wish, tableFile, provenance, SheetSubject.paper(wish.drawing().paper()),
+                Lettering.forPaper(SheetSubject.paper(wish.drawing().paper())));
+    }
+
+    @Override
+    public LinesTask on(Paper other) {
+        return new LinesTask(table, hull, wish, tableFile, provenance, other, Lettering.forPaper(other));
+    }
+
+    @Override
+    public LinesTask lettered(Lettering other) {
+        return new LinesTask(table, hull, wish, tableFile, provenance, paper, other);
+    }
+
+    @Override
+    public DrawingWish drawing() {
+        return wish.drawing();
+    }
+
+    @Override
+    public String boat() {
+        return table.title();
+    }
+
+    @Override
+    public String sheets() {
+        return "of 1";
+    }
+
+    @Override
+    public String status() {
+        return STATUS;
+    }
+
+    LinesPaper at(Scale scale) {
+        HullExtent extent = HullExtent.of(hull);
+        return new LinesPaper(hull, extent, LinesGrid.of(wish, table, hull, extent, figures()),
+                new HullOnPaper(hull, scale), scale, lettering, figures());
+    }
+}

@@ -1,0 +1,65 @@
+package org.garboard.drawing.sheets;
+
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Paper;
+import org.garboard.drawing.layout.TitleBlock;
+import org.garboard.job.DrawingWish;
+
+/**
+ * What a sheet is drawn from, on one paper in one lettering; a smaller lettering or a larger paper can be tried.
+ *
+ * @param <T> the subject's own type
+ */
+public interface SheetSubject<T extends SheetSubject<T>> {
+
+    /** How the yard wants it. */
+    DrawingWish drawing();
+
+    /** Paper it is drawn on, the wish's or another that is tried. */
+    Paper paper();
+
+    Lettering lettering();
+
+    Provenance provenance();
+
+    /** The boat as the title block names it. */
+    String boat();
+
+    /** Name of the table of offsets' file. */
+    String tableFile();
+
+    /** What the title block says beside the sheet's number. */
+    String sheets();
+
+    /** What the title block says above all. */
+    String status();
+
+    T on(Paper other);
+
+    T lettered(Lettering other);
+
+    default Figures figures() {
+        return new Figures(drawing().units());
+    }
+
+    default TitleBlock titleBlock(String title, String documentType, int sheet, Scale scale) {
+        DrawingWish wish = drawing();
+        return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
+                wish.approver(), wish.revision(), sheet + "  (" + sheets() + ")", scale.words(), figures().note(),
+                paper().name(), projection(wish.projection()), tableFile() + "  " + provenance().tableHash(),
+                provenance().version(), status());
+    }
+
+    /** A size of paper as it lies on the board. */
+    static Paper paper(DrawingWish.Paper paper) {
+        return new Paper(paper.name().replace('_', ' '), paper.widthMm(), paper.heightMm());
+    }
+
+    private static TitleBlock.Projection projection(DrawingWish.Projection projection) {
+        return switch (projection) {
+            case FIRST_ANGLE -> TitleBlock.Projection.FIRST_ANGLE;
+            case THIRD_ANGLE -> TitleBlock.Projection.THIRD_ANGLE;
+        };
+    }
+}

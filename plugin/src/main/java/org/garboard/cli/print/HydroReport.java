@@ -1,0 +1,78 @@
+package org.garboard.cli.print;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.garboard.hull.Hull;
+import org.garboard.hydrostatics.Floating;
+import org.garboard.hydrostatics.Hydrostatics;
+import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.units.FixedDecimal;
+
+/** Figures of a floating hull for people, a column for each waterline. */
+public final class HydroReport {
+    private final PrintWriter out;
+    private final OffsetTable table;
+    private final Hull hull;
+    private final double density;
+
+    public HydroReport(PrintWriter out, OffsetTable table, Hull hull, double density) {
+        this.out = out;
+        this.table = table;
+        this.hull = hull;
+        this.density = density;
+    }
+
+    /** Why there are no figures for a waterline. */
+    public static String miss(Floating floating, double waterline) {
+        String name = "waterline " + FixedDecimal.format(waterline, 3) + " m: ";
+        if (floating instanceof Floating.Swamped over) {
+            return name + "the water comes over the sheer, where the skin ends, most at x = "
+                + FixedDecimal.format(over.x(), 3) + " m, by " + FixedDecimal.format(over.depth(), 3)
+                + " m; a waterline lower by that much or more has figures";
+        }
+        double above = ((Floating.ClearOfWater) floating).lowest();
+        return name + "the hull is clear of the water: its lowest place stands " + FixedDecimal.format(Math.max(0, above), 3)
+            + " m above it; a waterline higher by more than that has figures";
+    }
+
+    /** @param afloat one at least, all trimmed alike */
+    public void print(List<Hydrostatics> afloat) {
+        heading(afloat.get(0).water());
+        TextTable rows = new TextTable(Stream.concat(Stream.of("<waterline above base", "<"),
+            afloat.stream().map(each -> FixedDecimal.format(each.water().height(), 3))).toArray(String[]::new));
+        row(rows, afloat, "volume of displacement", "m3", 4, Hydrostatics::volume);
+        row(rows, afloat, "mass of displacement", "kg", 1, each -> each.mass(density));
+        row(rows, afloat, "centre of buoyancy, x", "m", 3, Hydrostatics::lcb);
+        row(rows, afloat, "centre of buoyancy above base", "m", 3, Hydrostatics::vcb);
+        row(rows, afloat, "wet from x", "m", 3, Hydrostatics::from);
+        row(rows, afloat, "wet to x", "m", 3, Hydrostatics::to);
+        row(rows, afloat, "wetted skin, without the ends", "m2", 3, Hydrostatics::wettedSkin);
+        row(rows, afloat, "wet part of the forward end", "m2", 3, Hydrostatics::forwardEnd);
+        row(rows, afloat, "wet part of the after end", "m2", 3, Hydrostatics::afterEnd);
+        row(rows, afloat, "waterplane", "m2", 3, each -> each.waterplane().area());
+        row(rows, afloat, "centre of flotation, x", "m", 3, each -> each.waterplane().lcf());
+        row(rows, afloat, "second moment, transverse", "m4", 4, each -> each.waterplane().transverse());
+        row(rows, afloat, "second moment, longitudinal", "m4", 4, each -> each.waterplane().longitudinal());
+        row(rows, afloat, "BM, transverse", "m", 3, Hydrostatics::transverseBm);
+        row(rows, afloat, "BM, longitudinal", "m", 3, Hydrostatics::longitudinalBm);
+        rows.print(out);
+    }
+
+    private void heading(WaterSurface water) {
+        out.println(table.title());
+        out.println("to the outside of the skin, from x = " + FixedDecimal.format(hull.forwardEnd(), 3) + " m to "
+            + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by flat ends; no appendages");
+        out.println("water of " + FixedDecimal.format(density, 1) + " kg/m3; trim " + FixedDecimal.format(water.trim().degrees(), 2)
+            + " deg bow-up, the waterline's height taken at x = " + FixedDecimal.format(water.about(), 3) + " m");
+        out.println();
+    }
+
+    private static void row(TextTable rows, List<Hydrostatics> afloat, String name, String unit, int places,
+                            ToDoubleFunction<Hydrostatics> figure) {
+        rows.row(Stream.concat(Stream.of(name, unit),
+            afloat.stream().map(each -> FixedDecimal.format(figure.applyAsDouble(each), places))).toArray(String[]::new));
+    }
+}
