@@ -41,7 +41,8 @@ final class BottomGrid {
         for (int i = from; i < to; i++) {
             double x = x(i);
             double edge = lines.edge().y(x);
-            int count = Math.min(columns, 1 + (int) Math.floor(edge / step));
+            // where the edge runs into the centreline its curve may dip a little beyond it
+            int count = Math.max(0, Math.min(columns, 1 + (int) Math.floor(edge / step)));
             hull.heights(x, step, z, i * columns, count);
         }
     }

@@ -41,6 +41,15 @@ final class Boats {
             .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).hull();
     }
 
+    /** A wedge of 20 deg behind a bow like a knife, 2 m long: forward of it the chine lies on the centreline. */
+    static Hull knifeBow() {
+        DoubleUnaryOperator y = x -> x < 2 ? 0 : 1;
+        double slope = Math.tan(Math.toRadians(20));
+        return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
+            .named(LineKind.CHINE, "Chine", y, x -> 0.1 + (slope - 0.1) * y.applyAsDouble(x))
+            .named(LineKind.SHEER, "Sheer", x -> 0.2 + y.applyAsDouble(x), x -> 1.2).hull();
+    }
+
     /** A wedge with an edge at half-breadth 0.5 m where the deadrise changes. */
     static Hull brokenV(double innerDeg, double outerDeg) {
         double inner = 0.5 * Math.tan(Math.toRadians(innerDeg));

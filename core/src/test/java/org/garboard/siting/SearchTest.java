@@ -52,6 +52,16 @@ class SearchTest {
         assertTrue(siting.nearest().isEmpty());
     }
 
+    /** The chine's curve swings a little across the centreline ahead of where it leaves it: no skin there, and no fault. */
+    @Test
+    void law_aChineThatRunsIntoTheCentreline() {
+        Hull hull = Boats.knifeBow();
+        assertTrue(hull.bottomEdge().y(0.5) < -0.02 || hull.bottomEdge().y(1.5) < -0.02);
+        for (PlanPoint corner : only(hull, task(0.5, Boats.FLUSH)).regions().get(0).outline()) {
+            assertTrue(corner.x() > 1.5, corner.toString());
+        }
+    }
+
     /** At 300 mm of water the face's upper edge, 70 mm above the centre along the skin, may lie 200 mm up. */
     @Test
     void exact_immersionBoundsTheRegion() {
