@@ -60,7 +60,7 @@ final class TableCommand implements Callable<Integer> {
             printCsv(new Csv(out), stations);
         } else {
             printHeading(out, table, hull);
-            source.notes().forEach(note -> out.println("note: " + note));
+            source.notes().forEach(note -> out.println("not used: " + note));
             out.println();
             printLines(out, table);
             printPanels(out, hull.lines());

@@ -40,7 +40,7 @@ class TableCommandTest {
             Wedge
             to the outside of the skin; least count 1.000 mm
             5 stations, from x = 0.000 m to 8.000 m aft of station 0
-            note: Note, made up for tests: straight sections of slope 1 in 5, the same at every station
+            not used: Note, made up for tests: straight sections of slope 1 in 5, the same at every station
 
             line         kind       gives          at [m]  stations
             Sheer        sheer      heights                       5

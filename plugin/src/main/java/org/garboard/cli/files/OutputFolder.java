@@ -1,10 +1,7 @@
 package org.garboard.cli.files;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -35,6 +32,9 @@ public final class OutputFolder {
     /** Writes the files and then the record, each whole or not at all. */
     public static void write(Path folder, List<OutputFile> files, OutputFile record) throws FolderRefused {
         try {
+            if (Files.isRegularFile(folder)) {
+                throw new FolderRefused(List.of("cannot write to " + folder + ": " + folder + " is a file; a folder is wanted"));
+            }
             if (!Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
             }
@@ -43,21 +43,8 @@ public final class OutputFolder {
             output.refuseStrangers(files);
             output.replaceBy(files, record);
         } catch (IOException e) {
-            throw new FolderRefused(List.of("cannot write to " + folder + ": " + words(e)));
+            throw new FolderRefused(List.of("cannot write to " + folder + ": " + WriteFault.words(e)));
         }
-    }
-
-    private static String words(IOException fault) {
-        if (fault instanceof AccessDeniedException denied) {
-            return "no permission for " + denied.getFile();
-        }
-        if (fault instanceof FileAlreadyExistsException exists) {
-            return exists.getFile() + " is a file; a folder is wanted";
-        }
-        if (fault instanceof NoSuchFileException missing) {
-            return missing.getFile() + " cannot be made";
-        }
-        return fault.getMessage();
     }
 
     /** A disk that is full shows before anything of the old set is gone. */

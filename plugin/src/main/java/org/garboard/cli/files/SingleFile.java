@@ -2,7 +2,6 @@ package org.garboard.cli.files;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -35,10 +34,8 @@ public final class SingleFile {
             } finally {
                 Files.deleteIfExists(part);
             }
-        } catch (AccessDeniedException e) {
-            throw new OutputRefused(file + ": cannot be written: no permission for " + e.getFile());
         } catch (IOException e) {
-            throw new OutputRefused(file + ": cannot be written: " + e.getMessage());
+            throw new OutputRefused(file + ": cannot be written: " + WriteFault.words(e));
         }
     }
 
