@@ -26,9 +26,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The whole bottom of outboard-39 on the 10 mm grid, both mounts: the first call in a new JVM. */
+/** The whole bottom of outboard-39 on the 10 mm grid, both mounts: the first call in a JVM started as the launcher does. */
 @State(Scope.Thread)
-@Fork(5)
+@Fork(value = 5, jvmArgsAppend = {"-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"})
 @Warmup(iterations = 0)
 @Measurement(iterations = 1)
 @BenchmarkMode(Mode.SingleShotTime)
