@@ -11,7 +11,8 @@ import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.View;
-import org.garboard.drawing.lines.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.StationLabels;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.lines.Comb;
@@ -37,7 +38,7 @@ final class CombView {
 
     static View of(CombTask task, Comb comb) {
         CombView view = new CombView(task, comb);
-        view.shown.addAll(task.lines().drawn(Layer.HULL, task.line().on(task.lines().hull(), task.lines().paper().chord()),
+        view.shown.addAll(task.lines().paper().drawn(Layer.HULL, task.line().on(task.lines().hull(), task.lines().paper().chord()),
                 view::place));
         comb.branches().forEach(view::teeth);
         if (view.athwart()) {

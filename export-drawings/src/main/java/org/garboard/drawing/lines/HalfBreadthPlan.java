@@ -9,7 +9,8 @@ import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.View;
-import org.garboard.drawing.lines.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Curve;
 import org.garboard.hull.HullLine;
@@ -20,9 +21,6 @@ import org.garboard.lines.DrawnLine.Diagonal;
  * straight. Diagonals lie on the other side of the centreline, each flat in its own plane.
  */
 final class HalfBreadthPlan {
-
-    /** Nothing stands below this view. */
-    private static final double NO_FLOOR = Double.NEGATIVE_INFINITY;
 
     private final LinesPaper lines;
     private final double chord;
@@ -39,7 +37,7 @@ final class HalfBreadthPlan {
         view.curves();
         double port = view.diagonals();
         view.grid(port);
-        view.shown.addAll(NameColumn.leftOf(-3, NO_FLOOR, view.names, lines.letter()));
+        view.shown.addAll(NameColumn.leftOf(-3, NameColumn.NO_FLOOR, view.names, lines.letter()));
         return ViewTitle.above("HALF-BREADTH PLAN SEEN FROM ABOVE: STARBOARD IS DOWN", remark(lines), view.shown,
                 lines.lettering(), 0);
     }
@@ -61,7 +59,7 @@ final class HalfBreadthPlan {
     }
 
     private void curve(Layer layer, String words, List<Curve> curves, Function<Vector3D, Point> place) {
-        shown.addAll(lines.drawn(layer, curves, place));
+        shown.addAll(lines.paper().drawn(layer, curves, place));
         LinesPaper.afterEnd(curves).ifPresent(end -> names.add(new Name(words, place.apply(end))));
     }
 
@@ -102,7 +100,7 @@ final class HalfBreadthPlan {
         }
         shown.add(new Line(Layer.CENTRE, new Point(-1, 0), new Point(right, 0)));
         levels.add(new Name("CL", new Point(right, 0)));
-        shown.addAll(NameColumn.rightOf(right + 1, NO_FLOOR, levels, lines.letter()));
+        shown.addAll(NameColumn.rightOf(right + 1, NameColumn.NO_FLOOR, levels, lines.letter()));
     }
 
     /** The skin's last section seen from above. */

@@ -7,7 +7,8 @@ import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.View;
-import org.garboard.drawing.lines.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.StationLabels;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.HullLine;
@@ -52,8 +53,7 @@ final class LinesBodyPlan {
         HullLine sheer = lines.hull().lines().get(lines.hull().lines().size() - 1);
         for (GridLine section : lines.grid().sections()) {
             int side = section.at() <= amidships ? 1 : -1;
-            shown.addAll(lines.drawn(Layer.FORM, lines.hull().section(section.at(), lines.paper().chord()),
-                    point -> lines.paper().lookingForward(side * point.getY(), point.getZ())));
+            shown.add(lines.paper().section(Layer.FORM, section.at(), side));
             Point end = lines.paper().lookingForward(side * sheer.y(section.at()), sheer.z(section.at()));
             (side > 0 ? starboard : port).add(new Name(section.words(), end));
         }

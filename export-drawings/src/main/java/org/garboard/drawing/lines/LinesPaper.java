@@ -1,14 +1,9 @@
 package org.garboard.drawing.lines;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.drawing.Entity;
-import org.garboard.drawing.Layer;
 import org.garboard.drawing.Point;
-import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.sheets.Figures;
@@ -36,24 +31,6 @@ record LinesPaper(Hull hull, HullExtent extent, LinesGrid grid, HullOnPaper pape
     /** Seen from above: starboard down, and to port, up, for negative y. */
     Point plan(double x, double y) {
         return new Point(paper.lengthwise(x), -scale.paper(y));
-    }
-
-    /** Curves as they run, a polyline for each branch that is more than a point on paper. */
-    List<Entity> drawn(Layer layer, List<Curve> curves, Function<Vector3D, Point> place) {
-        List<Entity> drawn = new ArrayList<>();
-        for (Curve curve : curves) {
-            List<Point> points = new ArrayList<>();
-            for (Vector3D each : curve.points()) {
-                Point point = place.apply(each);
-                if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > 1e-6) {
-                    points.add(point);
-                }
-            }
-            if (points.size() > 1) {
-                drawn.add(Polyline.open(layer, points));
-            }
-        }
-        return drawn;
     }
 
     /** The aftermost point of curves that run forward to aft; empty when there is none. */

@@ -8,7 +8,8 @@ import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.View;
-import org.garboard.drawing.lines.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn.Name;
+import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.StationLabels;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Curve;
@@ -72,26 +73,16 @@ final class LinesProfile {
             curve(Layer.FORM, buttock.words(), lines.hull().buttock(buttock.at(), lines.paper().chord()), names);
         }
         shown.addAll(NameColumn.leftOf(-3, bottom, names, lines.letter()));
-        ending(lines.hull().afterEnd());
-        ending(lines.hull().forwardEnd());
+        shown.addAll(lines.paper().endInProfile(lines.hull().afterEnd()));
+        shown.addAll(lines.paper().endInProfile(lines.hull().forwardEnd()));
     }
 
     private void curve(Layer layer, String words, List<Curve> curves, List<Name> names) {
-        shown.addAll(lines.drawn(layer, curves, this::place));
+        shown.addAll(lines.paper().drawn(layer, curves, this::place));
         LinesPaper.afterEnd(curves).ifPresent(end -> names.add(new Name(words, place(end))));
     }
 
     private Point place(Vector3D point) {
         return lines.paper().profile(point.getX(), point.getZ());
-    }
-
-    /** The skin's last section seen edge on. */
-    private void ending(double x) {
-        HullLine sheer = lines.hull().lines().get(lines.hull().lines().size() - 1);
-        Point low = lines.paper().profile(x, lines.hull().keel().z(x));
-        Point high = lines.paper().profile(x, sheer.z(x));
-        if (low.distanceTo(high) > 0.01) {
-            shown.add(new Line(Layer.HULL, low, high));
-        }
     }
 }

@@ -4,17 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiConsumer;
-import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Lettering;
-import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.Station;
@@ -89,32 +86,18 @@ final class BodyPlanView {
 
     /** Stations named at their sheer; base line and water to port, where fewer stations are. */
     private void names(List<Station> stations, int side) {
-        List<Label> labels = new ArrayList<>();
+        List<NameColumn.Name> labels = new ArrayList<>();
         for (Station station : stations) {
-            labels.add(new Label(station.name() + ": " + task.figures().brief(station.x()),
+            labels.add(new NameColumn.Name(station.name() + ": " + task.figures().brief(station.x()),
                     paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()))));
         }
         if (side < 0) {
-            labels.add(new Label("WL at rest", new Point(-beam(), water())));
-            labels.add(new Label("Base line", new Point(-beam(), 0)));
+            labels.add(new NameColumn.Name("WL at rest", new Point(-beam(), water())));
+            labels.add(new NameColumn.Name("Base line", new Point(-beam(), 0)));
         }
-        column(labels, side);
-    }
-
-    /** What is named, and where its line ends. */
-    private record Label(String words, Point end) {
-    }
-
-    /** A column of names, each with a line to what it names. */
-    private void column(List<Label> labels, int side) {
-        double h = lettering.figures();
-        double[] spread = Spread.apart(labels.stream().mapToDouble(label -> label.end().y()).toArray(), 1.5 * h);
-        for (int i = 0; i < spread.length; i++) {
-            Point at = new Point(side * (beam() + 2 * h), spread[i]);
-            shown.add(new Line(Layer.DIM, labels.get(i).end(), at));
-            shown.add(Text.level(Layer.TEXT, labels.get(i).words(), at.movedBy(side, -h / 2), h,
-                    side > 0 ? Anchor.LEFT : Anchor.RIGHT));
-        }
+        double column = side * (beam() + 2 * lettering.figures() + 1);
+        shown.addAll(side > 0 ? NameColumn.rightOf(column, NameColumn.NO_FLOOR, labels, lettering.figures())
+                : NameColumn.leftOf(column, NameColumn.NO_FLOOR, labels, lettering.figures()));
     }
 
     private double beam() {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
+import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
@@ -76,10 +78,28 @@ public final class HullOnPaper {
         return Polyline.open(layer, points);
     }
 
+    /** Curves as they run, a polyline for each branch that is more than a point on paper. */
+    public List<Entity> drawn(Layer layer, List<Curve> curves, Function<Vector3D, Point> place) {
+        return curves.stream().map(curve -> points(curve, place)).filter(points -> points.size() > 1)
+                .<Entity>map(points -> Polyline.open(layer, points)).toList();
+    }
+
+    /** An end of the skin seen edge on from the side; nothing where it comes to a point. */
+    public List<Entity> endInProfile(double x) {
+        HullLine sheer = hull.lines().get(hull.lines().size() - 1);
+        Point low = profile(x, hull.keel().z(x));
+        Point high = profile(x, sheer.z(x));
+        return low.distanceTo(high) > 0.01 ? List.of(new Line(Layer.HULL, low, high)) : List.of();
+    }
+
     private static Polyline drawn(Curve curve, Function<Vector3D, Point> place) {
+        return Polyline.open(Layer.HULL, points(curve, place));
+    }
+
+    private static List<Point> points(Curve curve, Function<Vector3D, Point> place) {
         List<Point> points = new ArrayList<>();
         curve.points().forEach(point -> add(points, place.apply(point)));
-        return Polyline.open(Layer.HULL, points);
+        return points;
     }
 
     private static void add(List<Point> points, Point point) {

@@ -44,29 +44,15 @@ final class ProfileView {
     }
 
     private void hullLines() {
-        double[] heights = new double[hull.lines().size()];
-        for (int i = 0; i < heights.length; i++) {
-            HullLine line = hull.lines().get(i);
+        List<NameColumn.Name> names = new ArrayList<>();
+        for (HullLine line : hull.lines()) {
             shown.add(paper.profile(line));
-            heights[i] = paper.profile(0, line.z(hull.afterEnd())).y() - lettering.figures() / 2;
+            names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(hull.afterEnd()))));
         }
-        double[] spread = Spread.apart(heights, 1.35 * lettering.figures());
-        for (int i = 0; i < heights.length; i++) {
-            shown.add(Text.level(Layer.TEXT, hull.lines().get(i).name(), new Point(-2, spread[i]),
-                    lettering.figures(), Anchor.RIGHT));
-        }
-        ending(hull.afterEnd());
-        ending(hull.forwardEnd());
+        shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
+        shown.addAll(paper.endInProfile(hull.afterEnd()));
+        shown.addAll(paper.endInProfile(hull.forwardEnd()));
         shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), 0), paper.profile(hull.forwardEnd(), 0)));
-    }
-
-    /** The table's last section seen edge on. */
-    private void ending(double x) {
-        Point keel = paper.profile(x, hull.keel().z(x));
-        Point sheer = paper.profile(x, sheer().z(x));
-        if (keel.distanceTo(sheer) > 0.01) {
-            shown.add(new Line(Layer.HULL, keel, sheer));
-        }
     }
 
     private HullLine sheer() {

@@ -1,4 +1,4 @@
-package org.garboard.drawing.lines;
+package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,29 +11,31 @@ import org.garboard.drawing.Text;
 import org.garboard.drawing.layout.Spread;
 
 /** Names in a column beside a view, each as near as may be to the end of what it names, and a line to it. */
-final class NameColumn {
+public final class NameColumn {
     /** Between line and name [mm]. */
     private static final double CLEAR = 1;
-    private static final double PITCH = 1.6;
+    private static final double PITCH = 1.5;
+    /** Where nothing stands below the column. */
+    public static final double NO_FLOOR = Double.NEGATIVE_INFINITY;
 
     /**
      * One name.
      *
      * @param end where what is named ends
      */
-    record Name(String words, Point end) {
+    public record Name(String words, Point end) {
     }
 
     private NameColumn() {
     }
 
     /** Names that end at x, none lower than a floor [mm]. */
-    static List<Entity> leftOf(double x, double floor, List<Name> names, double height) {
+    public static List<Entity> leftOf(double x, double floor, List<Name> names, double height) {
         return column(x, floor, names, height, Anchor.RIGHT);
     }
 
     /** Names that begin at x, none lower than a floor [mm]. */
-    static List<Entity> rightOf(double x, double floor, List<Name> names, double height) {
+    public static List<Entity> rightOf(double x, double floor, List<Name> names, double height) {
         return column(x, floor, names, height, Anchor.LEFT);
     }
 
