@@ -115,6 +115,42 @@ class ClosedFormsAfloatTest {
         return (Math.pow(h.applyAsDouble(to), n + 1) - Math.pow(h.applyAsDouble(from), n + 1)) / ((n + 1) * slope);
     }
 
+    /** A flat keel of half-siding 0.2, then up to the chine at (1, 0.2): beside a strip two triangles. */
+    @Test
+    void exact_flatKeel() {
+        Hull hull = Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> 0).halfSiding(x -> 0.2)
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> 0.2)
+            .named(LineKind.SHEER, "Sheer", x -> 1.1, x -> 1.2).table());
+        double h = 0.1;
+        Hydrostatics upright = afloat(hull, WaterSurface.level(h));
+        assertExact(2 * LENGTH * (0.2 * h + 0.5 * h * 0.4), upright.volume(), "volume");
+        assertExact(2 * LENGTH * (0.2 + Math.hypot(0.4, h)), upright.wettedSkin(), "skin");
+        assertExact(2 * 0.6 * LENGTH, upright.waterplane().area(), "waterplane");
+    }
+
+    /**
+     * A reverse chine: up to (1, 0.2), down to (1.1, 0.15), up to the sheer. Water at 0.18 cuts the bottom at 0.9, the
+     * chine flat at 1.04 and the side: a strip of air runs along under each side.
+     */
+    @Test
+    void exact_reverseChineWithAirUnderIt() {
+        Hull hull = Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> 0.2)
+            .named(LineKind.CHINE, "Chine flat", x -> 1.1, x -> 0.15)
+            .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).table());
+        double side = 1.1 + 0.1 * 0.03 / 1.05;
+        Hydrostatics upright = afloat(hull, WaterSurface.level(0.18));
+        double middle = 0.5 * 0.9 * 0.18;
+        double pocket = 0.5 * (side - 1.04) * 0.03;
+        assertExact(2 * LENGTH * (middle + pocket), upright.volume(), "volume");
+        assertExact((middle * 0.12 + pocket * 0.17) / (middle + pocket), upright.vcb(), "VCB");
+        assertExact(2 * LENGTH * (Math.hypot(0.9, 0.18) + Math.hypot(0.06, 0.03) + Math.hypot(side - 1.1, 0.03)),
+            upright.wettedSkin(), "skin");
+        assertExact(2 * LENGTH * (0.9 + side - 1.04), upright.waterplane().area(), "waterplane");
+        assertExact(2.0 / 3 * LENGTH * (Math.pow(0.9, 3) + Math.pow(side, 3) - Math.pow(1.04, 3)),
+            upright.waterplane().transverse(), "IT");
+    }
+
     @Test
     void exact_wedgeUpright() {
         double h = 0.4;
