@@ -70,6 +70,10 @@ final class AskedCurves {
         return sections.isEmpty() && buttocks.isEmpty() && waterlines.isEmpty() && diagonals.isEmpty() && expanded.isEmpty();
     }
 
+    boolean stepped() {
+        return step != null;
+    }
+
     List<Double> sections() {
         return sections;
     }

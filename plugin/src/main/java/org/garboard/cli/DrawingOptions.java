@@ -59,6 +59,11 @@ final class DrawingOptions {
         return out;
     }
 
+    /** Whether something is said of a sheet that nobody asked for. */
+    boolean idle() {
+        return out == null && (units != null || paper != null || projection != null);
+    }
+
     /** How the sheet is wanted; what a job would say for the title block is left to be filled in by hand. */
     DrawingWish wish(OffsetTable table) {
         Units figures = units != null ? units : inEighths(table) ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;

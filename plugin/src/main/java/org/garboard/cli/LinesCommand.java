@@ -105,6 +105,12 @@ final class LinesCommand implements Callable<Integer> {
         if (comb != null && drawing.out() == null) {
             refuse("--comb draws; name the file with --out, such as --out comb.svg");
         }
+        if (drawing.idle()) {
+            refuse("--units, --paper and --projection are of a drawing; name its file with --out");
+        }
+        if (drawing.out() != null && curves.stepped()) {
+            refuse("--step is of the points that are printed as CSV; give it without --out");
+        }
         if (comb != null && !curves.none()) {
             refuse("--comb draws its one line alone; give no --section, --buttock, --waterline, --diagonal or --expanded beside it");
         }

@@ -114,6 +114,10 @@ class LinesDrawingTest {
         assertEquals(new Shell(2, "", "garboard lines: --comb draws; name the file with --out, such as --out comb.svg" + hint),
             Shell.run("lines", wedge, "--comb", "keel"));
         assertEquals(2, Shell.run("lines", wedge, "--comb", "keel", "--section", "1", "--out", folder.resolve("a.svg")).code());
+        assertEquals("garboard lines: --units, --paper and --projection are of a drawing; name its file with --out" + hint,
+            Shell.run("lines", wedge, "--section", "1", "--paper", "A3").err());
+        assertEquals("garboard lines: --step is of the points that are printed as CSV; give it without --out" + hint,
+            Shell.run("lines", wedge, "--out", folder.resolve("a.svg"), "--step", "1").err());
         assertEquals(2, Shell.run("lines", wedge, "--expanded", "1", "--out", folder.resolve("a.svg")).code());
         assertEquals(2, Shell.run("lines", wedge, "--comb", "section", "--out", folder.resolve("a.svg")).code());
     }
