@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * A line of the hull that has its own name in the table, and its rows there.
@@ -13,10 +14,10 @@ import java.util.OptionalInt;
  * @param heights index of the row that gives its heights; of a flat keel's edge, the keel's
  * @param halfBreadths index of the row that gives its half-breadths; none for the keel, which stands at 0
  */
-record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt halfBreadths) {
+public record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt halfBreadths) {
 
     /** Keel, flat keel's edge, chines from the keel outward, sheer: as far as the table has them. */
-    static List<NamedLine> fromKeelOutward(OffsetTable table) {
+    public static List<NamedLine> fromKeelOutward(OffsetTable table) {
         List<NamedLine> lines = new ArrayList<>();
         OptionalInt keel = row(table, LineKind.KEEL, Measure.HEIGHT);
         OptionalInt siding = row(table, LineKind.HALF_SIDING, Measure.HALF_BREADTH);
@@ -55,8 +56,9 @@ record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt ha
                 chines.add(inBothBlocks(table, row));
             }
         }
-        chines.sort(Comparator.comparingDouble(chine -> chine.howFarOut(table)));
-        return chines;
+        List<NamedLine> ordered = new ArrayList<>(chines);
+        ordered.sort(Comparator.comparingLong(chine -> chine.howFarOut(table, chines)));
+        return ordered;
     }
 
     private static Optional<NamedLine> sheer(OffsetTable table) {
@@ -73,20 +75,21 @@ record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt ha
     }
 
     /**
-     * Mean of y + z over the stations: rises from one chine to the next one out, whether the skin
-     * between them is a bottom (y rises) or a side (z rises).
+     * At how many stations it lies farther out than another chine, over all of them. What counts is y + z,
+     * which rises from one chine to the next one out, whether the skin between them is a bottom (y rises) or
+     * a side (z rises); and that it does so at most stations, so that a slip in one cell changes no order.
      */
-    private double howFarOut(OffsetTable table) {
-        double sum = 0;
-        int count = 0;
-        for (int station = 0; station < table.stations().size(); station++) {
-            Optional<SectionPoint> point = at(table, station);
-            if (point.isPresent()) {
-                sum += point.get().y() + point.get().z();
-                count++;
-            }
-        }
-        return count == 0 ? 0 : sum / count;
+    private long howFarOut(OffsetTable table, List<NamedLine> chines) {
+        return chines.stream()
+            .mapToLong(other -> IntStream.range(0, table.stations().size())
+                .filter(station -> sum(table, station) > other.sum(table, station))
+                .count())
+            .sum();
+    }
+
+    /** y + z at a station [m]; NaN where it is not given, which is farther out than nothing. */
+    private double sum(OffsetTable table, int station) {
+        return at(table, station).map(point -> point.y() + point.z()).orElse(Double.NaN);
     }
 
     private static OptionalInt row(OffsetTable table, LineKind kind, Measure measure) {

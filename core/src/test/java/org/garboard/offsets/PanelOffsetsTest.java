@@ -133,6 +133,19 @@ class PanelOffsetsTest {
         assertEquals(List.of(point(0.06, 0, 1), point(0.3, 0.1, 4), point(1, 1, 2)), panels.get(1).stations().get(1));
     }
 
+    /** One height of the lower chine is ten times too large. */
+    @Test
+    void exact_aSlipInOneCellDoesNotChangeTheOrderOfChines() {
+        OffsetTable table = new TableSketch(MILLIMETRE, 0, 1, 2)
+            .keel(0, 0, 0)
+            .chine("Upper", of(1.0, 1.0, 1.0), of(0.32, 0.32, 0.32))
+            .chine("Lower", of(0.9, 0.9, 0.9), of(0.3, 3.0, 0.3))
+            .sheer(of(1.1, 1.1, 1.1), of(1.4, 1.4, 1.4))
+            .table();
+        assertEquals(List.of("Keel", "Lower", "Upper", "Sheer"),
+            NamedLine.fromKeelOutward(table).stream().map(NamedLine::name).toList());
+    }
+
     @Test
     void exact_chinesAreOrderedFromTheKeelOutwardWhateverTheirNames() {
         OffsetTable table = new TableSketch(MILLIMETRE, 0, 1)
