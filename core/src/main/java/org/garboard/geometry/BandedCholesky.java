@@ -83,6 +83,27 @@ public final class BandedCholesky {
     }
 
     /**
+     * The value of f' A^-1 f, by solving with the lower factor alone.
+     *
+     * @param f zero before an index; overwritten
+     * @param from that index
+     */
+    public double inverseForm(double[] f, int from) {
+        int stride = width + 1;
+        double form = 0;
+        for (int i = from; i < n; i++) {
+            int row = i * stride + width - i;
+            double sum = f[i];
+            for (int k = Math.max(from, i - width); k < i; k++) {
+                sum -= lower[row + k] * f[k];
+            }
+            f[i] = sum / lower[row + i];
+            form += f[i] * f[i];
+        }
+        return form;
+    }
+
+    /**
      * The entries of the inverse that lie within the band, laid out as the matrix was; by the recurrence
      * of Takahashi, Fagan and Chin 1973 (from memory).
      */

@@ -24,6 +24,32 @@ class BandedCholeskyTest {
         }
     }
 
+    /** Of the same: diagonal entries of the inverse, and the form of the vector of ones from an index on. */
+    @Test
+    void exact_inverseFormOfSecondDifferences() {
+        int n = 7;
+        double[] band = new double[n * 2];
+        for (int i = 0; i < n; i++) {
+            band[2 * i] = i > 0 ? -1 : 0;
+            band[2 * i + 1] = 2;
+        }
+        BandedCholesky factor = BandedCholesky.factor(band, n, 1);
+        for (int from = 0; from < n; from++) {
+            double[] unit = new double[n];
+            unit[from] = 1;
+            assertEquals((from + 1.0) * (n - from) / (n + 1), factor.inverseForm(unit, from), 1e-12);
+            double[] ones = new double[n];
+            double sum = 0;
+            for (int i = from; i < n; i++) {
+                ones[i] = 1;
+                for (int j = from; j < n; j++) {
+                    sum += (Math.min(i, j) + 1.0) * (n - Math.max(i, j)) / (n + 1);
+                }
+            }
+            assertEquals(sum, factor.inverseForm(ones, from), 1e-12);
+        }
+    }
+
     @Test
     void badInput_indefinite() {
         assertThrows(IllegalArgumentException.class,
