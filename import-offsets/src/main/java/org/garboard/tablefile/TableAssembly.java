@@ -28,7 +28,9 @@ final class TableAssembly {
     private final List<TableLine> lines = new ArrayList<>();
     private final Map<String, String> spellings = new LinkedHashMap<>();
     private StationOrder order;
+    private OffsetTable table;
     private boolean allInBlocks = true;
+    private boolean readable;
 
     private TableAssembly(Layout layout, Headings headings, Problems problems) {
         this.layout = layout;
@@ -41,7 +43,7 @@ final class TableAssembly {
      * The table as far as it can be read; only without problems is it whole. Where the unit is not told,
      * which is a problem, cells are looked at as if they were metres, but no lengths are compared.
      */
-    static OffsetTable of(Layout layout, Headings headings, Problems problems) {
+    static TableAssembly of(Layout layout, Headings headings, Problems problems) {
         TableAssembly assembly = new TableAssembly(layout, headings, problems);
         assembly.order = new StationPlaces(layout, headings, assembly.lengths, problems).stations();
         if (assembly.order.stations().size() == FEW_STATIONS) {
@@ -53,13 +55,26 @@ final class TableAssembly {
             assembly.order.stations(), assembly.lines);
         SkinSurface surface = headings.surface().of(assembly.lengths, outside);
         assembly.lengths.compareMarks();
-        OffsetTable table = new OffsetTable(outside.title(), surface, outside.leastCount(), outside.stations(), outside.lines());
+        assembly.table = new OffsetTable(outside.title(), surface, outside.leastCount(), outside.stations(), outside.lines());
+        assembly.readable = problems.isEmpty();
         if (assembly.allInBlocks) {
-            assembly.report(TableFaults.of(table).stream()
+            assembly.report(TableFaults.of(assembly.table).stream()
                 .filter(fault -> headings.unit().isPresent() || fault.station().isEmpty())
                 .toList());
         }
+        return assembly;
+    }
+
+    /** As far as it could be read. */
+    OffsetTable table() {
         return table;
+    }
+
+    /** The table with its cells; none if some of them, or the headings, could not be read. */
+    Optional<WrittenTable> written(String file) {
+        return readable
+            ? headings.unit().map(unit -> new WrittenTable(file, unit, layout.stations(), strips, order, table))
+            : Optional.empty();
     }
 
     private void line(Strip strip) {

@@ -6,7 +6,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.garboard.offsets.OffsetTable;
 
 /**
  * A file with the classical two-block table of offsets: heights above base and half-breadths from the
@@ -39,7 +38,7 @@ public final class TableFile {
         } catch (IOException broken) {
             problems.inFile("the file cannot be read (" + broken.getClass().getSimpleName() + ")");
         }
-        return new TableReading.Faulty(problems.inOrder());
+        return new TableReading.Faulty(problems.inOrder(), Optional.empty());
     }
 
     /**
@@ -50,15 +49,15 @@ public final class TableFile {
     public static TableReading read(String fileName, byte[] content) {
         Problems problems = new Problems(fileName);
         Headings headings = new Headings(problems);
-        Optional<OffsetTable> table = TableText.of(content, problems)
+        Optional<TableAssembly> assembly = TableText.of(content, problems)
             .flatMap(text -> Grid.rows(text, problems))
-            .flatMap(rows -> table(rows, headings, problems));
+            .flatMap(rows -> assembly(rows, headings, problems));
         return problems.isEmpty()
-            ? new TableReading.Read(table.orElseThrow(), headings.notes())
-            : new TableReading.Faulty(problems.inOrder());
+            ? new TableReading.Read(assembly.orElseThrow().table(), headings.notes(), assembly.orElseThrow().written(fileName).orElseThrow())
+            : new TableReading.Faulty(problems.inOrder(), assembly.flatMap(read -> read.written(fileName)));
     }
 
-    private static Optional<OffsetTable> table(List<GridRow> rows, Headings headings, Problems problems) {
+    private static Optional<TableAssembly> assembly(List<GridRow> rows, Headings headings, Problems problems) {
         return Layout.of(rows, headings, problems).map(layout -> {
             headings.requireAll();
             return TableAssembly.of(layout, headings, problems);

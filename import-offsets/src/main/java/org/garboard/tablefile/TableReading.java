@@ -1,6 +1,7 @@
 package org.garboard.tablefile;
 
 import java.util.List;
+import java.util.Optional;
 import org.garboard.offsets.OffsetTable;
 
 /** What came of reading a file. */
@@ -11,8 +12,9 @@ public sealed interface TableReading permits TableReading.Read, TableReading.Fau
      *
      * @param table in metres
      * @param notes heading rows that the program does not use, as they stand, their cells joined by commas
+     * @param written the table with its cells in the file
      */
-    record Read(OffsetTable table, List<String> notes) implements TableReading {
+    record Read(OffsetTable table, List<String> notes, WrittenTable written) implements TableReading {
         public Read {
             notes = List.copyOf(notes);
         }
@@ -22,8 +24,9 @@ public sealed interface TableReading permits TableReading.Read, TableReading.Fau
      * The file cannot be used.
      *
      * @param problems everything that was found, from the top of the file down
+     * @param written the table with its cells in the file, if all of them could be read
      */
-    record Faulty(List<TableProblem> problems) implements TableReading {
+    record Faulty(List<TableProblem> problems, Optional<WrittenTable> written) implements TableReading {
         public Faulty {
             problems = List.copyOf(problems);
         }

@@ -16,6 +16,7 @@ import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
+import org.garboard.tablefile.SlipReport;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,9 +32,10 @@ import picocli.CommandLine.Spec;
     usageHelpWidth = 100,
     customSynopsis = "garboard table TABLE [--csv] [--exact] [--threads N]",
     description = {
-        "Reads a table of offsets and tells what it holds, or lists its faults.",
+        "Reads a table of offsets and tells what it holds and which cells are likely slips, or lists its faults.",
         "%nPrints stations with their distances, lines, panels of the skin, and girth and deadrise at each "
-            + "station; or every fault in the file in one go, each with its row and column, what stands there "
+            + "station; then each cell that does not go with the cells around it but would if a foot, an inch, some "
+            + "eighths, two swapped digits or a moved point were undone: a likely slip, which is not a fault; or every fault in the file in one go, each with its row and column, what stands there "
             + "and what was expected.%n"})
 final class TableCommand implements Callable<Integer> {
 
@@ -56,8 +58,10 @@ final class TableCommand implements Callable<Integer> {
         Hull hull = source.hull(argument.fit());
         List<StationFigures> stations = StationFigures.of(table, hull);
         PrintWriter out = spec.commandLine().getOut();
+        SlipReport slips = source.written().slips();
         if (csv) {
             printCsv(new Csv(out), stations);
+            printSlips(spec.commandLine().getErr(), slips, "");
         } else {
             printHeading(out, table, hull);
             source.notes().forEach(note -> out.println("not used: " + note));
@@ -66,6 +70,8 @@ final class TableCommand implements Callable<Integer> {
             printPanels(out, hull.lines());
             printStations(out, stations);
             printGirths(out, stations, hull);
+            out.println();
+            printSlips(out, slips, "no likely slip found\n");
         }
         return Exit.DONE.code();
     }
@@ -138,6 +144,15 @@ final class TableCommand implements Callable<Integer> {
         out.println();
         out.println("Girths from the keel line along the skin:");
         rows.print(out);
+    }
+
+    /** @param none what is printed if there are none */
+    private static void printSlips(PrintWriter to, SlipReport report, String none) {
+        report.notSearched().ifPresent(reason -> to.println("slips were not looked for: " + reason));
+        report.slips().forEach(slip -> to.println(slip.message()));
+        if (report.notSearched().isEmpty() && report.slips().isEmpty()) {
+            to.print(none);
+        }
     }
 
     private static void printCsv(Csv csv, List<StationFigures> stations) {

@@ -42,6 +42,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.unitsStandAlone, "org.garboard.units", "org.garboard.offsets.Station"),
             breach(ArchitectureTest.geometryKnowsNoBoats, "org.garboard.geometry", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.offsetsKnowUnits, "org.garboard.offsets", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.slipsAreSeenInOffsets, "org.garboard.slips", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.hullComesFromOffsets, "org.garboard.hull", "org.garboard.siting.Site"),
             breach(ArchitectureTest.hydrostaticsComeFromTheHull, "org.garboard.hydrostatics", "org.garboard.lines.Comb"),
             breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),

@@ -16,7 +16,7 @@ import java.util.Arrays;
 @AnalyzeClasses(packages = "org.garboard", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     static final String[] CORE = {
-        "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.hull..",
+        "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
         "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..",
         "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
@@ -68,6 +68,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule offsetsKnowUnits = only("offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule slipsAreSeenInOffsets = only("slips", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule hullComesFromOffsets = only("hull", "offsets", "geometry", "units");

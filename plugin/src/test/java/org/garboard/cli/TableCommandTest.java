@@ -69,7 +69,34 @@ class TableCommandTest {
             2        4.000         1.020         2.025
             3        6.000         1.020         2.025
             4        8.000         1.020         2.025
+
+            no likely slip found
             """, shell.out());
+    }
+
+    /** A likely slip is no fault: the table is printed as it stands, and the exit code is 0. */
+    @Test
+    void tellsLikelySlips() throws Exception {
+        Files.writeString(wedge, Files.readString(wedge).replace("Sheer,1200,1200,1200,", "Sheer,1200,1200,12000,"));
+        String slip = "likely slip: " + wedge + ":7, station 2, Sheer: column 4: height \"12000\" does not go with the cells"
+            + " around it; 1200 would, with the point moved";
+        Shell shell = Shell.run("table", wedge);
+        assertEquals(slip, shell.outLines().get(shell.outLines().size() - 1));
+        assertEquals(0, shell.code());
+        Shell csv = Shell.run("table", wedge, "--csv");
+        assertEquals(slip + "\n", csv.err());
+        assertEquals(6, csv.outLines().size());
+    }
+
+    /** Here the slip makes the table faulty; it is told behind the faults. */
+    @Test
+    void tellsTheSlipBehindFaults() throws Exception {
+        Files.writeString(wedge, Files.readString(wedge).replace("Sheer,1200,1200,1200,", "Sheer,1200,1200,120,"));
+        Shell shell = Shell.run("table", wedge);
+        List<String> messages = shell.err().lines().toList();
+        assertEquals("likely slip: " + wedge + ":7, station 2, Sheer: column 4: height \"120\" does not go with the cells"
+            + " around it; 1200 would, with the point moved", messages.get(messages.size() - 1));
+        assertEquals(3, shell.code());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.garboard.cli.files;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.exchange.FileHash;
@@ -11,15 +12,17 @@ import org.garboard.offsets.OffsetTable;
 import org.garboard.tablefile.TableFile;
 import org.garboard.tablefile.TableProblem;
 import org.garboard.tablefile.TableReading;
+import org.garboard.tablefile.WrittenTable;
 
 /**
  * A table of offsets that was read, and the hash of its file.
  *
  * @param table the table, free of faults
  * @param notes heading rows that the program does not use
+ * @param written the table with its cells in the file
  * @param file its name and its hash
  */
-public record TableSource(OffsetTable table, List<String> notes, FileHash file) {
+public record TableSource(OffsetTable table, List<String> notes, WrittenTable written, FileHash file) {
     public TableSource {
         notes = List.copyOf(notes);
     }
@@ -34,10 +37,17 @@ public record TableSource(OffsetTable table, List<String> notes, FileHash file) 
         byte[] bytes = InputFile.read(path, TableFile.MOST_BYTES);
         TableReading reading = TableFile.read(path.toString(), bytes);
         if (reading instanceof TableReading.Faulty faulty) {
-            throw new InputFault(faulty.problems().stream().map(TableProblem::message).toList());
+            throw new InputFault(messages(faulty));
         }
         TableReading.Read read = (TableReading.Read) reading;
-        return new TableSource(read.table(), read.notes(), FileHash.of(name, bytes));
+        return new TableSource(read.table(), read.notes(), read.written(), FileHash.of(name, bytes));
+    }
+
+    /** A slip may be behind the problems: then it is told as well. */
+    private static List<String> messages(TableReading.Faulty faulty) {
+        List<String> messages = new ArrayList<>(faulty.problems().stream().map(TableProblem::message).toList());
+        faulty.written().ifPresent(written -> written.slips().slips().forEach(slip -> messages.add(slip.message())));
+        return messages;
     }
 
     /** The hull drawn from the table, to the outside of its skin. */
