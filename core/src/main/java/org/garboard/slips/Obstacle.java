@@ -12,8 +12,8 @@ import org.garboard.offsets.TableLine;
 final class Obstacle {
     /** Fewer tell nothing of a slip in one of them. */
     private static final int FEWEST_STATIONS = 5;
-    /** Of products of numbers, about ten seconds' work; our choice. */
-    private static final double MOST_WORK = 5e8;
+    /** Products of numbers, of which the built program does some 3e7 a second; our choice. */
+    private static final double MOST_WORK = 2e8;
     private static final int MOST_COLUMNS_OF_PANEL = 13;
 
     private Obstacle() {

@@ -20,6 +20,9 @@ public final class SlipSearch {
     private static final double LEAST_SCATTER = 5e-5;
     /** A table that scatters more is not searched for what it would take to be fair [m]; our choice. */
     private static final double ROUGHEST = 6e-3;
+    /** Share of the cells that may be slips, and a number that always may; our choice. */
+    private static final double WILD = 0.1;
+    private static final int FEW = 8;
 
     private final Rows rows;
     private final Pen pen;
@@ -64,11 +67,19 @@ public final class SlipSearch {
         Pen pen = Pen.of(writing, table);
         List<Slip> slips = new ArrayList<>();
         for (Stretch stretch : Stretch.of(table.stations().size())) {
-            new SlipSearch(stretch.of(table), pen).slips().stream()
+            SlipSearch search = new SlipSearch(stretch.of(table), pen);
+            if (search.isWild()) {
+                return new SlipFindings.NotSearched("so many cells do not go with the others that none can be told from them");
+            }
+            search.slips().stream()
                 .filter(stretch::judges).map(stretch::inTable).forEach(slips::add);
         }
         slips.sort(Comparator.comparingInt(Slip::line).thenComparingInt(Slip::station));
         return new SlipFindings.Searched(slips);
+    }
+
+    private boolean isWild() {
+        return rivals.accused().size() > Math.max(FEW, WILD * rows.cells().size());
     }
 
     private List<Slip> slips() {

@@ -27,6 +27,11 @@ public final class WrittenTable {
         this.table = table;
     }
 
+    /** Number of filled cells, which the time for {@link #slips} grows with. */
+    public int cells() {
+        return table.lines().stream().mapToInt(line -> line.entries().size()).sum();
+    }
+
     /** Looks for slips, which takes a moment; the table may have faults. */
     public SlipReport slips() {
         SlipFindings findings = SlipSearch.in(table, unit.writing());

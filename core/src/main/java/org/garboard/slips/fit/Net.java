@@ -48,6 +48,15 @@ public final class Net {
         return sum;
     }
 
+    /** Adds to the diagonal of some columns. */
+    void addDiagonal(double[] band, double weight, int firstColumn, int count) {
+        for (int i = 0; i < along.functions(); i++) {
+            for (int c = firstColumn; c < firstColumn + count; c++) {
+                band[entry(unknown(i, c), unknown(i, c))] += weight;
+            }
+        }
+    }
+
     /** Adds weight times the product of a measure along and one across, over columns from the first. */
     void addProduct(double[] band, double weight, double[][] measureAlong, double[][] measureAcross, int first) {
         for (int i = 0; i < measureAlong.length; i++) {

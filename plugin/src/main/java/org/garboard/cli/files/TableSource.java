@@ -23,6 +23,8 @@ import org.garboard.tablefile.WrittenTable;
  * @param file its name and its hash
  */
 public record TableSource(OffsetTable table, List<String> notes, WrittenTable written, FileHash file) {
+    private static final int MOST_CELLS = 500;
+
     public TableSource {
         notes = List.copyOf(notes);
     }
@@ -43,10 +45,10 @@ public record TableSource(OffsetTable table, List<String> notes, WrittenTable wr
         return new TableSource(read.table(), read.notes(), read.written(), FileHash.of(name, bytes));
     }
 
-    /** A slip may be behind the problems: then it is told as well. */
+    /** A slip may be behind the problems: then it is told as well, if it can be found in about a second. */
     private static List<String> messages(TableReading.Faulty faulty) {
         List<String> messages = new ArrayList<>(faulty.problems().stream().map(TableProblem::message).toList());
-        faulty.written().ifPresent(written -> written.slips().slips().forEach(slip -> messages.add(slip.message())));
+        faulty.written().filter(written -> written.cells() <= MOST_CELLS).ifPresent(written -> written.slips().slips().forEach(slip -> messages.add(slip.message())));
         return messages;
     }
 
