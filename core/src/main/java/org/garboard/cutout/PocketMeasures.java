@@ -1,14 +1,13 @@
 package org.garboard.cutout;
 
+import org.garboard.geometry.GaussRule;
+
 /**
  * Volume and skin area of a pocket by Gauss quadrature over its plan, in strips fore and aft;
  * exact on a plane-sided V.
  */
 final class PocketMeasures {
-    /** Abscissae and weights of eight-point Gauss quadrature on [-1, 1] (Abramowitz and Stegun 25.4.30). */
-    private static final double[] AT = {0.1834346424956498, 0.5255324099163290, 0.7966664774136267, 0.9602898564975363};
-    private static final double[] WEIGHT = {0.3626837833783620, 0.3137066458778873, 0.2223810344533745,
-        0.1012285362903763};
+    private static final GaussRule RULE = GaussRule.of(8);
 
     private final PocketFrame frame;
     private final PocketForm form;
@@ -34,23 +33,14 @@ final class PocketMeasures {
     /** Starboard twice: straight sides first, then the corners by the angle round them. */
     private void measure() {
         double straight = form.halfWidth() - form.cornerRadius();
-        for (int i = 0; i < 8; i++) {
-            strip(straight * at(i), straight * weight(i));
-            double angle = Math.PI / 2 * at(i);
+        for (int i = 0; i < RULE.size(); i++) {
+            strip(straight * RULE.at(i), straight * RULE.weight(i));
+            double angle = Math.PI / 2 * RULE.at(i);
             strip(straight + form.cornerRadius() * Math.sin(angle),
-                    form.cornerRadius() * Math.cos(angle) * Math.PI / 2 * weight(i));
+                    form.cornerRadius() * Math.cos(angle) * Math.PI / 2 * RULE.weight(i));
         }
         volume *= 2;
         area *= 2;
-    }
-
-    /** Abscissa i on [0, 1]. */
-    private static double at(int i) {
-        return 0.5 + 0.5 * (i < 4 ? -AT[3 - i] : AT[i - 4]);
-    }
-
-    private static double weight(int i) {
-        return 0.5 * (i < 4 ? WEIGHT[3 - i] : WEIGHT[i - 4]);
     }
 
     private void strip(double across, double width) {
@@ -69,9 +59,9 @@ final class PocketMeasures {
     }
 
     private void piece(double across, double width, double from, double to, double level, double fall) {
-        for (int i = 0; i < 8 && to > from; i++) {
-            double along = from + (to - from) * at(i);
-            double element = width * (to - from) * weight(i);
+        for (int i = 0; i < RULE.size() && to > from; i++) {
+            double along = from + (to - from) * RULE.at(i);
+            double element = width * (to - from) * RULE.weight(i);
             double height = level - fall * Math.max(0, Math.abs(along) - form.halfLength());
             volume += element * (height - frame.rise(along, across));
             area += element * frame.spread(along, across);

@@ -3,6 +3,7 @@ package org.garboard.hull;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.geometry.KnotVector;
+import org.garboard.geometry.SplineGram;
 
 /**
  * The fairest strip through all its points, all stations at once.

@@ -2,7 +2,9 @@ package org.garboard.hull;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.garboard.geometry.KnotVector;
+import org.garboard.geometry.SplineGram;
 
 /**
  * Variation of curvature of a spline over station index and across: the square of its third derivatives,
@@ -17,7 +19,7 @@ final class PanelFairness implements Fairness {
      * forward. Our choice, because of what was measured on closed-form bottoms: from 0.3 to 0.9 the deadrise
      * comes out alike, at 0 and beyond 1.5 worse.
      */
-    static final double GROWTH = 0.6;
+    private static final double GROWTH = 0.6;
     private static final int[] BINOMIAL = {1, 3, 3, 1};
 
     private final int size;
@@ -34,8 +36,8 @@ final class PanelFairness implements Fairness {
 
     /** @param step between points across, in units of v */
     static PanelFairness of(PoleNet net, KnotVector along, KnotVector across, double step) {
-        List<double[][]> u = derivatives(along, GROWTH);
-        List<double[][]> v = derivatives(across, 0);
+        List<double[][]> u = derivatives(along, growing(along));
+        List<double[][]> v = derivatives(across, t -> 1);
         PanelFairness fairness = new PanelFairness(net.size(), net.halfWidth(), net.emptyBand());
         net.addProduct(fairness.base, SECOND_DERIVATIVE, u.get(2), v.get(0));
         net.addProduct(fairness.base, SECOND_DERIVATIVE * Math.pow(step, 4), u.get(0), v.get(2));
@@ -48,10 +50,16 @@ final class PanelFairness implements Fairness {
         return fairness;
     }
 
-    private static List<double[][]> derivatives(KnotVector knots, double growth) {
+    /** The weight along the boat, its powers of ten rising evenly from the bow aft. */
+    static DoubleUnaryOperator growing(KnotVector along) {
+        double length = along.end() - along.start();
+        return t -> Math.pow(10, GROWTH * (2 * (t - along.start()) / length - 1));
+    }
+
+    private static List<double[][]> derivatives(KnotVector knots, DoubleUnaryOperator weight) {
         List<double[][]> gram = new ArrayList<>();
         for (int order = 0; order <= 3; order++) {
-            gram.add(SplineGram.ofDerivative(knots, order, growth));
+            gram.add(SplineGram.ofDerivative(knots, order, weight));
         }
         return gram;
     }

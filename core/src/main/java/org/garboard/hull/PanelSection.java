@@ -3,17 +3,14 @@ package org.garboard.hull;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.geometry.GaussRule;
 
 /** One panel cut at one x: a cubic in v for y and for z in every cell across. */
 public final class PanelSection {
     /** Coordinate of a section's point. */
     public enum Coordinate { Y, Z }
 
-    /** Abscissae and weights of five-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30). */
-    private static final double[] GAUSS_AT = {0.04691007703066800, 0.23076534494715845, 0.5,
-        0.76923465505284155, 0.95308992296933200};
-    private static final double[] GAUSS_WEIGHT = {0.11846344252809454, 0.23931433524968324,
-        0.28444444444444444, 0.23931433524968324, 0.11846344252809454};
+    private static final GaussRule RULE = GaussRule.of(5);
     private static final int SCAN = 8;
 
     private final double x;
@@ -86,9 +83,9 @@ public final class PanelSection {
         int last = cells.cell(v);
         for (int cell = 0; cell <= last; cell++) {
             double end = cell == last ? cells.local(cell, v) : 1;
-            for (int i = 0; i < GAUSS_AT.length; i++) {
-                double s = end * GAUSS_AT[i];
-                sum += end * GAUSS_WEIGHT[i] * Math.hypot(
+            for (int i = 0; i < RULE.size(); i++) {
+                double s = end * RULE.at(i);
+                sum += end * RULE.weight(i) * Math.hypot(
                         slope(cubics, at(cell, Coordinate.Y), s), slope(cubics, at(cell, Coordinate.Z), s));
             }
         }

@@ -1,6 +1,7 @@
 package org.garboard.slips.fit;
 
 import org.garboard.geometry.KnotVector;
+import org.garboard.geometry.SplineGram;
 
 /** Cubic splines across a panel, zero at its two lines, over v from 0 at the lower to 1 at the upper line. */
 public final class Across {
@@ -20,7 +21,7 @@ public final class Across {
         knots = KnotVector.clamped(0, 1, inner);
         for (int order = 0; order < grams.length; order++) {
             double unit = Math.pow(1.0 / (points + 1), 2 * order);
-            grams[order] = inside(SplineGram.of(knots, order, v -> unit));
+            grams[order] = inside(SplineGram.ofDerivative(knots, order, v -> unit));
         }
     }
 

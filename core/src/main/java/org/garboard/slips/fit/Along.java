@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.garboard.geometry.KnotVector;
+import org.garboard.geometry.SplineGram;
 
 /** Cubic splines along the boat: over the distance aft, counted in mean gaps between stations. */
 public final class Along {
@@ -64,7 +65,7 @@ public final class Along {
      * @param order of the derivative, 0 to 3
      */
     double[][] gram(int order, Pace pace) {
-        return grams.computeIfAbsent(new Gram(order, pace), key -> SplineGram.of(knots, order,
+        return grams.computeIfAbsent(new Gram(order, pace), key -> SplineGram.ofDerivative(knots, order,
                 s -> pace.weight(order, gap(s), 1 - s / sites[sites.length - 1])));
     }
 

@@ -1,40 +1,40 @@
-package org.garboard.hull;
+package org.garboard.geometry;
 
-import org.garboard.geometry.KnotVector;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Quadratic measures of a cubic B-spline function as symmetric matrices over its poles,
  * {@code [i][j]} with |i - j| at most 4.
  */
-final class SplineGram {
-    /** Four-point Gauss quadrature on [0, 1] (Abramowitz and Stegun 25.4.30), exact for squares of cubics. */
-    private static final double[] AT = {0.06943184420297371, 0.33000947820757187, 0.66999052179242813,
-        0.93056815579702629};
-    private static final double[] WEIGHT = {0.17392742256872693, 0.32607257743127307, 0.32607257743127307,
-        0.17392742256872693};
+public final class SplineGram {
+    /** Exact for the squares of cubics. */
+    private static final GaussRule RULE = GaussRule.of(4);
 
     private SplineGram() {
     }
 
     /** Integral of the square of a derivative, order 0 to 3. */
-    static double[][] ofDerivative(KnotVector knots, int order) {
-        return ofDerivative(knots, order, 0);
+    public static double[][] ofDerivative(KnotVector knots, int order) {
+        return ofDerivative(knots, order, t -> 1);
     }
 
-    /** The same weighted by ten to a power that rises evenly from -growth at the start to growth at the end. */
-    static double[][] ofDerivative(KnotVector knots, int order, double growth) {
+    /**
+     * The same, weighted.
+     *
+     * @param weight over the parameter
+     */
+    public static double[][] ofDerivative(KnotVector knots, int order, DoubleUnaryOperator weight) {
         double[][] gram = new double[knots.size()][knots.size()];
         double[] basis = new double[16];
         for (int cell = 0; cell < knots.cells(); cell++) {
             double width = knots.cellStart(cell + 1) - knots.cellStart(cell);
-            for (int q = 0; q < AT.length; q++) {
-                double t = knots.cellStart(cell) + width * AT[q];
-                double weight = width * WEIGHT[q]
-                        * Math.pow(10, growth * (2 * (t - knots.start()) / (knots.end() - knots.start()) - 1));
+            for (int q = 0; q < RULE.size(); q++) {
+                double t = knots.cellStart(cell) + width * RULE.at(q);
+                double share = width * RULE.weight(q) * weight.applyAsDouble(t);
                 knots.basis(cell, t, basis);
                 for (int i = 0; i < 4; i++) {
                     for (int j = 0; j < 4; j++) {
-                        gram[cell + i][cell + j] += weight * basis[order * 4 + i] * basis[order * 4 + j];
+                        gram[cell + i][cell + j] += share * basis[order * 4 + i] * basis[order * 4 + j];
                     }
                 }
             }
@@ -43,7 +43,7 @@ final class SplineGram {
     }
 
     /** Sum over the inner knots of the square of the third derivative's jump there. */
-    static double[][] ofJumps(KnotVector knots) {
+    public static double[][] ofJumps(KnotVector knots) {
         double[][] gram = new double[knots.size()][knots.size()];
         double[] before = new double[16];
         double[] after = new double[16];
