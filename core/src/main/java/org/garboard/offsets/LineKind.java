@@ -4,8 +4,10 @@ package org.garboard.offsets;
 public enum LineKind {
     /** Where the bottom skin meets the centreline: the profile's lower edge. */
     KEEL,
-    /** Half the breadth of a flat keel. */
+    /** Half the breadth of a flat keel, or of a box keel at its bottom. */
     HALF_SIDING,
+    /** Where the side of a box keel meets the bottom: a knuckle on every station, the keel being part of the skin. */
+    KEEL_TOP,
     /** A knuckle between keel and sheer. */
     CHINE,
     /** The upper edge of the side. */

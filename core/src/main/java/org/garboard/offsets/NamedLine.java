@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 public record NamedLine(String name, LineKind kind, OptionalInt heights, OptionalInt halfBreadths) {
 
-    /** Keel, flat keel's edge, chines from the keel outward, sheer: as far as the table has them. */
+    /** Keel, flat keel's edge, top of a box keel, chines from the keel outward, sheer: as far as the table has them. */
     public static List<NamedLine> fromKeelOutward(OffsetTable table) {
         List<NamedLine> lines = new ArrayList<>();
         OptionalInt keel = row(table, LineKind.KEEL, Measure.HEIGHT);
@@ -29,8 +29,9 @@ public record NamedLine(String name, LineKind kind, OptionalInt heights, Optiona
             String name = table.lines().get(siding.getAsInt()).name();
             lines.add(new NamedLine(name, LineKind.HALF_SIDING, keel, siding));
         }
+        first(table, LineKind.KEEL_TOP).ifPresent(lines::add);
         lines.addAll(chines(table));
-        sheer(table).ifPresent(lines::add);
+        first(table, LineKind.SHEER).ifPresent(lines::add);
         return lines;
     }
 
@@ -61,9 +62,9 @@ public record NamedLine(String name, LineKind kind, OptionalInt heights, Optiona
         return ordered;
     }
 
-    private static Optional<NamedLine> sheer(OffsetTable table) {
+    private static Optional<NamedLine> first(OffsetTable table, LineKind kind) {
         return table.lines().stream()
-            .filter(row -> row.kind() == LineKind.SHEER)
+            .filter(row -> row.kind() == kind)
             .findFirst()
             .map(row -> inBothBlocks(table, row));
     }

@@ -49,11 +49,12 @@ final class SectionFaults {
         }
         for (int i = 1; i + 1 < lines.size(); i++) {
             SectionPoint chine = knuckles.get(i);
-            if (lines.get(i).kind() == LineKind.CHINE && chine.z() < keel.z() - table.leastCount()) {
+            boolean ownHeights = lines.get(i).kind() != LineKind.HALF_SIDING;
+            if (ownHeights && chine.z() < keel.z() - table.leastCount()) {
                 add(chine, "height " + words.say(chine.z()) + " is below the keel's " + words.say(keel.z())
                     + "; a bottom that falls outboard cannot be lofted yet");
             }
-            if (lines.get(i).kind() == LineKind.CHINE && chine.z() > sheer.z()) {
+            if (ownHeights && chine.z() > sheer.z()) {
                 add(chine, "height " + words.say(chine.z()) + " is above the sheer's " + words.say(sheer.z()));
             }
         }

@@ -70,7 +70,7 @@ public final class TableFaults {
     private void rows() {
         for (int i = 0; i < table.lines().size(); i++) {
             TableLine line = table.lines().get(i);
-            if (line.kind() != LineKind.CHINE && line.kind() != LineKind.SHEER && line.measure() != onlyMeasure(line)) {
+            if (!isInBothBlocks(line.kind()) && line.measure() != onlyMeasure(line)) {
                 faults.add(TableFault.inLine(i, line.name() + " stands among the "
                     + (line.measure() == Measure.HEIGHT ? "heights" : "half-breadths")
                     + "; its place is among the " + (onlyMeasure(line) == Measure.HEIGHT ? "heights" : "half-breadths")
@@ -90,6 +90,10 @@ public final class TableFaults {
         }
     }
 
+    private static boolean isInBothBlocks(LineKind kind) {
+        return kind == LineKind.KEEL_TOP || kind == LineKind.CHINE || kind == LineKind.SHEER;
+    }
+
     private static Measure onlyMeasure(TableLine line) {
         return line.kind() == LineKind.KEEL || line.kind() == LineKind.BUTTOCK ? Measure.HEIGHT : Measure.HALF_BREADTH;
     }
@@ -99,7 +103,7 @@ public final class TableFaults {
             return false;
         }
         return switch (a.kind()) {
-            case KEEL, HALF_SIDING, SHEER -> true;
+            case KEEL, HALF_SIDING, KEEL_TOP, SHEER -> true;
             case CHINE -> a.name().equals(b.name());
             case WATERLINE, BUTTOCK -> a.level() == b.level();
         };
@@ -114,7 +118,11 @@ public final class TableFaults {
             faults.add(TableFault.inTable("no row gives the sheer; add \"Sheer\" to the heights and to the half-breadths"));
         }
         for (NamedLine line : lines) {
-            if (line.kind() == LineKind.CHINE || line.kind() == LineKind.SHEER) {
+            if (line.kind() == LineKind.KEEL_TOP && lines.stream().noneMatch(other -> other.kind() == LineKind.HALF_SIDING)) {
+                faults.add(TableFault.inLine(line.row(), line.name() + " is given, but not how wide the keel is at its bottom;"
+                    + " add \"Half-siding\" to the half-breadths"));
+            }
+            if (isInBothBlocks(line.kind())) {
                 if (line.heights().isEmpty()) {
                     faults.add(TableFault.inLine(line.row(), missingBlock(line, "half-breadths", "heights")));
                 } else if (line.halfBreadths().isEmpty()) {

@@ -11,7 +11,8 @@ import org.garboard.offsets.LineKind;
  *
  * @param keel where bottom meets centreline
  * @param edge the outer edge of the bottom
- * @param chines the knuckles between them that a pocket athwart the keel must keep clear of
+ * @param chines the knuckles between them that a pocket athwart the keel must keep clear of: of a flat keel not
+ *     its edge, which is cut away with the pocket; of a box keel its edge too, for no pocket cuts its side
  * @param knuckles all knuckles between them, the edge of a flat keel included
  * @param forwardEnd of the skin [m]
  * @param afterEnd of the skin [m]
@@ -27,14 +28,15 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
         List<LineTrace> chines = new ArrayList<>();
         List<LineTrace> knuckles = new ArrayList<>();
         HullLine edge = hull.bottomEdge();
+        boolean isBoxKeel = hull.lines().stream().anyMatch(line -> line.kind() == LineKind.KEEL_TOP);
         for (HullLine line : hull.lines()) {
             if (line == edge) {
                 break;
             }
-            if (line.kind() == LineKind.CHINE || line.kind() == LineKind.HALF_SIDING) {
+            if (line.kind() != LineKind.KEEL) {
                 LineTrace trace = trace(hull, line);
                 knuckles.add(trace);
-                if (line.kind() == LineKind.CHINE) {
+                if (line.kind() != LineKind.HALF_SIDING || isBoxKeel) {
                     chines.add(trace);
                 }
             }

@@ -230,4 +230,43 @@ class ClosedFormsAfloatTest {
         assertInstanceOf(Hydrostatics.class, Hydrostatics.of(prism(), WaterSurface.level(1.2)));
         assertInstanceOf(Floating.Swamped.class, Hydrostatics.of(prism(), WaterSurface.level(1.201)));
     }
+
+    /** The V on a box keel: bottom at -0.4, half-siding 0.15, top at 0 where the V begins; chine (1.15, 0.2). */
+    private static Hull boxKeel() {
+        return Hull.through(new Forms(0, 0, 1.5, 4, 6, LENGTH).keel(x -> -0.4)
+            .halfSiding(x -> 0.15)
+            .named(LineKind.KEEL_TOP, "Top of keel", x -> 0.15, x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1.15, x -> RISE)
+            .named(LineKind.SHEER, "Sheer", x -> 1.25, x -> 1.2).table());
+    }
+
+    @Test
+    void exact_boxKeelUpright() {
+        double h = 0.15;
+        Hydrostatics upright = afloat(boxKeel(), WaterSurface.level(h));
+        double b = h / RISE;
+        double box = 0.3 * 0.4;
+        double slab = 0.3 * h;
+        double area = box + slab + h * b;
+        assertExact(area * LENGTH, upright.volume(), "volume");
+        assertExact((box * -0.2 + slab * h / 2 + h * b * 2 * h / 3) / area, upright.vcb(), "VCB");
+        assertExact(2 * LENGTH * (0.15 + 0.4 + Math.hypot(h, b)), upright.wettedSkin(), "skin");
+        assertExact(2 * (0.15 + b) * LENGTH, upright.waterplane().area(), "waterplane");
+        assertExact(LENGTH * Math.pow(2 * (0.15 + b), 3) / 12, upright.waterplane().transverse(), "IT");
+    }
+
+    /** Water only on the box, 0.05 to 0.35 m deep over the length: a wedge of 0.3 m breadth. */
+    @Test
+    void exact_boxKeelTrimmed() {
+        double slope = 0.3 / LENGTH;
+        WaterSurface water = new WaterSurface(-0.4 + 0.2, LENGTH / 2, Angle.ofRadians(Math.atan(slope)));
+        Hydrostatics trimmed = afloat(boxKeel(), water);
+        double sum = 0.2 * LENGTH;
+        double squares = LENGTH * (0.04 + 0.3 * 0.3 / 12);
+        assertExact(0.3 * sum, trimmed.volume(), "volume");
+        assertExact(LENGTH / 2 + slope * Math.pow(LENGTH, 3) / 12 / sum, trimmed.lcb(), "LCB");
+        assertExact(-0.4 + squares / 2 / sum, trimmed.vcb(), "VCB");
+        assertExact(0.3 * LENGTH + 2 * sum, trimmed.wettedSkin(), "skin");
+        assertExact(0.3 * LENGTH / Math.cos(Math.atan(slope)), trimmed.waterplane().area(), "waterplane");
+    }
 }

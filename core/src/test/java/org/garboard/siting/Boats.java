@@ -60,6 +60,16 @@ final class Boats {
             .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).hull();
     }
 
+    /** The wedge on a box keel with upright sides: half-siding 0.15 m, 0.3 m deep; the wedge begins at its top, z = 0. */
+    static Hull boxKeel(double deadriseDeg) {
+        double rise = Math.tan(Math.toRadians(deadriseDeg));
+        return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> -0.3)
+            .row(LineKind.HALF_SIDING, "Half-siding", 0, Measure.HALF_BREADTH, x -> 0.15)
+            .named(LineKind.KEEL_TOP, "Top of keel", x -> 0.15, x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1.15, x -> rise)
+            .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.2).hull();
+    }
+
     /** A V whose deadrise falls from fore to aft in a straight line of tan, keel at z = 0, 6 m long. */
     static Hull warpedV(double foreDeg, double aftDeg) {
         double fore = Math.tan(Math.toRadians(foreDeg));

@@ -52,6 +52,36 @@ class SearchTest {
         assertTrue(siting.nearest().isEmpty());
     }
 
+    /** Beside a box keel the region begins 50 mm and half a width from its top edge; none lies across its side. */
+    @Test
+    void exact_flushRegionBesideABoxKeel() {
+        MountSiting siting = only(Boats.boxKeel(20), task(0.5, Boats.FLUSH));
+        assertEquals(1, siting.regions().size());
+        assertEquals(0.15 + 0.120 * COSINE, least(siting.regions().get(0), PlanPoint::y), 1e-6);
+        assertEquals(1.15 - 0.170 * COSINE, most(siting.regions().get(0), PlanPoint::y), 1e-6);
+        Site site = siting.sites().get(0);
+        assertEquals(0.45 + (site.y() - 0.15) / COSINE, site.girth(), 1e-9, "half-siding, side, bottom");
+    }
+
+    /** An upright element finds its place on the flat bottom of the keel: 50 mm and half a width from its edge and its middle line. */
+    @Test
+    void exact_uprightElementUnderABoxKeel() {
+        SitingTask task = Boats.task(0.5, 0.040, 0.020, 0, Boats.FLUSH);
+        Region region = only(Boats.boxKeel(20), task).regions().get(0);
+        assertEquals(0.060, least(region, PlanPoint::y), 1e-6);
+        assertEquals(0.090, most(region, PlanPoint::y), 1e-6);
+    }
+
+    /** A pocket that fits between the edges of the keel has its strip; one that is wider has no place, and is told why. */
+    @Test
+    void exact_pocketUnderABoxKeel() {
+        MountSiting narrow = only(Boats.boxKeel(20), Boats.task(0.5, 0.300, 0.140, 0, Boats.POCKET));
+        assertEquals(1, narrow.regions().size());
+        MountSiting wide = only(Boats.boxKeel(20), Boats.task(0.5, 0.300, 0.240, 0, Boats.POCKET));
+        assertEquals(0, wide.regions().size());
+        assertEquals("room to other knuckles", wide.nearest().orElseThrow().governing().orElseThrow().name());
+    }
+
     /** The chine's curve swings a little across the centreline ahead of where it leaves it: no skin there, and no fault. */
     @Test
     void law_aChineThatRunsIntoTheCentreline() {
