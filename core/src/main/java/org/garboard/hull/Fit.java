@@ -2,7 +2,7 @@ package org.garboard.hull;
 
 import java.util.List;
 import java.util.Optional;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.PanelOffsets;
 import org.garboard.offsets.SectionPoint;
 
@@ -11,7 +11,7 @@ public enum Fit {
     /** The fairest surface within half the table's least count of every reading. */
     WITHIN_ROUNDING(6e7) {
         @Override
-        public Hull draw(OffsetTable table) {
+        public Hull draw(HullOffsets table) {
             return Hull.faired(table);
         }
 
@@ -24,7 +24,7 @@ public enum Fit {
     /** Through every point of the table, ripples of its rounding and all. */
     EXACT(6e6) {
         @Override
-        public Hull draw(OffsetTable table) {
+        public Hull draw(HullOffsets table) {
             return Hull.through(table);
         }
 
@@ -48,13 +48,13 @@ public enum Fit {
      * @throws IllegalArgumentException if the table has faults that its checks would have named
      * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
-    public abstract Hull draw(OffsetTable table);
+    public abstract Hull draw(HullOffsets table);
 
     abstract double load(double stations, double points);
 
     /** Why a sound table cannot be drawn, and what would work; empty when it can. */
-    public Optional<String> obstacle(OffsetTable table) {
-        for (PanelOffsets panel : PanelOffsets.of(table)) {
+    public Optional<String> obstacle(HullOffsets table) {
+        for (PanelOffsets panel : table.panels()) {
             int stations = panel.stations().size();
             int most = panel.stations().stream().mapToInt(List<SectionPoint>::size).max().orElse(0);
             if (load(stations, most) > limit) {

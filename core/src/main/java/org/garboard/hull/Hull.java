@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
 import org.garboard.offsets.LineKind;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.units.Angle;
 
@@ -37,7 +37,7 @@ public final class Hull {
      * @throws IllegalArgumentException if the table has faults that its checks would have named
      * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
-    public static Hull through(OffsetTable table) {
+    public static Hull through(HullOffsets table) {
         return outside(Loft.through(table), table.surface());
     }
 
@@ -50,7 +50,7 @@ public final class Hull {
      * @throws IllegalArgumentException if the table has faults that its checks would have named
      * @throws OutsideNotDrawn if the skin is too thick for its shape
      */
-    public static Hull faired(OffsetTable table) {
+    public static Hull faired(HullOffsets table) {
         boolean fairs = table.leastCount() > 0 && table.stations().size() > 2;
         return outside(fairs ? Loft.within(table) : Loft.through(table), table.surface());
     }

@@ -6,36 +6,37 @@ import java.util.stream.IntStream;
 import org.garboard.geometry.CubicSpline;
 import org.garboard.geometry.KnotVector;
 import org.garboard.offsets.LineKind;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.PanelOffsets;
 import org.garboard.offsets.SectionPoint;
 import org.garboard.offsets.Station;
 
 /** From a table to a hull: its named lines first, then each panel between two of them. */
 final class Loft {
-    private final OffsetTable table;
+    private final HullOffsets table;
     private final double[] x;
     private final List<PanelOffsets> offsets;
-    private final List<LineKind> kinds = new ArrayList<>();
+    private final List<LineKind> kinds;
     /** {y, z} of each named line at each station. */
     private final List<double[][]> lines = new ArrayList<>();
 
-    private Loft(OffsetTable table) {
+    private Loft(HullOffsets table) {
         this.table = table;
         this.x = table.stations().stream().mapToDouble(Station::x).toArray();
-        this.offsets = PanelOffsets.of(table);
+        this.offsets = table.panels();
+        this.kinds = table.kinds();
         takeLine(offsets.get(0), 0);
         for (PanelOffsets strip : offsets) {
             takeLine(strip, 1);
         }
     }
 
-    static Hull through(OffsetTable table) {
+    static Hull through(HullOffsets table) {
         Loft loft = new Loft(table);
         return loft.hull(loft.lines, ExactStrip::through, 0);
     }
 
-    static Hull within(OffsetTable table) {
+    static Hull within(HullOffsets table) {
         Loft loft = new Loft(table);
         return loft.hull(new FairLines(table.leastCount(), loft.lines).with(loft::strips),
                 (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
@@ -54,7 +55,6 @@ final class Loft {
             line[j] = new double[] {point.y(), point.z()};
         }
         lines.add(line);
-        kinds.add(table.lines().get(end(strip.stations().get(0), end).line()).kind());
     }
 
     private static SectionPoint end(List<SectionPoint> points, int end) {

@@ -1,8 +1,8 @@
 package org.garboard.hull;
 
 import java.util.List;
-import org.garboard.offsets.Measure;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
+import org.garboard.offsets.Reading;
 import org.garboard.offsets.SectionPoint;
 
 /**
@@ -23,15 +23,15 @@ final class Strip {
     private final double widest;
     private final double[][] v;
     private final double[][] w;
-    private final Measure[][] measures;
+    private final Reading[][] readings;
 
     /**
      * @param lower {y, z} of the lower line at each station
      * @param upper the same of the upper line
      * @param points of each station, both lines' included and passed over
-     * @param table whose rows the points name
+     * @param table knows which way each point was read
      */
-    Strip(double[][] lower, double[][] upper, List<List<SectionPoint>> points, OffsetTable table) {
+    Strip(double[][] lower, double[][] upper, List<List<SectionPoint>> points, HullOffsets table) {
         int stations = lower.length;
         this.lower = lower;
         this.upper = upper;
@@ -44,23 +44,23 @@ final class Strip {
         this.widest = most;
         this.v = new double[stations][];
         this.w = new double[stations][];
-        this.measures = new Measure[stations][];
+        this.readings = new Reading[stations][];
         for (int j = 0; j < stations; j++) {
             place(j, points.get(j), table);
         }
     }
 
-    private void place(int station, List<SectionPoint> points, OffsetTable table) {
+    private void place(int station, List<SectionPoint> points, HullOffsets table) {
         int inner = points.size() - 2;
         v[station] = new double[inner];
         w[station] = new double[inner];
-        measures[station] = new Measure[inner];
+        readings[station] = new Reading[inner];
         for (int p = 0; p < inner; p++) {
             SectionPoint point = points.get(p + 1);
             v[station][p] = ((point.y() - lower[station][0]) * alongY(station)
                     + (point.z() - lower[station][1]) * alongZ(station)) / girth[station];
             w[station][p] = off(station, point.y(), point.z());
-            measures[station][p] = table.lines().get(point.line()).measure();
+            readings[station][p] = table.reading(point);
         }
     }
 
@@ -76,10 +76,9 @@ final class Strip {
      */
     double readingPerW(int station, int point, double slope) {
         double share = slope * scale(station) / Math.max(girth[station], 1e-9);
-        double wPerReading = measures[station][point] == Measure.HEIGHT
-                ? alongY(station) - share * alongZ(station)
-                : alongZ(station) + share * alongY(station);
-        return scale(station) / Math.max(LEAST_SLANT, Math.abs(wPerReading));
+        double wPerReading = readings[station][point].share(
+                alongZ(station) + share * alongY(station), alongY(station) - share * alongZ(station));
+        return scale(station) / Math.max(LEAST_SLANT, wPerReading);
     }
 
     /** Same for a point that is read straight up, on the keel. */

@@ -12,13 +12,43 @@ import java.util.List;
  * @param lines the rows of both blocks, in the order of the file
  */
 public record OffsetTable(String title, SkinSurface surface, double leastCount,
-                          List<Station> stations, List<TableLine> lines) {
+                          List<Station> stations, List<TableLine> lines) implements HullOffsets {
     public OffsetTable {
         stations = List.copyOf(stations);
         lines = List.copyOf(lines);
     }
 
-    /** Where x is measured from: "station 0", or whichever stands there. */
+    @Override
+    public List<PanelOffsets> panels() {
+        return PanelOffsets.of(this);
+    }
+
+    @Override
+    public List<LineKind> kinds() {
+        return NamedLine.fromKeelOutward(this).stream().map(NamedLine::kind).toList();
+    }
+
+    @Override
+    public Reading reading(SectionPoint point) {
+        return lines.get(point.line()).measure() == Measure.HEIGHT ? Reading.UP : Reading.OUT;
+    }
+
+    @Override
+    public List<Double> levels(LineKind kind) {
+        return lines.stream().filter(line -> line.kind() == kind).map(TableLine::level).distinct().toList();
+    }
+
+    @Override
+    public String kindOfSource() {
+        return "table of offsets";
+    }
+
+    @Override
+    public List<String> remarks() {
+        return List.of();
+    }
+
+    @Override
     public String origin() {
         return stations.stream().filter(station -> station.x() == 0).findFirst()
             .map(station -> "station " + station.name()).orElse("the origin");

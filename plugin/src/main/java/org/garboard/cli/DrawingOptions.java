@@ -9,7 +9,7 @@ import org.garboard.job.DrawingWish;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.units.LengthUnit;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -65,7 +65,7 @@ final class DrawingOptions {
     }
 
     /** How the sheet is wanted; what a job would say for the title block is left to be filled in by hand. */
-    DrawingWish wish(OffsetTable table) {
+    DrawingWish wish(HullOffsets table) {
         Units figures = units != null ? units : inEighths(table) ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;
         boolean feet = figures == Units.FEET_INCHES_EIGHTHS;
         return new DrawingWish(figures, paper != null ? paper : feet ? Paper.ANSI_C : Paper.A2,
@@ -74,7 +74,7 @@ final class DrawingOptions {
     }
 
     /** Eighths or sixteenths of an inch come from that notation alone. */
-    private static boolean inEighths(OffsetTable table) {
+    private static boolean inEighths(HullOffsets table) {
         double eighth = LengthUnit.INCH.metres() / 8;
         return Math.abs(table.leastCount() - eighth) < 1e-9 || Math.abs(table.leastCount() - eighth / 2) < 1e-9;
     }

@@ -6,7 +6,7 @@ import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.lines.ExpandedSection;
 import org.garboard.offsets.LineKind;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.PanelOffsets;
 import org.garboard.offsets.Station;
 
@@ -21,8 +21,8 @@ import org.garboard.offsets.Station;
  *     where it meets the keel, or where the outside is not drawn
  */
 record StationFigures(String name, double x, int points, double girth, double chordDeadrise) {
-    static List<StationFigures> of(OffsetTable table, Hull hull) {
-        List<PanelOffsets> panels = PanelOffsets.of(table);
+    static List<StationFigures> of(HullOffsets table, Hull hull) {
+        List<PanelOffsets> panels = table.panels();
         return IntStream.range(0, table.stations().size())
             .mapToObj(i -> of(table.stations().get(i), points(panels, i), hull))
             .toList();

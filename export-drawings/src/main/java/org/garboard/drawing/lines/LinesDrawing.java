@@ -10,7 +10,7 @@ import org.garboard.drawing.sheets.SheetSetter;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.lines.DrawnLine;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 
 /** Lines drawings and pictures of curvature as files. The same input gives the same bytes. */
 public final class LinesDrawing {
@@ -23,7 +23,7 @@ public final class LinesDrawing {
     }
 
     /** The lines in three views: one file, or the reason why the paper does not hold them. */
-    public static DrawnSet lines(OffsetTable table, Hull hull, LinesWish wish, String tableFile, Provenance provenance,
+    public static DrawnSet lines(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance,
                                  SheetFormat format) {
         return drawn("lines", new LinesTask(table, hull, wish, tableFile, provenance), LinesSheet::new, format);
     }
@@ -33,7 +33,7 @@ public final class LinesDrawing {
      *
      * @param line that meets the hull
      */
-    public static DrawnSet comb(OffsetTable table, Hull hull, DrawnLine line, DrawingWish drawing,
+    public static DrawnSet comb(HullOffsets table, Hull hull, DrawnLine line, DrawingWish drawing,
                                 String tableFile, Provenance provenance, SheetFormat format) {
         LinesWish wish = new LinesWish(drawing, List.of(), List.of(), List.of(), List.of());
         return drawn("comb", new LinesTask(table, hull, wish, tableFile, provenance),

@@ -8,8 +8,7 @@ import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.lines.DrawnLine;
 import org.garboard.offsets.LineKind;
-import org.garboard.offsets.OffsetTable;
-import org.garboard.offsets.TableLine;
+import org.garboard.offsets.HullOffsets;
 
 /**
  * Where the hull is cut on a lines drawing.
@@ -29,14 +28,14 @@ record LinesGrid(List<GridLine> sections, List<GridLine> buttocks, List<GridLine
     private static final double[] FEET_STEPS = {0.0381, 0.0762, 0.1524, 0.3048, 0.6096, 1.2192, 2.4384};
 
     /** The wish's places; where it has none the table's; where that has none even ones. */
-    static LinesGrid of(LinesWish wish, OffsetTable table, Hull hull, HullExtent extent, Figures figures) {
+    static LinesGrid of(LinesWish wish, HullOffsets table, Hull hull, HullExtent extent, Figures figures) {
         List<GridLine> sections = wish.sections().isEmpty()
                 ? table.stations().stream().filter(station -> within(hull, station.x()))
                         .map(station -> new GridLine(station.name() + ": " + figures.brief(station.x()), station.x())).toList()
                 : named(wish.sections(), x -> "x " + figures.brief(x));
         double[] steps = figures.units() == Units.MILLIMETRES ? METRIC_STEPS : FEET_STEPS;
-        List<Double> buttocks = wish.buttocks().isEmpty() ? levels(table, LineKind.BUTTOCK) : wish.buttocks();
-        List<Double> waterlines = wish.waterlines().isEmpty() ? levels(table, LineKind.WATERLINE) : wish.waterlines();
+        List<Double> buttocks = wish.buttocks().isEmpty() ? table.levels(LineKind.BUTTOCK) : wish.buttocks();
+        List<Double> waterlines = wish.waterlines().isEmpty() ? table.levels(LineKind.WATERLINE) : wish.waterlines();
         return new LinesGrid(sections,
                 named(buttocks.isEmpty() ? even(0, extent.halfBeam(), steps, MOST_BUTTOCKS) : buttocks, y -> "B " + figures.brief(y)),
                 named(waterlines.isEmpty() ? even(extent.lowest(), extent.highest(), steps, MOST_WATERLINES) : waterlines,
@@ -46,10 +45,6 @@ record LinesGrid(List<GridLine> sections, List<GridLine> buttocks, List<GridLine
 
     private static boolean within(Hull hull, double x) {
         return x >= hull.forwardEnd() && x <= hull.afterEnd();
-    }
-
-    private static List<Double> levels(OffsetTable table, LineKind kind) {
-        return table.lines().stream().filter(line -> line.kind() == kind).map(TableLine::level).distinct().toList();
     }
 
     private static List<GridLine> named(List<Double> places, DoubleFunction<String> words) {

@@ -8,7 +8,7 @@ import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetSubject;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 
 /**
  * What a lines drawing or a picture of curvature is drawn from.
@@ -16,12 +16,12 @@ import org.garboard.offsets.OffsetTable;
  * @param paper it is drawn on, the wish's or another that is tried
  * @param lettering of the paper, or smaller
  */
-record LinesTask(OffsetTable table, Hull hull, LinesWish wish, String tableFile, Provenance provenance, Paper paper,
+record LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance, Paper paper,
                  Lettering lettering) implements SheetSubject<LinesTask> {
 
     private static final String STATUS = "FOR CHECK - drawn from a table of offsets, not measured on the boat";
 
-    LinesTask(OffsetTable table, Hull hull, LinesWish wish, String tableFile, Provenance provenance) {
+    LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance) {
         this(table, hull, wish, tableFile, provenance, SheetSubject.paper(wish.drawing().paper()),
                 Lettering.forPaper(SheetSubject.paper(wish.drawing().paper())));
     }

@@ -11,7 +11,7 @@ import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 
 /**
  * The set of drawings of one job: {@code sheet-1-siting.dxf} and {@code .svg} always; where a
@@ -28,7 +28,7 @@ public final class SheetSet {
     }
 
     /** Draws the set. The same input gives the same bytes. */
-    public static DrawnSet draw(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
+    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
         SheetTask task = new SheetTask(record, table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);

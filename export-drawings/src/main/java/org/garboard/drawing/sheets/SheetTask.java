@@ -8,7 +8,7 @@ import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.Station;
 
 /**
@@ -17,12 +17,12 @@ import org.garboard.offsets.Station;
  * @param paper it is drawn on, the job's or another that is tried
  * @param lettering of the paper, or smaller
  */
-record SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance, Paper paper,
+record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
                  Lettering lettering) implements SheetSubject<SheetTask> {
 
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
 
-    SheetTask(SitingRecord record, OffsetTable table, Hull hull, Provenance provenance) {
+    SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
         this(record, table, hull, provenance, SheetSubject.paper(record.job().drawing().paper()),
                 Lettering.forPaper(SheetSubject.paper(record.job().drawing().paper())));
     }

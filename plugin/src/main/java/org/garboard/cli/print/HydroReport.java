@@ -8,17 +8,17 @@ import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.units.FixedDecimal;
 
 /** Figures of a floating hull for people, a column for each waterline. */
 public final class HydroReport {
     private final PrintWriter out;
-    private final OffsetTable table;
+    private final HullOffsets table;
     private final Hull hull;
     private final double density;
 
-    public HydroReport(PrintWriter out, OffsetTable table, Hull hull, double density) {
+    public HydroReport(PrintWriter out, HullOffsets table, Hull hull, double density) {
         this.out = out;
         this.table = table;
         this.hull = hull;
