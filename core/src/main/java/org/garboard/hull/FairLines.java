@@ -30,7 +30,7 @@ final class FairLines {
 
     private List<double[][]> moved(List<double[][]> lines, List<Strip> between) {
         List<double[][]> wishes = IntStream.range(0, between.size()).parallel()
-                .mapToObj(p -> new FairStrip(between.get(p), PanelKnots.across(between.get(p)), leastCount)
+                .mapToObj(p -> new FairStrip(between.get(p), PanelKnots.across(between.get(p), PanelKnots.GAP_TO_FAIR), leastCount)
                         .edges(readings.get(p), readings.get(p + 1),
                                 p == 0 ? FairStrip.Keel.ON_CENTRELINE : FairStrip.Keel.NONE))
                 .toList();

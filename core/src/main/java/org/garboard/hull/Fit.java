@@ -46,7 +46,7 @@ public enum Fit {
      * The outside of the skin, of a table that has no {@link #obstacle}.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
-     * @throws OutsideNotDrawn if the skin is too thick for its shape
+     * @throws HullNotDrawn if the skin is too thick for its shape, or no surface keeps to the table
      */
     public abstract Hull draw(HullOffsets table);
 

@@ -35,7 +35,7 @@ public final class Hull {
      * The outside of the skin, where the surface that the table is drawn to passes through every point of it.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
-     * @throws OutsideNotDrawn if the skin is too thick for its shape
+     * @throws HullNotDrawn if the skin is too thick for its shape, or no surface keeps to the table
      */
     public static Hull through(HullOffsets table) {
         return outside(Loft.through(table), table.surface());
@@ -48,7 +48,7 @@ public final class Hull {
      * nothing shows how fair they run.
      *
      * @throws IllegalArgumentException if the table has faults that its checks would have named
-     * @throws OutsideNotDrawn if the skin is too thick for its shape
+     * @throws HullNotDrawn if the skin is too thick for its shape, or no surface keeps to the table
      */
     public static Hull faired(HullOffsets table) {
         boolean fairs = table.leastCount() > 0 && table.stations().size() > 2;

@@ -33,13 +33,13 @@ final class Loft {
 
     static Hull through(HullOffsets table) {
         Loft loft = new Loft(table);
-        return loft.hull(loft.lines, ExactStrip::through, 0);
+        return loft.hull(loft.lines, PanelKnots.GAP_TO_PASS, ExactStrip::through, 0);
     }
 
     static Hull within(HullOffsets table) {
         Loft loft = new Loft(table);
         return loft.hull(new FairLines(table.leastCount(), loft.lines).with(loft::strips),
-                (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
+                PanelKnots.GAP_TO_FAIR, (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
     }
 
     /** Draws the sections of a strip: poles of w across at each station. */
@@ -69,7 +69,7 @@ final class Loft {
         return strips;
     }
 
-    private Hull hull(List<double[][]> between, Sections sections, double within) {
+    private Hull hull(List<double[][]> between, double leastGap, Sections sections, double within) {
         List<HullLine> drawn = new ArrayList<>();
         for (int l = 0; l < between.size(); l++) {
             String name = l == 0 ? offsets.get(0).lower() : offsets.get(l - 1).upper();
@@ -77,10 +77,10 @@ final class Loft {
         }
         List<Strip> strips = strips(between);
         List<Panel> panels = IntStream.range(0, strips.size()).parallel().mapToObj(p -> {
-            KnotVector across = PanelKnots.across(strips.get(p));
+            KnotVector across = PanelKnots.across(strips.get(p), leastGap);
             return panel(strips.get(p), across, sections.of(strips.get(p), across), drawn.get(p), drawn.get(p + 1));
         }).toList();
-        return new Hull(drawn, panels, within);
+        return new KeptReadings(table, within).checked(new Hull(drawn, panels, within), offsets);
     }
 
     private CubicSpline spline(double[][] line, int coordinate) {

@@ -37,7 +37,7 @@ final class OutsideLoft {
      * The outside, over the inside's length or, where it cannot be drawn at the very bow, a little less.
      *
      * @param thickness of each panel's skin [m]
-     * @throws OutsideNotDrawn if there is no outside elsewhere
+     * @throws HullNotDrawn if there is no outside elsewhere
      */
     static Hull of(Hull inside, double[] thickness) {
         List<OutsideFace> faces = new ArrayList<>();
@@ -64,7 +64,7 @@ final class OutsideLoft {
     private OutsideSection section(double x) {
         OutsideSection section = sections.computeIfAbsent(x, at -> new OutsideSection(faces, at));
         section.trouble().ifPresent(reason -> {
-            throw new OutsideNotDrawn(x, reason);
+            throw HullNotDrawn.outside(x, reason);
         });
         return section;
     }
@@ -103,7 +103,7 @@ final class OutsideLoft {
             OutsideSection section = section(along.at(i));
             for (int k = 0; k < nv; k++) {
                 if (!section.at(p, across.get(p).at(k), point)) {
-                    throw new OutsideNotDrawn(along.at(i), section.hollow(p));
+                    throw HullNotDrawn.outside(along.at(i), section.hollow(p));
                 }
                 y[k] = point[0];
                 z[k] = point[1];
@@ -170,7 +170,7 @@ final class OutsideLoft {
         double[] drawn = new double[Panel.POINT_SIZE];
         OutsideSection section = section(x);
         if (!section.at(p, share, outside)) {
-            throw new OutsideNotDrawn(x, section.hollow(p));
+            throw HullNotDrawn.outside(x, section.hollow(p));
         }
         hull.panels().get(p).evaluate(x, share, drawn, 0);
         return Math.hypot(outside[0] - drawn[Panel.Y], outside[1] - drawn[Panel.Z]) > CLOSE_ENOUGH;

@@ -19,7 +19,7 @@ final class OutsideRange {
     /**
      * Where the outside begins, and those of the inside's bounds along that lie aft of there.
      *
-     * @throws OutsideNotDrawn if it cannot be drawn elsewhere
+     * @throws HullNotDrawn if it cannot be drawn elsewhere
      */
     static double[] of(double[] bounds, List<OutsideFace> faces) {
         double from = forwardEnd(bounds, faces);
@@ -41,7 +41,7 @@ final class OutsideRange {
             Optional<String> trouble = new OutsideSection(faces, x).trouble();
             if (trouble.isPresent()) {
                 if (!(x - bounds[0] < MOST_LOST * (bounds[cells] - bounds[0]))) {
-                    throw new OutsideNotDrawn(x, trouble.get());
+                    throw HullNotDrawn.outside(x, trouble.get());
                 }
                 return reached;
             }

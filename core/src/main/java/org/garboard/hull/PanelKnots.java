@@ -11,9 +11,12 @@ final class PanelKnots {
 
     /**
      * Points nearer than this share of a strip need no knot between them, only one near: third derivatives
-     * grow with the fifth power of the knots' nearness and would drown the readings. Our choice: a centimetre in a metre.
+     * grow with the fifth power of the knots' nearness and would drown the readings that a fair strip weighs
+     * against them. Our choice: a centimetre in a metre.
      */
-    private static final double LEAST_GAP = 0.01;
+    static final double GAP_TO_FAIR = 0.01;
+    /** The same for a strip that passes through its points whatever their third derivatives. */
+    static final double GAP_TO_PASS = 0.001;
 
     private PanelKnots() {
     }
@@ -22,15 +25,17 @@ final class PanelKnots {
      * As few knots as leave one between any two neighbouring points of every station, the two lines
      * included, which is enough for a spline through all of them to exist (Schoenberg and Whitney 1953,
      * from memory).
+     *
+     * @param leastGap of neighbours that a knot parts, as a share of the strip
      */
-    static KnotVector across(Strip strip) {
+    static KnotVector across(Strip strip, double leastGap) {
         List<double[]> gaps = new ArrayList<>();
         for (int j = 0; j < strip.stations(); j++) {
             double before = 0;
             for (double v : strip.v(j)) {
-                before = addGap(gaps, before, v);
+                before = addGap(gaps, before, v, leastGap);
             }
-            addGap(gaps, before, 1);
+            addGap(gaps, before, 1, leastGap);
         }
         gaps.sort(Comparator.<double[]>comparingDouble(gap -> gap[1]).thenComparingDouble(gap -> gap[0]));
         double[] knots = new double[gaps.size()];
@@ -53,9 +58,9 @@ final class PanelKnots {
     }
 
     /** Fairing moves the lines, by which neighbours that all but touch may change places: no knot parts them. */
-    private static double addGap(List<double[]> gaps, double before, double v) {
+    private static double addGap(List<double[]> gaps, double before, double v, double leastGap) {
         if (v > before) {
-            double lack = Math.max(0, LEAST_GAP - (v - before)) / 2;
+            double lack = Math.max(0, leastGap - (v - before)) / 2;
             gaps.add(new double[] {Math.max(0, before - lack), Math.min(1, v + lack)});
         }
         return Math.max(before, v);

@@ -7,7 +7,8 @@ import org.garboard.geometry.BandedCholesky;
  * The function of least fairness measure that takes every observed value exactly.
  *
  * <p>The values are held by the method of multipliers (Hestenes 1969, Powell 1969, from memory): a
- * penalised least-squares system, factored once, solved until the residuals vanish.
+ * penalised least-squares system, factored once, solved until the residuals vanish, or for
+ * so many rounds: {@link KeptReadings} looks at what came of it.
  */
 final class ThroughPoints {
     private static final double POINT_WEIGHT = 1e4;

@@ -9,7 +9,8 @@ import java.util.List;
  *
  * <p>At the end every multiplier has the sign of its reading's residual, which together with the bounds
  * proves the solution (Karush, Kuhn and Tucker; see Nocedal and Wright, <i>Numerical Optimization</i>,
- * 2nd ed. 2006, chapter 16, from memory).
+ * 2nd ed. 2006, chapter 16, from memory). It stops after so many rounds at most: {@link KeptReadings} looks
+ * at what came of it.
  */
 final class WithinBounds {
     private static final double CLOSE = 1e-9;

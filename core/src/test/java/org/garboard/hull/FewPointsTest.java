@@ -1,6 +1,7 @@
 package org.garboard.hull;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.DoubleBinaryOperator;
@@ -36,7 +37,7 @@ class FewPointsTest {
                     double x = table.stations().get(j).x();
                     worst = Math.max(worst, line.measure() == Measure.HEIGHT
                         ? Math.abs(hull.height(x, point.y()) - point.z())
-                        : Math.abs(hull.halfBreadth(x, point.z()).orElseThrow() - point.y()));
+                        : Math.abs(hull.halfBreadth(x, point.z()).orElse(Double.NaN) - point.y()));
                 }
             }
         }
@@ -74,5 +75,57 @@ class FewPointsTest {
             .buttock(0.63, cells(BLANK, BLANK, BLANK, 213, BLANK, 109))
             .waterline(0.7, cells(109, 307, 760, 1110, BLANK, 1157))
             .table());
+    }
+
+    /** A station whose sections are pinched to all but nothing. */
+    @Test
+    void law_pinchedAmidships() {
+        assertDrawn(new Forms(MILLIMETRE, 0, 1, 2, 3, 4)
+            .keel(mm(300, 100, 50, 20, 0))
+            .named(LineKind.CHINE, "Chine", mm(100, 500, 2, 900, 900), mm(600, 500, 52, 300, 300))
+            .named(LineKind.SHEER, "Sheer", mm(200, 700, 4, 1000, 1000), mm(1200, 1150, 1100, 1050, 1000))
+            .waterline(0.9, cells(150, 600, 3, 985, 995))
+            .table());
+    }
+
+    private static Forms flared(double halfBreadthAtTwo) {
+        return new Forms(MILLIMETRE, 0, 1, 2)
+            .keel(mm(0, 0, 0))
+            .named(LineKind.CHINE, "Chine", mm(800, 800, 800), mm(200, 200, 200))
+            .named(LineKind.SHEER, "Sheer", mm(1000, 1000, 1000), mm(1000, 1000, 1000))
+            .waterline(0.6, cells(900, 900, halfBreadthAtTwo));
+    }
+
+    /**
+     * What solvers and fairing leave is looked at once more: no surface strays from the table unnoticed. A
+     * side that leans 1 in 4 passes a point 3 mm out at 3 mm times the cosine.
+     */
+    @Test
+    void badInput_strayFromAReadingIsRefused() {
+        OffsetTable table = flared(900).table();
+        OffsetTable other = flared(903).table();
+        Hull hull = Hull.faired(table);
+        KeptReadings kept = new KeptReadings(other, MILLIMETRE / 2);
+        assertEquals("no surface was found that keeps to the table: at station 2 (x = 2.000 m), WL 0.6 (half-breadth"
+            + " 0.9030 m, height 0.6000 m), it comes out 2.91 mm off, where at most 0.50 mm is allowed; compare that"
+            + " station with its neighbours, and put more stations where the shape changes fast",
+            assertThrows(HullNotDrawn.class, () -> kept.checked(hull, PanelOffsets.of(other))).getMessage());
+        assertEquals(hull, new KeptReadings(table, MILLIMETRE / 2).checked(hull, PanelOffsets.of(table)));
+    }
+
+    /** 199 buttocks in a metre, nearer together than a strip that is faired would part. */
+    @Test
+    void law_exactThroughReadingsFiveMillimetresApart() {
+        Forms forms = new Forms(0, 0, 2, 4).keel(x -> hollow(0))
+                .named(LineKind.SHEER, "Sheer", x -> 1, x -> hollow(1));
+        for (int i = 1; i < 200; i++) {
+            forms.buttock(0.005 * i, (x, y) -> hollow(y));
+        }
+        OffsetTable table = forms.table();
+        assertEquals(0, worstReading(Hull.through(table), table), 1e-8);
+    }
+
+    private static double hollow(double y) {
+        return 0.25 + 0.5 * y - 0.5 * Math.hypot(y - 0.5, 0.008);
     }
 }

@@ -297,7 +297,7 @@ class OutsideTest {
 
     private static String refusal(Forms forms) {
         OffsetTable table = forms.table();
-        return assertThrows(OutsideNotDrawn.class, () -> Hull.through(table)).getMessage();
+        return assertThrows(HullNotDrawn.class, () -> Hull.through(table)).getMessage();
     }
 
     /** 5 mm of difference where two faces are 2 degrees off one plane: a step, no knuckle. */
@@ -364,7 +364,7 @@ class OutsideTest {
         OffsetTable table = wigley(6, 12);
         assertEquals("the outside of the skin cannot be drawn at x = 12.000 m: at Keel the bottom is so steep that its outsides"
             + " meet only far below; give the half-siding of the keel",
-            assertThrows(OutsideNotDrawn.class, () -> Hull.through(table)).getMessage());
+            assertThrows(HullNotDrawn.class, () -> Hull.through(table)).getMessage());
     }
 
     private static OffsetTable wigley(double from, double to) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.garboard.exchange.FileHash;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
-import org.garboard.hull.OutsideNotDrawn;
+import org.garboard.hull.HullNotDrawn;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.tablefile.TableFile;
 import org.garboard.tablefile.TableProblem;
@@ -60,8 +60,8 @@ public record TableSource(OffsetTable table, List<String> notes, WrittenTable wr
         }
         try {
             return fit.draw(table);
-        } catch (OutsideNotDrawn thick) {
-            throw new InputFault(file.name() + ": " + thick.getMessage());
+        } catch (HullNotDrawn no) {
+            throw new InputFault(file.name() + ": " + no.getMessage());
         }
     }
 }
