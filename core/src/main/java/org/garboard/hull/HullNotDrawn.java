@@ -1,6 +1,5 @@
 package org.garboard.hull;
 
-import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SectionPoint;
 import org.garboard.offsets.Station;
 import org.garboard.units.FixedDecimal;
@@ -30,11 +29,10 @@ public final class HullNotDrawn extends RuntimeException {
      * @param off how far [m]
      * @param within how far it may [m]
      */
-    static HullNotDrawn offReading(OffsetTable table, Station station, SectionPoint point, double off, double within) {
+    static HullNotDrawn offReading(Station station, SectionPoint point, double off, double within) {
         return new HullNotDrawn("no surface was found that keeps to the table: at station " + station.name() + " (x = "
-                + FixedDecimal.format(station.x(), 3) + " m), " + table.lines().get(point.line()).name()
-                + " (half-breadth " + FixedDecimal.format(point.y(), 4) + " m, height "
-                + FixedDecimal.format(point.z(), 4) + " m), it comes out " + FixedDecimal.format(off * 1e3, 2)
+                + FixedDecimal.format(station.x(), 3) + " m), half-breadth "
+                + FixedDecimal.format(point.y(), 4) + " m and height " + FixedDecimal.format(point.z(), 4) + " m, it comes out " + FixedDecimal.format(off * 1e3, 2)
                 + " mm off, where at most " + FixedDecimal.format(within * 1e3, 2)
                 + " mm is allowed; compare that station with its neighbours, and put more stations where the shape"
                 + " changes fast");

@@ -3,8 +3,7 @@ package org.garboard.hull;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
-import org.garboard.offsets.Measure;
-import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.PanelOffsets;
 import org.garboard.offsets.SectionPoint;
 import org.garboard.offsets.Station;
@@ -18,12 +17,12 @@ final class KeptReadings {
     /** How near a section that goes "through" a point passes it [m]. */
     private static final double THROUGH = 1e-5;
 
-    private final OffsetTable table;
+    private final HullOffsets offsets;
     private final double within;
 
     /** @param within half the least count, or 0 where the hull goes through every point [m] */
-    KeptReadings(OffsetTable table, double within) {
-        this.table = table;
+    KeptReadings(HullOffsets offsets, double within) {
+        this.offsets = offsets;
         this.within = Math.max(within, THROUGH);
     }
 
@@ -32,10 +31,11 @@ final class KeptReadings {
      *
      * @throws HullNotDrawn at the first point, from the keel outward and forward to aft, that it strays from
      */
-    Hull checked(Hull hull, List<PanelOffsets> offsets) {
-        for (int p = 0; p < offsets.size(); p++) {
-            for (int j = 0; j < table.stations().size(); j++) {
-                check(hull.panels().get(p), table.stations().get(j), offsets.get(p).stations().get(j));
+    Hull checked(Hull hull) {
+        List<PanelOffsets> panels = offsets.panels();
+        for (int p = 0; p < panels.size(); p++) {
+            for (int j = 0; j < offsets.stations().size(); j++) {
+                check(hull.panels().get(p), offsets.stations().get(j), panels.get(p).stations().get(j));
             }
         }
         return hull;
@@ -49,7 +49,7 @@ final class KeptReadings {
             double off = i == 0 ? off(panel.lower(), station, point)
                     : i == last ? off(panel.upper(), station, point) : off(section, point);
             if (!(off <= within)) {
-                throw HullNotDrawn.offReading(table, station, point, off, within);
+                throw HullNotDrawn.offReading(station, point, off, within);
             }
         }
     }
@@ -58,17 +58,25 @@ final class KeptReadings {
         return Math.max(Math.abs(line.y(station.x()) - point.y()), Math.abs(line.z(station.x()) - point.z()));
     }
 
-    /** How far off, up or out as the point is read; where the section runs along that way, the least distance [m]. */
+    /** How far off as the point was read; where the section runs along that way, the least distance [m]. */
     private double off(PanelSection section, SectionPoint point) {
-        boolean height = table.lines().get(point.line()).measure() == Measure.HEIGHT;
-        Coordinate level = height ? Coordinate.Y : Coordinate.Z;
-        Coordinate read = height ? Coordinate.Z : Coordinate.Y;
-        double reading = height ? point.z() : point.y();
+        double up = along(section, Coordinate.Y, point.y(), Coordinate.Z, point.z());
+        double out = along(section, Coordinate.Z, point.z(), Coordinate.Y, point.y());
+        double off = switch (offsets.reading(point)) {
+            case UP -> up;
+            case OUT -> out;
+            case UP_AND_OUT -> 1 / (1 / up + 1 / out);
+        };
+        return off <= within ? off : Math.min(off, distance(section.points(THROUGH / 10), point));
+    }
+
+    /** Distance to the section from a point, going one way. */
+    private static double along(PanelSection section, Coordinate level, double at, Coordinate way, double from) {
         double least = Double.POSITIVE_INFINITY;
-        for (double v : section.crossings(level, height ? point.y() : point.z())) {
-            least = Math.min(least, Math.abs(section.value(read, v) - reading));
+        for (double v : section.crossings(level, at)) {
+            least = Math.min(least, Math.abs(section.value(way, v) - from));
         }
-        return least <= within ? least : Math.min(least, distance(section.points(THROUGH / 10), point));
+        return least;
     }
 
     private static double distance(List<Vector3D> chords, SectionPoint point) {

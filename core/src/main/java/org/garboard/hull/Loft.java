@@ -39,7 +39,8 @@ final class Loft {
     static Hull within(HullOffsets table) {
         Loft loft = new Loft(table);
         return loft.hull(new FairLines(table.leastCount(), loft.lines).with(loft::strips),
-                PanelKnots.GAP_TO_FAIR, (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
+                PanelKnots.GAP_TO_FAIR,
+                (strip, across) -> new FairStrip(strip, across, table.leastCount()).within(), table.leastCount() / 2);
     }
 
     /** Draws the sections of a strip: poles of w across at each station. */
@@ -80,7 +81,7 @@ final class Loft {
             KnotVector across = PanelKnots.across(strips.get(p), leastGap);
             return panel(strips.get(p), across, sections.of(strips.get(p), across), drawn.get(p), drawn.get(p + 1));
         }).toList();
-        return new KeptReadings(table, within).checked(new Hull(drawn, panels, within), offsets);
+        return new KeptReadings(table, within).checked(new Hull(drawn, panels, within));
     }
 
     private CubicSpline spline(double[][] line, int coordinate) {
