@@ -47,6 +47,10 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.hydrostaticsComeFromTheHull, "org.garboard.hydrostatics", "org.garboard.lines.Comb"),
             breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.craftIsAroundTheHull, "org.garboard.craft", "org.garboard.mount.Mount"),
+            breach(ArchitectureTest.flowIsOfTheCraft, "org.garboard.flow", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.mountsKnowCraftAndHull, "org.garboard.mount", "org.garboard.siting.Site"),
             breach(ArchitectureTest.sitingKnowsMounts, "org.garboard.siting", "org.garboard.cutout.Pocket"),
             breach(ArchitectureTest.cutoutKnowsMountsButNoSites, "org.garboard.cutout", "org.garboard.siting.Site"));

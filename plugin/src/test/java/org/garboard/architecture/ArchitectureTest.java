@@ -17,12 +17,13 @@ import java.util.Arrays;
 class ArchitectureTest {
     static final String[] CORE = {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
-        "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..",
+        "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
-    static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers.."};
+    static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers..",
+        "org.hipparchus.."};
 
     @ArchTest
     static final ArchRule everyPackageBelongsToAModule = classes().that(resideInAnyPackage("org.garboard.."))
@@ -83,6 +84,18 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule craftIsAroundTheHull = only("craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule waterStandsAlone = only("flow.water", "craft", "units");
+
+    @ArchTest
+    static final ArchRule layersGrowInWater = only("flow.layer", "flow.water", "craft", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule cavitationIsInWater = only("flow.cavitation", "flow.water", "craft", "geometry", "units");
 
     @ArchTest
     static final ArchRule mountsKnowCraftAndHull = only("mount", "craft", "hull", "offsets", "geometry", "units");

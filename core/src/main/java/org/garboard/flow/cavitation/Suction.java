@@ -1,0 +1,104 @@
+package org.garboard.flow.cavitation;
+
+import org.garboard.units.Angle;
+
+/** A shape that speeds the water up, and how far: its least pressure coefficient in potential flow. */
+public sealed interface Suction permits Suction.FairingNose, Suction.Strut, Suction.RoundedEdge, Suction.SharpEdge {
+
+    /** Most yaw of the flow for which a fairing is looked at; more is no longer flow along it. */
+    double MOST_YAW_DEG = 30;
+
+    /** What the flow does there. */
+    sealed interface Answer permits Coefficient, Unbounded {
+    }
+
+    /** Least pressure coefficient, below 0. */
+    record Coefficient(double least) implements Answer {
+    }
+
+    /** Potential flow sets no bound to the suction: it separates, and cavitates early. @param reason in words */
+    record Unbounded(String reason) implements Answer {
+    }
+
+    Answer answer();
+
+    /**
+     * A fairing as half of an ellipsoid, its flat side on the skin: mirrored in the skin, the flow is that of the whole.
+     *
+     * @param length of the block [m]
+     * @param width of it [m]
+     * @param height of it above the skin [m]
+     * @param yaw of the flow in the skin's plane
+     */
+    record FairingNose(double length, double width, double height, Angle yaw) implements Suction {
+        public FairingNose {
+            if (!(Math.abs(yaw.degrees()) <= MOST_YAW_DEG)) {
+                throw new IllegalArgumentException("yaw of the flow at a fairing is " + yaw.degrees() + " deg; it must be from -30 to 30");
+            }
+        }
+
+        @Override
+        public Answer answer() {
+            return new Coefficient(new Ellipsoid(length / 2, width / 2, height)
+                .leastPressure(Math.cos(yaw.radians()), Math.sin(yaw.radians()), 0));
+        }
+    }
+
+    /**
+     * A strut or planform as an elliptic cylinder.
+     *
+     * @param ratio of thickness to length
+     * @param yaw of the flow
+     */
+    record Strut(double ratio, Angle yaw) implements Suction {
+        public Strut {
+            if (!(ratio > 0 && ratio <= 1) || !(Math.abs(yaw.degrees()) <= MOST_YAW_DEG)) {
+                throw new IllegalArgumentException("strut of thickness ratio " + ratio + " at a yaw of " + yaw.degrees()
+                    + " deg; ratio more than 0 and at most 1, yaw from -30 to 30");
+            }
+        }
+
+        @Override
+        public Answer answer() {
+            double cos = Math.cos(yaw.radians());
+            double sin = Math.sin(yaw.radians());
+            return new Coefficient(1 - Math.pow((1 + ratio) * cos, 2) - Math.pow((1 + 1 / ratio) * sin, 2));
+        }
+    }
+
+    /**
+     * An edge that stands across the flow and is rounded: of a face or bead proud of the skin, or the after edge of
+     * a pocket that is so much deeper than the flow runs into it. Taken as half an ellipse of that height whose crest
+     * has that radius: 1 - (1 + sqrt(height/radius))^2. Our choice: a bead comes out exactly, a step with a flat top
+     * behind its edge sucks less.
+     *
+     * @param height [m]
+     * @param radius of the edge [m]
+     */
+    record RoundedEdge(double height, double radius) implements Suction {
+        public RoundedEdge {
+            if (!(height > 0 && radius > 0 && Double.isFinite(height + radius))) {
+                throw new IllegalArgumentException("edge " + height + " m high rounded to " + radius + " m; both must be more than 0");
+            }
+        }
+
+        @Override
+        public Answer answer() {
+            return new Coefficient(1 - Math.pow(1 + Math.sqrt(height / radius), 2));
+        }
+
+        /** Radius with which an edge of a height has no more suction than such a coefficient, below 0 [m]. */
+        static double radiusFor(double height, double least) {
+            return height / Math.pow(Math.sqrt(1 - least) - 1, 2);
+        }
+    }
+
+    /** A square or sharp edge across the flow. */
+    record SharpEdge() implements Suction {
+        @Override
+        public Answer answer() {
+            return new Unbounded("a sharp edge across the flow: the flow leaves it, and no speed is known to be free of"
+                + " cavitation; round it");
+        }
+    }
+}
