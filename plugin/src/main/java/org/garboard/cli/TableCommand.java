@@ -9,6 +9,7 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
 import org.garboard.cli.print.TextTable;
+import org.garboard.cli.print.TurnsReport;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.lines.ExpandedSection;
@@ -34,7 +35,7 @@ import picocli.CommandLine.Spec;
     description = {
         "Reads a table of offsets and tells what it holds and which cells are likely slips, or lists its faults.",
         "%nPrints stations with their distances, lines, panels of the skin, and girth and deadrise at each "
-            + "station; then each cell that does not go with the cells around it but would if a foot, an inch, some "
+            + "station; how the rows bend; then each cell that does not go with the cells around it but would if a foot, an inch, some "
             + "eighths, two swapped digits or a moved point were undone: a likely slip, which is not a fault; or every fault in the file in one go, each with its row and column, what stands there "
             + "and what was expected.%n"})
 final class TableCommand implements Callable<Integer> {
@@ -70,6 +71,8 @@ final class TableCommand implements Callable<Integer> {
             printPanels(out, hull.lines());
             printStations(out, stations);
             printGirths(out, stations, hull);
+            out.println();
+            TurnsReport.print(out, table);
             out.println();
             printSlips(out, slips, "no likely slip found\n");
         }

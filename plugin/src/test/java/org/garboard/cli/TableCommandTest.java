@@ -1,6 +1,7 @@
 package org.garboard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -70,8 +71,21 @@ class TableCommandTest {
             3        6.000         1.020         2.025
             4        8.000         1.020         2.025
 
+            No row turns from bending one way to bending the other, but for its rounding.
+
             no likely slip found
             """, shell.out());
+    }
+
+    /** At station 2 the sheer stands 30 mm high. */
+    @Test
+    void tellsWhereARowTurns() throws Exception {
+        Files.writeString(wedge, Files.readString(wedge).replace("Sheer,1200,1200,1200,", "Sheer,1200,1200,1230,"));
+        assertTrue(Shell.run("table", wedge).out().contains("""
+            Rows that turn from bending one way to bending the other, by more than their rounding explains:
+            line   gives    turns  between stations
+            Sheer  heights      2  1 and 2, 2 and 3
+            """));
     }
 
     /** A likely slip is no fault: the table is printed as it stands, and the exit code is 0. */
