@@ -48,6 +48,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.craftIsAroundTheHull, "org.garboard.craft", "org.garboard.mount.Mount"),
             breach(ArchitectureTest.flowIsOfTheCraft, "org.garboard.flow", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.panelsStandAlone, "org.garboard.flow.panels", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),

@@ -89,6 +89,9 @@ class ArchitectureTest {
     static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "hull", "offsets", "geometry", "units");
 
     @ArchTest
+    static final ArchRule panelsStandAlone = only("flow.panels");
+
+    @ArchTest
     static final ArchRule waterStandsAlone = only("flow.water", "craft", "units");
 
     @ArchTest
