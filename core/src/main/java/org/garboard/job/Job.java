@@ -1,6 +1,9 @@
 package org.garboard.job;
 
 import java.util.List;
+import java.util.Optional;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.Feature;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Fit;
 import org.garboard.mount.Installation;
@@ -19,21 +22,28 @@ import org.garboard.siting.SitingTask;
  * @param draught height of the floating waterline above base at rest [m]
  * @param transducer what is to be sited
  * @param mounts the ways it may go in, in the order of the job
+ * @param features strakes and fittings on the bottom; none where the job does not list them
  * @param pocket wishes for a keel pocket
  * @param drawing how the sheets are to look
  */
 public record Job(String boat, String hullNumber, String tableFile, Fit fit, double draught,
-                  Transducer transducer, List<Mount> mounts, PocketWish pocket, DrawingWish drawing) {
+                  Transducer transducer, List<Mount> mounts, Optional<List<Feature>> features,
+                  PocketWish pocket, DrawingWish drawing) {
     public Job {
         mounts = List.copyOf(mounts);
+        features = features.map(List::copyOf);
     }
 
-    /** What the search of the bottom needs to know of the job. */
-    public SitingTask sitingTask() {
+    /**
+     * What the search of the bottom needs to know of the job.
+     *
+     * @param laid its features on its hull
+     */
+    public SitingTask sitingTask(BottomFeatures laid) {
         return new SitingTask(draught, new Installation(transducer, pocket), mounts,
             switch (drawing.units()) {
                 case MILLIMETRES -> Mark.FIVE_MILLIMETRES;
                 case FEET_INCHES_EIGHTHS -> Mark.QUARTER_INCH;
-            });
+            }, laid);
     }
 }

@@ -26,6 +26,9 @@ public interface Bed {
     /** To the nearest other knuckle; infinite where the bottom has none. */
     double roomToKnuckle();
 
+    /** In plan, to the nearest strake or fitting that is told; 0 where one lies under it, infinite where none is told. */
+    double roomToFeature();
+
     /** Level, from the nearer end of the footprint and its ramps to the end of the table. */
     double roomToEnds();
 

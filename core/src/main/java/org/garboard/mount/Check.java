@@ -24,4 +24,9 @@ public record Check(String name, Sense sense, double demand, double limit, Strin
 
     /** Which side of the limit is good. */
     public enum Sense { AT_MOST, AT_LEAST, YES_NO, KNOWN_ONLY }
+
+    /** The same in other words. */
+    public Check saying(String words) {
+        return new Check(name, sense, demand, limit, unit, utilisation, verdict, source, words);
+    }
 }

@@ -24,6 +24,9 @@ final class Limits {
     static final Limit ROOM_TO_KNUCKLE = Limit.ofMillimetres(50,
         "our choice, because a backing block inside needs that much landing clear of a knuckle");
 
+    static final Limit ROOM_TO_FEATURE = Limit.ofMillimetres(50,
+        "common practice, no source: flange and bedding need flat skin that far from a strake or fitting");
+
     static final Limit ROOM_TO_ENDS = Limit.ofMillimetres(300,
         "our choice, because transom knees, drains and stern fittings take up that much, and the table ends there");
 

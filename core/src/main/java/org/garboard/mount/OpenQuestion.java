@@ -7,6 +7,9 @@ package org.garboard.mount;
 enum OpenQuestion {
     WET("wet at every speed",
         "Look under way, or at the spray marks: the place must stay in solid water at every speed and in turns."),
+    FEATURES("strakes and fittings",
+        "Look at the bottom: the job does not list what is there. No strake, intake, anode, drain or other fitting may"
+            + " lie under the body or within 50 mm of it."),
     WAKE("wake shadow",
         "Look ahead of the place: no strake end, step, intake, scoop, tunnel, anode, drain or fitting may stand"
             + " in the water that reaches it."),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Demand;
 import org.garboard.mount.Installation;
@@ -24,7 +25,8 @@ final class BottomSearch {
         this.hull = hull;
         this.task = task;
         this.threads = threads;
-        this.ground = new Ground(hull::height, BottomLines.of(hull), task.draught());
+        this.ground = new Ground(hull::height, BottomLines.of(hull), Obstacles.of(task.features(), Sides.BOTH),
+            task.draught());
         this.grid = BottomGrid.read(hull, ground.lines(), step, threads);
     }
 
@@ -46,7 +48,7 @@ final class BottomSearch {
 
     private Suitability suitability(Mount mount) {
         Installation installation = task.installation();
-        List<Demand> demands = mount.demands(installation);
+        List<Demand> demands = task.demands(mount);
         Ground gridGround = ground.on(grid.skin());
         return switch (mount.seat()) {
             case BESIDE_KEEL -> Suitability.ofBottom(grid,

@@ -1,5 +1,8 @@
 package org.garboard.siting;
 
+import java.util.Optional;
+import org.garboard.craft.LaidFeature;
+import org.garboard.geometry.Quad;
 import org.garboard.geometry.StraightFit;
 import org.garboard.mount.Footprint;
 import org.garboard.mount.Installation;
@@ -22,6 +25,9 @@ final class KeelBed implements MeasuredBed {
     private double toEdge;
     private double toChine;
     private double toEnds;
+    /** Pocket and ramps in plan, x and y of each corner. */
+    private final double[] plan = new double[2 * Quad.CORNERS];
+    private int nearest;
 
     private KeelBed(Ground ground, Mount mount, Installation installation, int samples) {
         this.ground = ground;
@@ -61,7 +67,16 @@ final class KeelBed implements MeasuredBed {
         for (LineTrace chine : lines.chines()) {
             toChine = Math.min(toChine, room(chine, x, half));
         }
+        takePlan(x, reach);
         return true;
+    }
+
+    private void takePlan(double x, double reach) {
+        for (int corner = 0; corner < Quad.CORNERS; corner++) {
+            plan[2 * corner] = corner == 0 || corner == 3 ? x - reach : x + reach;
+            plan[2 * corner + 1] = corner < 2 ? -footprint.width() / 2 : footprint.width() / 2;
+        }
+        nearest = ground.obstacles().nearest(plan);
     }
 
     /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
@@ -108,6 +123,16 @@ final class KeelBed implements MeasuredBed {
     @Override
     public double roomToKnuckle() {
         return toChine;
+    }
+
+    @Override
+    public double roomToFeature() {
+        return ground.obstacles().gap(nearest, plan);
+    }
+
+    @Override
+    public Optional<LaidFeature> nearestFeature() {
+        return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
     }
 
     @Override

@@ -3,9 +3,11 @@ package org.garboard.siting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.garboard.craft.LaidFeature;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
+import org.garboard.mount.FeatureChecks;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Seat;
 import org.garboard.mount.Verdict;
@@ -18,6 +20,7 @@ final class PlaceChecks {
         "This mount sits athwart the keel line: it has no place beside it; ask at y = 0.";
 
     private final Hull hull;
+    private final SitingTask task;
     private final Mount mount;
     private final List<Demand> demands;
     private final MeasuredBed bed;
@@ -25,7 +28,8 @@ final class PlaceChecks {
     PlaceChecks(Hull hull, Ground ground, SitingTask task, Mount mount) {
         this.hull = hull;
         this.mount = mount;
-        this.demands = mount.demands(task.installation());
+        this.task = task;
+        this.demands = task.demands(mount);
         this.bed = Beds.fine(ground, mount, task.installation());
     }
 
@@ -36,11 +40,18 @@ final class PlaceChecks {
         List<Check> checks = new ArrayList<>();
         checks.add(seatCheck(measured, beside ? OFF_KEEL : OFF_SKIN));
         for (Demand demand : demands) {
-            checks.add(measured ? demand.check(bed) : demand.unmeasured("Not measured: the footprint finds no seat here."));
+            checks.add(measured ? named(demand.check(bed), demand) : demand.unmeasured("Not measured: the footprint finds no seat here."));
         }
-        checks.addAll(mount.openQuestions());
+        checks.addAll(task.openQuestions(mount));
         return new Site(mount, x, y, hull.height(x, y), hull.girth(x, y),
             measured ? bed.deadrise() : Double.NaN, measured ? bed.slope() : Double.NaN, checks, Optional.empty());
+    }
+
+    /** Which strake or fitting is the nearest. */
+    private Check named(Check check, Demand demand) {
+        Optional<LaidFeature> nearest = demand == FeatureChecks.ROOM ? bed.nearestFeature() : Optional.empty();
+        return nearest.map(feature -> check.saying(check.sentence() + " Nearest: " + feature.kind() + " \"" + feature.name()
+            + "\", " + feature.sides().words() + ".")).orElse(check);
     }
 
     private static Check seatCheck(boolean seated, String otherwise) {

@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Mount;
 
@@ -19,7 +20,8 @@ public final class Siting {
      *
      * <p>A region on which no place that a yard can mark passes every check is left out; of the rest
      * the eight largest are kept, each with its best site. The sites pass every check that can be
-     * made when asked by {@link #at}.
+     * made when asked by {@link #at}. Both sides are taken to be alike: what is on one side of the bottom is
+     * kept clear of on the other too.
      */
     public static List<MountSiting> search(Hull hull, SitingTask task, int threads) {
         return search(hull, task, GRID_STEP, threads);
@@ -39,7 +41,8 @@ public final class Siting {
      * off the skin is a check that is not met, and what cannot be measured there is NOT KNOWN.
      */
     public static Site at(Hull hull, SitingTask task, Mount mount, double x, double y) {
-        Ground ground = new Ground(hull::height, BottomLines.of(hull), task.draught());
+        Sides sides = y == 0 ? Sides.BOTH : y > 0 ? Sides.STARBOARD : Sides.PORT;
+        Ground ground = new Ground(hull::height, BottomLines.of(hull), Obstacles.of(task.features(), sides), task.draught());
         return new PlaceChecks(hull, ground, task, mount).at(x, y);
     }
 }

@@ -1,6 +1,11 @@
 package org.garboard.siting;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.mount.Check;
+import org.garboard.mount.Demand;
+import org.garboard.mount.FeatureChecks;
 import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
 
@@ -11,9 +16,28 @@ import org.garboard.mount.Mount;
  * @param installation what is to be sited
  * @param mounts the ways it may go in, in the order of the job
  * @param mark the step to which places are rounded
+ * @param features what is on the bottom
  */
-public record SitingTask(double draught, Installation installation, List<Mount> mounts, Mark mark) {
+public record SitingTask(double draught, Installation installation, List<Mount> mounts, Mark mark,
+                         BottomFeatures features) {
     public SitingTask {
         mounts = List.copyOf(mounts);
+    }
+
+    /** What a mount demands, and what this boat's strakes and fittings demand of every mount. */
+    List<Demand> demands(Mount mount) {
+        List<Demand> demands = new ArrayList<>(mount.demands(installation));
+        if (!features.laid().isEmpty() || features.list() == BottomFeatures.FeatureList.GIVEN) {
+            demands.add(FeatureChecks.ROOM);
+        }
+        return demands;
+    }
+
+    List<Check> openQuestions(Mount mount) {
+        List<Check> open = new ArrayList<>(mount.openQuestions());
+        if (features.list() == BottomFeatures.FeatureList.MISSING) {
+            open.add(FeatureChecks.notListed());
+        }
+        return open;
     }
 }

@@ -1,6 +1,9 @@
 package org.garboard.siting;
 
 import java.util.Arrays;
+import java.util.Optional;
+import org.garboard.craft.LaidFeature;
+import org.garboard.geometry.Quad;
 
 /**
  * The bed of a footprint beside the keel: the skin under it against its best plane, and the rooms
@@ -36,6 +39,9 @@ final class SkinBed implements MeasuredBed {
     private double toKnuckle;
     private double toEnds;
     private double immersion;
+    /** The rectangle round the footprint in plan, x and y of each corner. */
+    private final double[] plan = new double[2 * Quad.CORNERS];
+    private int nearest;
 
     private SkinBed(Ground ground, Lattice lattice, int fits) {
         this.ground = ground;
@@ -76,6 +82,7 @@ final class SkinBed implements MeasuredBed {
             slideToPlane();
         }
         takeRooms();
+        takePlan();
         return true;
     }
 
@@ -191,6 +198,16 @@ final class SkinBed implements MeasuredBed {
         }
     }
 
+    private void takePlan() {
+        for (int corner = 0; corner < Quad.CORNERS; corner++) {
+            double s = corner == 0 || corner == 3 ? -lattice.halfLength() : lattice.halfLength();
+            double r = corner < 2 ? -lattice.halfWidth() : lattice.halfWidth();
+            plan[2 * corner] = centreX + s * alongX + r * acrossX;
+            plan[2 * corner + 1] = centreY + r * acrossY;
+        }
+        nearest = ground.obstacles().nearest(plan);
+    }
+
     /** Least distance of the long edges from a line; negative where the line crosses the footprint. */
     private double room(LineTrace line) {
         double least = Double.POSITIVE_INFINITY;
@@ -240,6 +257,16 @@ final class SkinBed implements MeasuredBed {
     @Override
     public double roomToKnuckle() {
         return toKnuckle;
+    }
+
+    @Override
+    public double roomToFeature() {
+        return ground.obstacles().gap(nearest, plan);
+    }
+
+    @Override
+    public Optional<LaidFeature> nearestFeature() {
+        return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Hull;
 import org.garboard.mount.FlushThroughHull;
@@ -151,13 +152,13 @@ final class Boats {
     }
 
     static SitingTask inFeet(SitingTask task) {
-        return new SitingTask(task.draught(), task.installation(), task.mounts(), Mark.QUARTER_INCH);
+        return new SitingTask(task.draught(), task.installation(), task.mounts(), Mark.QUARTER_INCH, task.features());
     }
 
     static SitingTask task(double draught, double length, double width, double inclinationDeg, Mount... mounts) {
         Transducer body = new Transducer("body", length, width, 0.060, 0, 0.020, Angle.ofDegrees(inclinationDeg));
         return new SitingTask(draught, new Installation(body, new PocketWish(OptionalDouble.empty(), 0.005, 8)),
-            List.of(mounts), Mark.FIVE_MILLIMETRES);
+            List.of(mounts), Mark.FIVE_MILLIMETRES, BottomFeatures.NOT_LISTED);
     }
 
     static final FlushThroughHull FLUSH = new FlushThroughHull();

@@ -41,7 +41,7 @@ class PlaceTest {
         assertEquals("lean of the element", site.governing().orElseThrow().name());
         assertEquals(0.5, site.governing().orElseThrow().utilisation(), 1e-6);
         assertTrue(site.feasible());
-        assertEquals(7, site.notKnown().size());
+        assertEquals(8, site.notKnown().size());
         assertTrue(site.window().isEmpty());
     }
 
@@ -60,7 +60,7 @@ class PlaceTest {
         assertEquals(0, site.deadrise());
         assertEquals(0, site.girth());
         assertTrue(site.feasible());
-        assertEquals(7, site.notKnown().size());
+        assertEquals(8, site.notKnown().size());
     }
 
     /** A knuckle 100 mm outboard of the footprint's edge, then one that the footprint straddles. */

@@ -132,7 +132,7 @@ class SearchLawTest {
             List<Polygon> regions = siting.regions().stream().map(SearchLawTest::polygon).toList();
             regions.forEach(region -> assertTrue(region.isValid(), c.name()));
             Geometry all = PLAN.createMultiPolygon(regions.toArray(Polygon[]::new));
-            Ground ground = new Ground(c.hull()::height, BottomLines.of(c.hull()), c.task().draught());
+            Ground ground = new Ground(c.hull()::height, BottomLines.of(c.hull()), Obstacles.NONE, c.task().draught());
             PlaceChecks checks = new PlaceChecks(c.hull(), ground, c.task(), Boats.FLUSH);
             int inside = 0;
             for (double x = 0.013; x < c.hull().afterEnd(); x += 0.1237) {

@@ -16,7 +16,7 @@ class SkinBedTest {
     private static Ground ground(DoubleBinaryOperator skin, double draught) {
         LineTrace keel = new LineTrace(x -> 0, x -> skin.applyAsDouble(x, 0), 0, 6);
         LineTrace chine = new LineTrace(x -> 1, x -> skin.applyAsDouble(x, 1), 0, 6);
-        return new Ground(skin, new BottomLines(keel, chine, List.of(), List.of(), 0, 6), draught);
+        return new Ground(skin, new BottomLines(keel, chine, List.of(), List.of(), 0, 6), Obstacles.NONE, draught);
     }
 
     private static SkinBed fine(DoubleBinaryOperator skin) {

@@ -3,6 +3,7 @@ package org.garboard.bench;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Hull;
 import org.garboard.mount.FlushThroughHull;
@@ -45,7 +46,7 @@ public class SearchBench {
         hull = Hull.faired(DemoHull.table("outboard-39"));
         Transducer body = new Transducer("body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(20));
         task = new SitingTask(0.58, new Installation(body, new PocketWish(OptionalDouble.empty(), 0.0025, 8)),
-                List.of(new FlushThroughHull(), new KeelPocket()), Mark.FIVE_MILLIMETRES);
+                List.of(new FlushThroughHull(), new KeelPocket()), Mark.FIVE_MILLIMETRES, BottomFeatures.NOT_LISTED);
     }
 
     @Benchmark

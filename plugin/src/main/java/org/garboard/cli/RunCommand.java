@@ -65,7 +65,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
         Hull hull = source.table().hull(source.job().fit());
-        SitingRecord decided = SitingChain.decide(hull, source.job(), threads.count());
+        SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), threads.count());
         Answer answer = new Answer(decided, source.table().table().origin());
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
             new Provenance(Version.number(), source.table().file().sha256()));

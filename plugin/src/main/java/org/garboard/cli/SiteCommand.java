@@ -15,6 +15,7 @@ import org.garboard.job.SitingRecord;
 import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Site;
 import org.garboard.siting.Siting;
+import org.garboard.siting.SitingTask;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,12 +58,13 @@ final class SiteCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file);
         Hull hull = source.table().hull(source.job().fit());
         String origin = source.table().table().origin();
-        Exit exit = at == null ? search(source.job(), hull, origin) : check(source.job(), hull, origin);
+        Exit exit = at == null ? search(source, hull, origin) : check(source, hull, origin);
         return exit.code();
     }
 
-    private Exit search(Job job, Hull hull, String origin) {
-        SitingRecord decided = SitingChain.decide(hull, job, threads.count());
+    private Exit search(JobSource source, Hull hull, String origin) throws InputFault {
+        Job job = source.job();
+        SitingRecord decided = SitingChain.decide(hull, job, source.features(hull), threads.count());
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {
             SiteCsv table = new SiteCsv(out);
@@ -79,9 +81,11 @@ final class SiteCommand implements Callable<Integer> {
         return answer.isYes() ? Exit.DONE : Exit.NO;
     }
 
-    private Exit check(Job job, Hull hull, String origin) {
+    private Exit check(JobSource source, Hull hull, String origin) throws InputFault {
+        Job job = source.job();
+        SitingTask task = job.sitingTask(source.features(hull));
         List<Site> places = job.mounts().stream()
-            .map(mount -> Siting.at(hull, job.sitingTask(), mount, at.x(), at.y()))
+            .map(mount -> Siting.at(hull, task, mount, at.x(), at.y()))
             .toList();
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {

@@ -2,6 +2,7 @@ package org.garboard.cli;
 
 import java.util.List;
 import java.util.Optional;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.cutout.KeelPocketCut;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketOutcome;
@@ -17,15 +18,17 @@ import org.garboard.siting.Siting;
 final class SitingChain {
     private final Hull hull;
     private final Job job;
+    private final BottomFeatures features;
 
-    private SitingChain(Hull hull, Job job) {
+    private SitingChain(Hull hull, Job job, BottomFeatures features) {
         this.hull = hull;
         this.job = job;
+        this.features = features;
     }
 
     /** The decision. It does not depend on the number of threads. */
-    static SitingRecord decide(Hull hull, Job job, int threads) {
-        return new SitingChain(hull, job).decide(Siting.search(hull, job.sitingTask(), threads));
+    static SitingRecord decide(Hull hull, Job job, BottomFeatures features, int threads) {
+        return new SitingChain(hull, job, features).decide(Siting.search(hull, job.sitingTask(features), threads));
     }
 
     private SitingRecord decide(List<MountSiting> sitings) {
@@ -42,7 +45,7 @@ final class SitingChain {
         Optional<MountSiting> advised = sitings.stream()
             .filter(siting -> !siting.sites().isEmpty() && (!isPocket(siting) || pocket.isPresent()))
             .findFirst();
-        return new SitingRecord(job, sitings, advised, pocket, refusal);
+        return new SitingRecord(job, features, sitings, advised, pocket, refusal);
     }
 
     private static boolean isPocket(MountSiting siting) {

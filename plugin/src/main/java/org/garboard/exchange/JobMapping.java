@@ -31,6 +31,7 @@ final class JobMapping {
             Lengths.metres(job.getDraught()),
             transducer(job.getTransducer()),
             mounts(job.getMounts()),
+            Optional.ofNullable(job.getFeatures()).map(FeatureMapping::toFeatures),
             pocket(Optional.ofNullable(job.getPocket()).orElseGet(Pocket::new)),
             drawing(job.getDrawing()));
     }

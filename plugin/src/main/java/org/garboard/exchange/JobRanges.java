@@ -50,6 +50,9 @@ final class JobRanges {
         if (job.getMounts() != null) {
             checkMounts(job.getMounts());
         }
+        if (job.getFeatures() != null) {
+            faults.addAll(new FeatureRanges(file, reading).faults(job.getFeatures()));
+        }
         if (job.getPocket() != null) {
             checkPocket(job.getPocket());
         }

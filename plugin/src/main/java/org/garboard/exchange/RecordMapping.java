@@ -29,6 +29,7 @@ final class RecordMapping {
         bean.setInputs(inputs(source, job));
         bean.setBoat(boat(job));
         bean.setTransducer(transducer(job.transducer()));
+        bean.setFeatures(FeatureMapping.toBean(decided.features()));
         bean.setPocketWish(pocketWish(job.pocket()));
         bean.setDrawing(drawing(job.drawing()));
         bean.setAnswer(answer(decided, answer));

@@ -106,7 +106,7 @@ final class SchemaFaults implements ErrorHandler {
 
     private String incomplete(SchemaMessage message) {
         List<String> missing = message.expected().stream().filter(name -> !optional.contains(name)).toList();
-        String choice = trail.element().equals("mounts") ? " one of " : " ";
+        String choice = List.of("mounts", "at").contains(trail.element()) ? " one of " : " ";
         return "<" + trail.element() + "> lacks" + choice + tags(missing);
     }
 

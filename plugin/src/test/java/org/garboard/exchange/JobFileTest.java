@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Fit;
@@ -26,7 +27,7 @@ class JobFileTest {
     void readsEveryValueOfASoundJob() {
         Job expected = new Job("Test boat", "T-1", "offsets.csv", Fit.WITHIN_ROUNDING, 0.58,
             new Transducer("Test body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(0)),
-            List.of(new KeelPocket(), new FlushThroughHull()),
+            List.of(new KeelPocket(), new FlushThroughHull()), Optional.empty(),
             new PocketWish(OptionalDouble.of(0.0508), 0.003, 12),
             new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
                 "OB39-TD-01", "Demonstration yard", "Loft", "Surveyor", "2026-03-14", "A"));

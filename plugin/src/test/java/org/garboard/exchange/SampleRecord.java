@@ -3,6 +3,7 @@ package org.garboard.exchange;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.Pocket;
 import org.garboard.job.SitingRecord;
@@ -30,12 +31,12 @@ final class SampleRecord {
     static SitingRecord withPocket() {
         MountSiting pocket = new MountSiting(new KeelPocket(), List.of(region()), List.of(site()), Optional.empty());
         MountSiting flush = new MountSiting(new FlushThroughHull(), List.of(), List.of(), Optional.of(nearest()));
-        return new SitingRecord(SampleJob.job(), List.of(pocket, flush), Optional.of(pocket), Optional.of(pocket()), "");
+        return new SitingRecord(SampleJob.job(), BottomFeatures.NOT_LISTED, List.of(pocket, flush), Optional.of(pocket), Optional.of(pocket()), "");
     }
 
     static SitingRecord refused() {
         MountSiting pocket = new MountSiting(new KeelPocket(), List.of(), List.of(), Optional.of(nearest()));
-        return new SitingRecord(SampleJob.job(), List.of(pocket), Optional.empty(), Optional.empty(),
+        return new SitingRecord(SampleJob.job(), BottomFeatures.NOT_LISTED, List.of(pocket), Optional.empty(), Optional.empty(),
             "the keel pocket has no site & no depth < 10 mm");
     }
 

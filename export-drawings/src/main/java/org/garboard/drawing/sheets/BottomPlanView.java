@@ -46,6 +46,7 @@ final class BottomPlanView {
         BottomPlanView view = new BottomPlanView(task, scale);
         view.hullLines();
         view.shown.addAll(RegionHatch.below(task.record().sitings(), view.paper));
+        view.shown.addAll(FeaturesBelow.of(task.record().features().laid(), view.paper, view.lettering.figures()));
         view.directions();
         view.balloons(sites);
         sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(view::distances);

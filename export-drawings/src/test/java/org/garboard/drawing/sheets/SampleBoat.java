@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.KeelPocketCut;
 import org.garboard.cutout.Pocket;
@@ -104,7 +105,7 @@ record SampleBoat(double length, int stations) {
 
     private Job job(DrawingWish wish, Fit fit, Transducer body, double rampRatio) {
         return new Job("Sample boat", "S-014", "offsets.csv", fit, 0.06 * length, body,
-                List.of(new FlushThroughHull(), new KeelPocket()),
+                List.of(new FlushThroughHull(), new KeelPocket()), Optional.empty(),
                 new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish);
     }
 
@@ -129,7 +130,7 @@ record SampleBoat(double length, int stations) {
         Job job = job(wish, fit, body, rampRatio);
         MountSiting flush = flush();
         MountSiting pocket = keelPocket();
-        return new SitingRecord(job, List.of(flush, pocket), Optional.of(flush), Optional.of(pocket(job)), "");
+        return new SitingRecord(job, BottomFeatures.NOT_LISTED, List.of(flush, pocket), Optional.of(flush), Optional.of(pocket(job)), "");
     }
 
     Pocket pocket(Job job) {
@@ -144,7 +145,7 @@ record SampleBoat(double length, int stations) {
     /** The same boat where every check of the pocket is met, and yet it cannot be built. */
     SitingRecord refused(Units units, Paper paper) {
         SitingRecord built = record(units, paper);
-        return new SitingRecord(built.job(), built.sitings(), built.advised(), Optional.empty(),
+        return new SitingRecord(built.job(), built.features(), built.sitings(), built.advised(), Optional.empty(),
                 "at a depth of 50.0 mm the face stands 20.2 mm proud of the skin at its outer edges; what works: a depth of "
                         + "71.0 mm or more");
     }
@@ -156,7 +157,7 @@ record SampleBoat(double length, int stations) {
                 "our choice", "The face lies too near the surface.");
         Site nearest = new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
                 List.of(failing), Optional.empty());
-        return new SitingRecord(record(units, paper).job(),
+        return new SitingRecord(record(units, paper).job(), BottomFeatures.NOT_LISTED,
                 List.of(new MountSiting(site.mount(), List.of(), List.of(), Optional.of(nearest))),
                 Optional.empty(), Optional.empty(), "");
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.drawing.dxf.SheetDxfRules;
@@ -40,7 +41,7 @@ class SheetSetTest {
     @Test
     void exact_noPocketNoSheetFour() {
         SitingRecord with = BOAT.record(Units.MILLIMETRES, Paper.A2);
-        SitingRecord without = new SitingRecord(with.job(), with.sitings(), with.advised(), Optional.empty(),
+        SitingRecord without = new SitingRecord(with.job(), BottomFeatures.NOT_LISTED, with.sitings(), with.advised(), Optional.empty(),
                 "ramps of 1:8 run off the ends of the table; ramps of 1:5.0 or steeper");
         DrawnSet set = SheetSet.draw(without, BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
         assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg"), names(set));

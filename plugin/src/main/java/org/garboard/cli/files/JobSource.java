@@ -4,11 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.Feature;
 import org.garboard.exchange.FileFault;
 import org.garboard.exchange.FileHash;
 import org.garboard.exchange.JobFile;
 import org.garboard.exchange.JobReading;
+import org.garboard.hull.Hull;
 import org.garboard.job.Job;
+import org.garboard.units.FixedDecimal;
 
 /**
  * A job that was read, with the table that it names.
@@ -29,6 +35,21 @@ public record JobSource(Job job, FileHash file, TableSource table) {
         Job job = ((JobReading.Read) reading).job();
         FileHash file = FileHash.of(path.getFileName().toString(), bytes);
         return new JobSource(job, file, TableSource.read(tablePath(path, job), job.tableFile()));
+    }
+
+    /** What job and table tell of the bottom, laid on the hull drawn from the table. */
+    public BottomFeatures features(Hull hull) throws InputFault {
+        List<String> off = new ArrayList<>();
+        for (Feature feature : job.features().orElse(List.of())) {
+            feature.placeOffSkin(hull).ifPresent(place -> off.add(file.name() + ": " + feature.kind() + " \"" + feature.name()
+                + "\": its place" + (feature.places().size() > 1 ? " " + (place + 1) : "") + " is off the skin, which runs from x = "
+                + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3)
+                + " m; correct its x, y or girth"));
+        }
+        if (!off.isEmpty()) {
+            throw new InputFault(off);
+        }
+        return BottomFeatures.on(hull, job.features());
     }
 
     /** The table's file; a link that leads out of the job's folder is not followed. */

@@ -1,0 +1,34 @@
+package org.garboard.craft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.garboard.hull.Hull;
+
+/**
+ * What is on the bottom, as far as job and table tell.
+ *
+ * @param laid in the order of the job
+ * @param list whether the job lists what is there, if only to say that nothing is
+ */
+public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
+    public static final BottomFeatures NOT_LISTED = new BottomFeatures(List.of(), FeatureList.MISSING);
+
+    /** Where nothing is listed, nothing is known to be clear. */
+    public enum FeatureList { GIVEN, MISSING }
+
+    public BottomFeatures {
+        laid = List.copyOf(laid);
+    }
+
+    /**
+     * Laid on the hull.
+     *
+     * @param listed what the job lists, every place on the skin; none where it has no list
+     */
+    public static BottomFeatures on(Hull hull, Optional<List<Feature>> listed) {
+        List<LaidFeature> laid = new ArrayList<>();
+        listed.ifPresent(list -> list.forEach(feature -> laid.add(feature.on(hull))));
+        return new BottomFeatures(laid, listed.isPresent() ? FeatureList.GIVEN : FeatureList.MISSING);
+    }
+}
