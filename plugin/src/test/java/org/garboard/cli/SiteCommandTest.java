@@ -107,6 +107,21 @@ class SiteCommandTest {
     }
 
     @Test
+    void keepsClearOfWhatTheJobListsAndRefusesWhatIsOffTheSkin() throws Exception {
+        String strake = "  <features>\n    <strake name=\"Strake\" side=\"both\">\n      <at><x unit=\"m\">2</x><y unit=\"m\">0.5</y></at>\n"
+            + "      <at><ahead-of-after-end unit=\"m\">1</ahead-of-after-end><y unit=\"m\">0.5</y></at>\n"
+            + "      <width unit=\"mm\">60</width>\n      <height unit=\"mm\">30</height>\n    </strake>\n  </features>\n  <drawing>";
+        task.with("  <drawing>", strake);
+        Shell on = Shell.run("site", task.job(), "--at", "4,0.5");
+        assertEquals(4, on.code(), on.err());
+        assertTrue(on.out().contains("room to strakes and fittings"), on.out());
+        assertEquals(0, Shell.run("site", task.job(), "--at", "4,0.65", "--csv").code());
+        task.with("<at><x unit=\"m\">2</x>", "<at><x unit=\"m\">20</x>");
+        assertEquals(new Shell(3, "", "job.xml: lifting strake \"Strake\": its place 1 is off the skin, which runs from x = 0.000 m to 8.000 m; "
+            + "correct its x, y or girth\n"), Shell.run("site", task.job()));
+    }
+
+    @Test
     void tellsAMissingTable() throws Exception {
         Files.delete(folder.resolve("wedge.csv"));
         assertEquals(new Shell(3, "", task.job()
