@@ -52,6 +52,12 @@ public final class KnotVector {
         return clamped(sites[0], sites[n - 1], interior);
     }
 
+    /** The same cells, the outermost drawn out to a start no later and an end no earlier. */
+    KnotVector reaching(double start, double end) {
+        double[] inner = Arrays.copyOfRange(knots, ORDER, knots.length - ORDER);
+        return clamped(Math.min(start, start()), Math.max(end, end()), inner);
+    }
+
     /** Number of basis functions, hence of poles. */
     public int size() {
         return knots.length - ORDER;

@@ -23,8 +23,23 @@ public final class SplineSites {
      * @param sites at least two, strictly rising
      */
     public SplineSites(double... sites) {
+        this(KnotVector.notAKnot(sites), sites);
+    }
+
+    /**
+     * The same splines written over a longer stretch: beyond the outermost sites the end's cubic goes on.
+     *
+     * @param start no more than the first site
+     * @param end no less than the last
+     * @param sites at least two, strictly rising
+     */
+    public static SplineSites over(double start, double end, double... sites) {
+        return new SplineSites(KnotVector.notAKnot(sites).reaching(start, end), sites);
+    }
+
+    private SplineSites(KnotVector knots, double[] sites) {
         this.sites = sites.clone();
-        this.knots = KnotVector.notAKnot(sites);
+        this.knots = knots;
         this.at = sites.length < knots.size() ? greville(knots) : this.sites;
         this.rows = factored();
     }

@@ -2,33 +2,52 @@ package org.garboard.hull;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
+import org.garboard.geometry.CubicSpline;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.units.Angle;
 
-/** The hull surface: panels between named lines, lofted through the stations. */
+/**
+ * The hull surface: panels between named lines, lofted through the stations; broken into lengths where steps
+ * cross the bottom, each ending at a face.
+ */
 public final class Hull {
-    /** Two panels this near at a knuckle are at one height, and the inboard one answers [m]. */
+    /** Two places this near at a knuckle are at one height, and the inboard one answers [m]. */
     private static final double SAME_HEIGHT = 1e-9;
 
+    private final HullLength[] lengths;
     private final List<Panel> panels;
     private final List<HullLine> lines;
+    private final List<Step> steps;
     private final double within;
     private final double forwardEnd;
     private final double afterEnd;
 
+    /** A hull of one length. */
     Hull(List<HullLine> lines, List<Panel> panels, double within) {
+        this(List.of(new HullLength(panels)), lines, List.of(), within);
+    }
+
+    /**
+     * @param lengths from forward aft
+     * @param lines of the whole hull
+     * @param steps between the lengths, one fewer
+     */
+    Hull(List<HullLength> lengths, List<HullLine> lines, List<Step> steps, double within) {
+        this.lengths = lengths.toArray(HullLength[]::new);
+        this.panels = lengths.stream().flatMap(length -> length.panels().stream()).toList();
         this.lines = List.copyOf(lines);
-        this.panels = List.copyOf(panels);
+        this.steps = List.copyOf(steps);
         this.within = within;
         this.forwardEnd = panels.get(0).knotsAlong().start();
-        this.afterEnd = panels.get(0).knotsAlong().end();
+        this.afterEnd = panels.get(panels.size() - 1).aft().most();
     }
 
     /**
@@ -51,8 +70,7 @@ public final class Hull {
      * @throws HullNotDrawn if the skin is too thick for its shape, or no surface keeps to the table
      */
     public static Hull faired(HullOffsets table) {
-        boolean fairs = table.leastCount() > 0 && table.stations().size() > 2;
-        return outside(fairs ? Loft.within(table) : Loft.through(table), table.surface());
+        return outside(Loft.within(table), table.surface());
     }
 
     private static Hull outside(Hull drawn, SkinSurface surface) {
@@ -60,9 +78,22 @@ public final class Hull {
         return Arrays.stream(thickness).allMatch(each -> each == 0) ? drawn : OutsideLoft.of(drawn, thickness);
     }
 
-    /** Panels from the keel outward. */
+    /**
+     * Panels of each length from the keel outward, the lengths from forward aft. A hull has one length more than
+     * steps, and each has the same panels.
+     */
     public List<Panel> panels() {
         return panels;
+    }
+
+    /** How many panels there are from keel to sheer. */
+    public int panelsAcross() {
+        return lines.size() - 1;
+    }
+
+    /** The steps across the bottom, from forward aft. */
+    public List<Step> steps() {
+        return steps;
     }
 
     /** Named lines from keel to sheer: keel, flat keel's edge if any, chines, sheer. */
@@ -120,54 +151,26 @@ public final class Hull {
      * @return false, and nothing written, off the skin
      */
     public boolean evaluate(double x, double y, double[] out, int at) {
-        if (!(x >= forwardEnd && x <= afterEnd)) {
-            return false;
-        }
-        CellIndex along = panels.get(0).cells().along();
-        int cell = along.cell(x);
-        double t = along.local(cell, x);
-        double side = Math.abs(y);
-        PanelCells best = null;
-        double bestV = 0;
-        for (int p = 0; p < panels.size(); p++) {
-            PanelCells cells = panels.get(p).cells();
-            double v = cells.acrossAt(cell, t, side);
-            if (v == v && (best == null
-                    || cells.height(cell, t, v) < best.height(cell, t, bestV) - SAME_HEIGHT)) {
-                best = cells;
-                bestV = v;
+        HullLength length = lengthAt(x, Math.abs(y));
+        return length != null && length.evaluate(x, y, out, at);
+    }
+
+    private HullLength lengthAt(double x, double side) {
+        if (x >= forwardEnd) {
+            for (HullLength length : lengths) {
+                if (length.reaches(x, side)) {
+                    return length;
+                }
             }
         }
-        if (best == null) {
-            return false;
-        }
-        best.evaluate(x, cell, t, bestV, out, at);
-        if (y < 0) {
-            out[at + Panel.Y] = y;
-            out[at + Panel.NY] = -out[at + Panel.NY];
-        }
-        return true;
+        return null;
     }
 
     /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
     public double height(double x, double y) {
-        if (!(x >= forwardEnd && x <= afterEnd)) {
-            return Double.NaN;
-        }
-        CellIndex along = panels.get(0).cells().along();
-        int cell = along.cell(x);
-        double t = along.local(cell, x);
-        double lowest = Double.NaN;
         double side = Math.abs(y);
-        for (int p = 0; p < panels.size(); p++) {
-            PanelCells cells = panels.get(p).cells();
-            double v = cells.acrossAt(cell, t, side);
-            if (v == v) {
-                double z = cells.height(cell, t, v);
-                lowest = z >= lowest ? lowest : z;
-            }
-        }
-        return lowest;
+        HullLength length = lengthAt(x, side);
+        return length == null ? Double.NaN : length.height(x, side);
     }
 
     /**
@@ -177,61 +180,80 @@ public final class Hull {
      * @param out filled from {@code at} with {@code count} heights
      */
     public void heights(double x, double step, double[] out, int at, int count) {
-        Arrays.fill(out, at, at + count, Double.NaN);
-        if (x >= forwardEnd && x <= afterEnd) {
-            for (Panel panel : panels) {
-                panel.cells().lowerHeights(x, step, out, at, count);
+        HullLength whole = wholeAt(x);
+        if (whole != null) {
+            whole.heights(x, step, out, at, count);
+        } else {
+            for (int i = 0; i < count; i++) {
+                out[at + i] = height(x, i * step);
             }
         }
     }
 
-    /** Girth from the keel line along the section's skin to y [m], NaN off the skin; never negative. */
-    public double girth(double x, double y) {
-        if (!(x >= forwardEnd && x <= afterEnd)) {
-            return Double.NaN;
+    /** The length whose section at x no face cuts; null where there is none such. */
+    private HullLength wholeAt(double x) {
+        HullLength whole = x >= forwardEnd ? Arrays.stream(lengths).filter(length -> length.reaches(x)).findFirst().orElse(null) : null;
+        return whole != null && whole.isWhole(x) ? whole : null;
+    }
+
+    /**
+     * The skin of a section from the keel outward, run by run: a panel each, or where faces cut the section
+     * the parts of panels that are skin. Empty off the hull.
+     */
+    public List<SkinRun> runs(double x) {
+        HullLength whole = wholeAt(x);
+        if (whole != null) {
+            return whole.panels().stream().map(panel -> new SkinRun(panel, x, 0, 1)).toList();
         }
-        CellIndex along = panels.get(0).cells().along();
-        int cell = along.cell(x);
-        double t = along.local(cell, x);
+        List<SkinRun> runs = new ArrayList<>();
+        for (int p = 0; p < panelsAcross() && x >= forwardEnd; p++) {
+            List<SkinRun> ofPanel = new ArrayList<>();
+            for (HullLength length : lengths) {
+                ofPanel.addAll(SkinRun.of(length.panels().get(p), x));
+            }
+            ofPanel.sort(Comparator.comparingDouble(SkinRun::middle));
+            runs.addAll(ofPanel);
+        }
+        return runs;
+    }
+
+    /**
+     * Girth from the keel line along the section's skin to y [m], over the face of a step where it lies between;
+     * NaN off the skin; never negative.
+     */
+    public double girth(double x, double y) {
+        double side = Math.abs(y);
         double best = Double.NaN;
         double bestZ = Double.POSITIVE_INFINITY;
         double inner = 0;
-        for (Panel panel : panels) {
-            double v = panel.cells().acrossAt(cell, t, Math.abs(y));
-            PanelSection section = new PanelSection(panel, x);
-            if (v == v && section.value(Coordinate.Z, v) < bestZ - SAME_HEIGHT) {
-                bestZ = section.value(Coordinate.Z, v);
-                best = inner + section.girthTo(v);
+        SkinRun before = null;
+        for (SkinRun run : runs(x)) {
+            inner += before == null ? 0 : before.gapTo(run);
+            double v = run.across(side);
+            if (v == v && run.z(v) < bestZ - SAME_HEIGHT) {
+                bestZ = run.z(v);
+                best = inner + run.girthTo(v);
             }
-            inner += section.girthTo(1);
+            inner += run.girthTo(run.to());
+            before = run;
         }
         return best;
     }
 
     /** Half-breadth at x and height z [m], the outermost where there are several. */
     public OptionalDouble halfBreadth(double x, double z) {
-        if (!(x >= forwardEnd && x <= afterEnd)) {
-            return OptionalDouble.empty();
-        }
         double outermost = -1;
-        for (Panel panel : panels) {
-            PanelSection section = new PanelSection(panel, x);
-            for (double v : section.crossings(Coordinate.Z, z)) {
-                outermost = Math.max(outermost, section.value(Coordinate.Y, v));
+        for (SkinRun run : runs(x)) {
+            for (double v : run.section().crossings(Coordinate.Z, z)) {
+                outermost = v >= run.from() && v <= run.to() ? Math.max(outermost, run.y(v)) : outermost;
             }
         }
         return outermost < 0 ? OptionalDouble.empty() : OptionalDouble.of(outermost);
     }
 
-    /** The section at x: a curve per panel, from the keel outward, starboard, within chord [m] of true. */
+    /** The section at x: a curve per run of skin, from the keel outward, starboard, within chord [m] of true. */
     public List<Curve> section(double x, double chord) {
-        List<Curve> curves = new ArrayList<>();
-        if (x >= forwardEnd && x <= afterEnd) {
-            for (int p = 0; p < panels.size(); p++) {
-                curves.add(new Curve(p, new PanelSection(panels.get(p), x).points(chord)));
-            }
-        }
-        return curves;
+        return runs(x).stream().map(run -> new Curve(panels.indexOf(run.panel()), run.points(chord))).toList();
     }
 
     /** The buttock at y [m], starboard, within chord [m] of true. */
@@ -264,21 +286,36 @@ public final class Hull {
         return curves;
     }
 
-    /** A named line as points, within chord [m] of true, forward to aft. */
-    public Curve line(HullLine line, double chord) {
+    /** A named line as points, a curve for each of its pieces, within chord [m] of true, forward to aft. */
+    public List<Curve> line(HullLine line, double chord) {
+        List<Curve> curves = new ArrayList<>();
+        int panel = Math.min(lines.indexOf(line), panelsAcross() - 1);
+        for (int piece = 0; piece < line.pieces(); piece++) {
+            curves.add(new Curve(piece * panelsAcross() + panel, points(line, piece, chord)));
+        }
+        return curves;
+    }
+
+    private static List<Vector3D> points(HullLine line, int piece, double chord) {
+        CubicSpline y = line.halfBreadth(piece);
+        CubicSpline z = line.height(piece);
+        double start = line.from(piece);
         List<Vector3D> points = new ArrayList<>();
-        CellIndex cells = panels.get(0).cells().along();
-        points.add(Vector3D.of(forwardEnd, line.y(forwardEnd), line.z(forwardEnd)));
-        for (int cell = 0; cell < cells.cells(); cell++) {
-            double from = cells.bound(cell);
-            double to = cells.bound(cell + 1);
-            double bend = Math.max(line.bend(from), line.bend(to));
+        points.add(Vector3D.of(start, y.value(start), z.value(start)));
+        for (int cell = 0; cell < z.knots().cells(); cell++) {
+            double from = Math.max(start, z.knots().cellStart(cell));
+            double to = Math.min(line.to(piece), z.knots().cellStart(cell + 1));
+            double bend = Math.max(bend(y, z, from), bend(y, z, to));
             int pieces = Math.max(1, (int) Math.ceil((to - from) * Math.sqrt(bend / (8 * chord))));
-            for (int i = 1; i <= pieces; i++) {
+            for (int i = 1; i <= pieces && to > from; i++) {
                 double x = from + (to - from) * i / pieces;
-                points.add(Vector3D.of(x, line.y(x), line.z(x)));
+                points.add(Vector3D.of(x, y.value(x), z.value(x)));
             }
         }
-        return new Curve(Math.min(lines.indexOf(line), panels.size() - 1), points);
+        return points;
+    }
+
+    private static double bend(CubicSpline y, CubicSpline z, double x) {
+        return Math.hypot(y.derivative(2, x), z.derivative(2, x));
     }
 }

@@ -1,20 +1,60 @@
 package org.garboard.hull;
 
+import java.util.List;
 import org.garboard.geometry.CubicSpline;
 import org.garboard.offsets.LineKind;
 
-/** A named line of the hull as a curve along the length: keel, flat keel's edge, chine, sheer. */
+/**
+ * A named line of the hull as a curve along the length: keel, flat keel's edge, chine, sheer. Where the hull
+ * has steps it is broken there into pieces.
+ */
 public final class HullLine {
     private final String name;
     private final LineKind kind;
-    private final CubicSpline halfBreadth;
-    private final CubicSpline height;
+    private final List<Piece> pieces;
 
-    HullLine(String name, LineKind kind, CubicSpline halfBreadth, CubicSpline height) {
+    /** One unbroken piece, from x to x [m]. */
+    private record Piece(CubicSpline halfBreadth, CubicSpline height, double from, double to) {
+    }
+
+    private HullLine(String name, LineKind kind, List<Piece> pieces) {
         this.name = name;
         this.kind = kind;
-        this.halfBreadth = halfBreadth;
-        this.height = height;
+        this.pieces = List.copyOf(pieces);
+    }
+
+    /** In one piece. */
+    HullLine(String name, LineKind kind, CubicSpline halfBreadth, CubicSpline height) {
+        this(name, kind, List.of(new Piece(halfBreadth, height, height.knots().start(), height.knots().end())));
+    }
+
+    /** The line of a whole hull from those of its lengths, forward to aft. */
+    static HullLine joined(List<HullLine> lines) {
+        return lines.size() == 1 ? lines.get(0) : new HullLine(lines.get(0).name, lines.get(0).kind,
+            lines.stream().flatMap(line -> line.pieces.stream()).toList());
+    }
+
+    /** The same piece, written over splines that may reach farther, ending where faces cut it. */
+    HullLine between(CubicSpline drawnY, CubicSpline drawnZ, EndFace fore, EndFace aft) {
+        return new HullLine(name, kind,
+            List.of(new Piece(drawnY, drawnZ, end(drawnY, drawnZ, fore), end(drawnY, drawnZ, aft))));
+    }
+
+    private static double end(CubicSpline y, CubicSpline z, EndFace face) {
+        double low = face.least();
+        double high = face.most();
+        while (high - low > 0) {
+            double middle = 0.5 * (low + high);
+            if (middle <= low || middle >= high) {
+                break;
+            }
+            if (middle <= face.x(y.value(middle), z.value(middle))) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high <= face.x(y.value(high), z.value(high)) ? high : low;
     }
 
     public String name() {
@@ -25,26 +65,48 @@ public final class HullLine {
         return kind;
     }
 
-    /** Half-breadth at x [m]. */
+    /** Half-breadth at x [m]; at a step that of the forward piece. */
     public double y(double x) {
-        return halfBreadth.value(x);
+        return at(x).halfBreadth.value(x);
     }
 
-    /** Height above base at x [m]. */
+    /** Height above base at x [m]; at a step that of the forward piece. */
     public double z(double x) {
-        return height.value(x);
+        return at(x).height.value(x);
+    }
+
+    private Piece at(double x) {
+        int i = 0;
+        while (i < pieces.size() - 1 && x > pieces.get(i).to) {
+            i++;
+        }
+        return pieces.get(i);
+    }
+
+    int pieces() {
+        return pieces.size();
+    }
+
+    /** x at which a piece begins [m]. */
+    double from(int piece) {
+        return pieces.get(piece).from;
+    }
+
+    /** x at which a piece ends [m]. */
+    double to(int piece) {
+        return pieces.get(piece).to;
     }
 
     /** Size of the second derivative of (y, z) along x [1/m]. */
     double bend(double x) {
-        return Math.hypot(halfBreadth.derivative(2, x), height.derivative(2, x));
+        return Math.hypot(at(x).halfBreadth.derivative(2, x), at(x).height.derivative(2, x));
     }
 
-    CubicSpline halfBreadth() {
-        return halfBreadth;
+    CubicSpline halfBreadth(int piece) {
+        return pieces.get(piece).halfBreadth;
     }
 
-    CubicSpline height() {
-        return height;
+    CubicSpline height(int piece) {
+        return pieces.get(piece).height;
     }
 }

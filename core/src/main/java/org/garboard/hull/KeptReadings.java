@@ -27,18 +27,16 @@ final class KeptReadings {
     }
 
     /**
-     * The same hull.
-     *
-     * @throws HullNotDrawn at the first point, from the keel outward and forward to aft, that it strays from
+     * @param drawn between the named lines, from the keel outward
+     * @throws HullNotDrawn at the first point, from the keel outward and forward to aft, that they stray from
      */
-    Hull checked(Hull hull) {
+    void check(List<Panel> drawn) {
         List<PanelOffsets> panels = offsets.panels();
         for (int p = 0; p < panels.size(); p++) {
             for (int j = 0; j < offsets.stations().size(); j++) {
-                check(hull.panels().get(p), offsets.stations().get(j), panels.get(p).stations().get(j));
+                check(drawn.get(p), offsets.stations().get(j), panels.get(p).stations().get(j));
             }
         }
-        return hull;
     }
 
     private void check(Panel panel, Station station, List<SectionPoint> points) {

@@ -56,7 +56,7 @@ final class LevelCurves {
     /** The curves as runs of points, each from its forward end aft. */
     List<List<Vector3D>> trace(double chord) {
         List<List<Vector3D>> curves = new ArrayList<>();
-        for (List<Place> run : chains()) {
+        for (List<Place> run : chains().stream().flatMap(chain -> onSkin(chain).stream()).toList()) {
             List<Vector3D> points = new ArrayList<>();
             points.add(at(run.get(0)));
             for (int i = 1; i < run.size(); i++) {
@@ -68,6 +68,45 @@ final class LevelCurves {
             curves.add(points);
         }
         return curves;
+    }
+
+    /** The parts of a run that the faces at the panel's ends leave. */
+    private List<List<Place>> onSkin(List<Place> run) {
+        if (panel.isWhole()) {
+            return List.of(run);
+        }
+        List<List<Place>> parts = new ArrayList<>();
+        List<Place> part = new ArrayList<>();
+        for (int i = 0; i < run.size(); i++) {
+            Place here = run.get(i);
+            boolean skin = panel.isSkin(here.x, here.v);
+            if (i > 0 && skin != panel.isSkin(run.get(i - 1).x, run.get(i - 1).v)) {
+                part.add(skin ? edge(here, run.get(i - 1)) : edge(run.get(i - 1), here));
+            }
+            if (skin) {
+                part.add(here);
+            } else if (!part.isEmpty()) {
+                parts.add(part);
+                part = new ArrayList<>();
+            }
+        }
+        parts.add(part);
+        return parts.stream().filter(each -> each.size() > 1).toList();
+    }
+
+    /** Where the curve leaves the skin between two of its places. */
+    private Place edge(Place skin, Place off) {
+        Place on = skin;
+        Place beyond = off;
+        for (int i = 0; i < 50; i++) {
+            Place middle = onCurve(0.5 * (on.x + beyond.x), 0.5 * (on.v + beyond.v));
+            if (panel.isSkin(middle.x, middle.v)) {
+                on = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        return on;
     }
 
     private Vector3D at(Place place) {

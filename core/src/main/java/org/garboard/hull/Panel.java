@@ -34,8 +34,23 @@ public final class Panel {
     private final double[] polesY;
     private final double[] polesZ;
     private final PanelCells cells;
+    private final EndFace fore;
+    private final EndFace aft;
 
+    /** Of a length that ends square across where its knots do. */
     Panel(HullLine lower, HullLine upper, KnotVector along, KnotVector across, double[] polesY, double[] polesZ) {
+        this(lower, upper, along, across, polesY, polesZ,
+                PlanFace.square(Math.nextDown(along.start())), PlanFace.square(along.end()));
+    }
+
+    /**
+     * @param fore face abaft of which it is skin
+     * @param aft face at which it ends
+     */
+    Panel(HullLine lower, HullLine upper, KnotVector along, KnotVector across, double[] polesY, double[] polesZ,
+          EndFace fore, EndFace aft) {
+        this.fore = fore;
+        this.aft = aft;
         this.lower = lower;
         this.upper = upper;
         this.along = along;
@@ -76,6 +91,33 @@ public final class Panel {
     /** Height of a pole [m]. */
     public double poleZ(int i, int k) {
         return polesZ[i * across.size() + k];
+    }
+
+    /** The face abaft of which the panel is skin: of the forward-most length a hair ahead of its first section. */
+    public EndFace fore() {
+        return fore;
+    }
+
+    /** The face at which the panel's skin ends, itself included. */
+    public EndFace aft() {
+        return aft;
+    }
+
+    /** Whether it is skin over all of its knots, cut by no face. */
+    public boolean isWhole() {
+        return fore.isSquare() && aft.isSquare() && fore.most() <= along.start() && aft.least() >= along.end();
+    }
+
+    /** Whether a place of its surface is skin, not cut away by the faces at its ends. */
+    public boolean isSkin(double x, double v) {
+        double[] at = new double[DERIVATIVES];
+        differentiate(x, v, at, 0);
+        return isSkin(x, at[0], at[1]);
+    }
+
+    /** The same of a point of it. */
+    boolean isSkin(double x, double y, double z) {
+        return x > fore.x(y, z) && x <= aft.x(y, z);
     }
 
     PanelCells cells() {

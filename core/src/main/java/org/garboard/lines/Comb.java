@@ -3,6 +3,7 @@ package org.garboard.lines;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 
@@ -40,13 +41,18 @@ public record Comb(Vector3D square, List<List<Tooth>> branches) {
             return branches.isEmpty() ? List.of() : List.of(new Comb(cut.square(), branches));
         }
         HullLine named = ((DrawnLine.Named) line).line();
-        List<Vector3D> feet = EvenSteps.along(hull.line(named, CHORD).points(), spacing);
+        List<Curve> pieces = hull.line(named, CHORD);
         List<Comb> combs = new ArrayList<>();
-        combs.add(new Comb(ATHWART, List.of(NamedTeeth.of(hull, named).in(ATHWART, feet))));
-        if (feet.stream().anyMatch(foot -> foot.getY() > OFF_CENTRE)) {
-            combs.add(new Comb(UP, List.of(NamedTeeth.of(hull, named).in(UP, feet))));
+        combs.add(named(hull, named, pieces, ATHWART, spacing));
+        if (pieces.stream().flatMap(piece -> piece.points().stream()).anyMatch(foot -> foot.getY() > OFF_CENTRE)) {
+            combs.add(named(hull, named, pieces, UP, spacing));
         }
         return combs;
+    }
+
+    private static Comb named(Hull hull, HullLine line, List<Curve> pieces, Vector3D square, double spacing) {
+        return new Comb(square, pieces.stream().map(piece ->
+            NamedTeeth.of(hull, line, piece).in(square, EvenSteps.along(piece.points(), spacing))).toList());
     }
 
     /** The largest curvature of all [1/m]. */

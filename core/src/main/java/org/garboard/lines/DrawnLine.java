@@ -26,7 +26,7 @@ public sealed interface DrawnLine {
     record Named(HullLine line) implements DrawnLine {
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return List.of(hull.line(line, chord));
+            return hull.line(line, chord);
         }
 
         @Override

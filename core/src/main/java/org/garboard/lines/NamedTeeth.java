@@ -3,6 +3,7 @@ package org.garboard.lines;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Panel;
@@ -17,15 +18,14 @@ final class NamedTeeth {
         this.v = v;
     }
 
-    /** The line is an edge of a panel: of the first that has it, its lower or its upper. */
-    static NamedTeeth of(Hull hull, HullLine line) {
-        for (Panel panel : hull.panels()) {
-            if (panel.lower() == line) {
-                return new NamedTeeth(panel, panel.knotsAcross().start());
-            }
-            if (panel.upper() == line) {
-                return new NamedTeeth(panel, panel.knotsAcross().end());
-            }
+    /** A piece of the line is an edge of a panel: its lower, or of the last panel its upper. */
+    static NamedTeeth of(Hull hull, HullLine line, Curve piece) {
+        Panel panel = hull.panels().get(piece.panel());
+        if (panel.lower().name().equals(line.name())) {
+            return new NamedTeeth(panel, panel.knotsAcross().start());
+        }
+        if (panel.upper().name().equals(line.name())) {
+            return new NamedTeeth(panel, panel.knotsAcross().end());
         }
         throw new IllegalArgumentException("no panel of the hull ends at " + line.name());
     }

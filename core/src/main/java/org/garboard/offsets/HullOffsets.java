@@ -1,5 +1,6 @@
 package org.garboard.offsets;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,8 +17,43 @@ public interface HullOffsets {
     /** The smallest step of the readings [m]. */
     double leastCount();
 
-    /** By rising x. */
+    /** By rising x; two at one x are the forward and the after face of a step across the bottom. */
     List<Station> stations();
+
+    /** Where its lengths end, as far as they do not end square across at their stations. */
+    default Ends ends() {
+        return Ends.SQUARE;
+    }
+
+    /** Whether a station is the after face of a step: it stands where the one before it does. */
+    default boolean isAfterFace(int station) {
+        return station > 0 && stations().get(station).x() == stations().get(station - 1).x();
+    }
+
+    /**
+     * x at which the skin of a station is asked [m]: that of the after face of a step is the skin next abaft
+     * of it, for at the step itself the forward face answers.
+     */
+    default double skinAt(int station) {
+        double x = stations().get(station).x();
+        return isAfterFace(station) ? Math.nextUp(x) : x;
+    }
+
+    /** The hull's lengths from forward aft, each with its own stations: one more than there are steps. */
+    default List<StationRun> lengths() {
+        List<StationRun> lengths = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= stations().size(); i++) {
+            if (i == stations().size() || isAfterFace(i)) {
+                lengths.add(new StationRun(from, i));
+                from = i;
+            }
+        }
+        return lengths;
+    }
+
+    /** The offsets of some of the stations, square at their ends; of all of them, the same. */
+    HullOffsets part(StationRun run);
 
     /**
      * The skin from the keel outward.

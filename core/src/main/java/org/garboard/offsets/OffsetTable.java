@@ -8,14 +8,21 @@ import java.util.List;
  * @param title the boat, as the heading names it
  * @param surface the surface it is drawn to
  * @param leastCount the smallest step of its notation [m]: 1/8 in, 1 mm, the last decimal
- * @param stations by rising x
+ * @param stations by rising x; two at one x are the forward and the after face of a step across the bottom
  * @param lines the rows of both blocks, in the order of the file
+ * @param ends where its lengths end, as far as they do not end square across at their stations
  */
 public record OffsetTable(String title, SkinSurface surface, double leastCount,
-                          List<Station> stations, List<TableLine> lines) implements HullOffsets {
+                          List<Station> stations, List<TableLine> lines, Ends ends) implements HullOffsets {
     public OffsetTable {
         stations = List.copyOf(stations);
         lines = List.copyOf(lines);
+    }
+
+    /** A table whose lengths all end square across. */
+    public OffsetTable(String title, SkinSurface surface, double leastCount,
+                       List<Station> stations, List<TableLine> lines) {
+        this(title, surface, leastCount, stations, lines, Ends.SQUARE);
     }
 
     @Override
@@ -52,5 +59,14 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
     public String origin() {
         return stations.stream().filter(station -> station.x() == 0).findFirst()
             .map(station -> "station " + station.name()).orElse("the origin");
+    }
+
+    @Override
+    public OffsetTable part(StationRun run) {
+        if (run.from() == 0 && run.to() == stations.size()) {
+            return this;
+        }
+        return new OffsetTable(title, surface, leastCount, stations.subList(run.from(), run.to()),
+            lines.stream().map(line -> line.part(run)).toList());
     }
 }

@@ -38,7 +38,13 @@ public record RowTurns(TableLine row, List<Turn> turns) {
             .toList();
     }
 
+    /** Each length by itself: at a step nothing is to be fair. */
     private static List<Turn> turns(TableLine row, OffsetTable table) {
+        return table.lengths().stream().flatMap(run -> turnsOfLength(row.part(run), table.part(run)).stream()
+            .map(turn -> new Turn(turn.before + run.from(), turn.after + run.from()))).toList();
+    }
+
+    private static List<Turn> turnsOfLength(TableLine row, OffsetTable table) {
         List<Turn> turns = new ArrayList<>();
         double bent = 0;
         int where = 0;

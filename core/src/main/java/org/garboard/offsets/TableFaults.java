@@ -26,6 +26,7 @@ public final class TableFaults {
         check.namedLines();
         check.cells();
         check.faults.addAll(SizeFaults.of(table));
+        check.faults.addAll(StepFaults.of(table));
         check.sections();
         return List.copyOf(check.faults);
     }
@@ -59,7 +60,8 @@ public final class TableFaults {
                 faults.add(TableFault.atStation(i, "station " + station.name()
                     + " is given twice; give each station its own name"));
             }
-            if (!(station.x() > before.x())) {
+            boolean step = table.isAfterFace(i) && !table.isAfterFace(i - 1) && !station.name().equals(before.name());
+            if (!(station.x() > before.x()) && !step) {
                 faults.add(TableFault.atStation(i, "station " + station.name() + " stands " + words.say(station.x())
                     + " from 0, which is not aft of station " + before.name() + " at " + words.say(before.x())
                     + "; order the stations from forward aft, each at its own place"));

@@ -26,4 +26,11 @@ public record TableLine(LineKind kind, String name, double level, Measure measur
         }
         return OptionalDouble.empty();
     }
+
+    /** The row at some of the stations, counted from the first of them. */
+    TableLine part(StationRun run) {
+        return new TableLine(kind, name, level, measure, entries.stream()
+            .filter(entry -> entry.station() >= run.from() && entry.station() < run.to())
+            .map(entry -> new Entry(entry.station() - run.from(), entry.value())).toList());
+    }
 }

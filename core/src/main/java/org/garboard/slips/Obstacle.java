@@ -26,9 +26,12 @@ final class Obstacle {
             return Optional.of("the table has " + stations + " stations; " + FEWEST_STATIONS + " are the least");
         }
         for (int j = 1; j < stations; j++) {
-            if (!(table.stations().get(j).x() > table.stations().get(j - 1).x())) {
+            if (!(table.stations().get(j).x() > table.stations().get(j - 1).x()) && !table.isAfterFace(j)) {
                 return Optional.of("the stations are not in order from forward aft");
             }
+        }
+        if (Stretch.covering(table).isEmpty()) {
+            return Optional.of("no length between steps has " + FEWEST_STATIONS + " stations, which are the least");
         }
         List<NamedLine> lines = NamedLine.fromKeelOutward(table);
         for (LineKind kind : List.of(LineKind.KEEL, LineKind.SHEER)) {
@@ -61,7 +64,7 @@ final class Obstacle {
     /** Cells times unknowns times width of the band, over all stretches. */
     private static double work(OffsetTable table, List<NamedLine> lines) {
         double work = 0;
-        for (Stretch stretch : Stretch.of(table.stations().size())) {
+        for (Stretch stretch : Stretch.covering(table)) {
             OffsetTable part = stretch.of(table);
             int cells = part.lines().stream().mapToInt(line -> line.entries().size()).sum();
             int points = cells / part.stations().size() / (lines.size() - 1) + 2;

@@ -66,7 +66,7 @@ public final class SlipSearch {
         }
         Pen pen = Pen.of(writing, table);
         List<Slip> slips = new ArrayList<>();
-        for (Stretch stretch : Stretch.of(table.stations().size())) {
+        for (Stretch stretch : Stretch.covering(table)) {
             SlipSearch search = new SlipSearch(stretch.of(table), pen);
             if (search.isWild()) {
                 return new SlipFindings.NotSearched("so many cells do not go with the others that none can be told from them");

@@ -2,9 +2,8 @@ package org.garboard.slips;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.garboard.offsets.Entry;
 import org.garboard.offsets.OffsetTable;
-import org.garboard.offsets.TableLine;
+import org.garboard.offsets.StationRun;
 
 /**
  * A part of a long table that is searched by itself: cells far away say nothing of a cell.
@@ -18,10 +17,26 @@ record Stretch(int from, int to, int judgedFrom, int judgedTo) {
     /** Up to this many stations are taken at once; our choice. */
     private static final int WHOLE = 30;
     private static final int JUDGED = 16;
+    /** A length with fewer stations has no slips told in it. */
+    private static final int LEAST = 5;
     private static final int MARGIN = 4;
 
-    /** Stretches that together judge every station once. */
-    static List<Stretch> of(int stations) {
+    /** Stretches that together judge every station once; none goes over a step, where nothing is fair. */
+    static List<Stretch> covering(OffsetTable table) {
+        List<Stretch> stretches = new ArrayList<>();
+        for (StationRun length : table.lengths()) {
+            if (length.size() >= LEAST || table.lengths().size() == 1) {
+                of(length.size()).forEach(each -> stretches.add(each.movedBy(length.from())));
+            }
+        }
+        return stretches;
+    }
+
+    private Stretch movedBy(int stations) {
+        return new Stretch(from + stations, to + stations, judgedFrom + stations, judgedTo + stations);
+    }
+
+    private static List<Stretch> of(int stations) {
         if (stations <= WHOLE) {
             return List.of(new Stretch(0, stations, 0, stations));
         }
@@ -35,15 +50,7 @@ record Stretch(int from, int to, int judgedFrom, int judgedTo) {
     }
 
     OffsetTable of(OffsetTable table) {
-        if (to - from == table.stations().size()) {
-            return table;
-        }
-        List<TableLine> lines = table.lines().stream().map(line -> new TableLine(line.kind(), line.name(), line.level(),
-                line.measure(), line.entries().stream()
-                    .filter(entry -> entry.station() >= from && entry.station() < to)
-                    .map(entry -> new Entry(entry.station() - from, entry.value()))
-                    .toList())).toList();
-        return new OffsetTable(table.title(), table.surface(), table.leastCount(), table.stations().subList(from, to), lines);
+        return table.part(new StationRun(from, to));
     }
 
     /** Whether a slip found here counts. */

@@ -47,6 +47,6 @@ record LinesPaper(Hull hull, HullExtent extent, LinesGrid grid, HullOnPaper pape
     }
 
     List<Curve> curves(HullLine line) {
-        return List.of(hull.line(line, paper.chord()));
+        return hull.line(line, paper.chord());
     }
 }

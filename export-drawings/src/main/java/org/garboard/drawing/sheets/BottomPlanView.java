@@ -55,8 +55,8 @@ final class BottomPlanView {
 
     private void hullLines() {
         for (HullLine line : hull.lines().subList(1, hull.lines().size())) {
-            shown.add(paper.below(line, 1));
-            shown.add(paper.below(line, -1));
+            shown.addAll(paper.below(line, 1));
+            shown.addAll(paper.below(line, -1));
         }
         ending(hull.afterEnd());
         ending(hull.forwardEnd());

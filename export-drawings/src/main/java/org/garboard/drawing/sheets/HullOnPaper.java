@@ -58,13 +58,14 @@ public final class HullOnPaper {
         return new Point(scale.paper(y), scale.paper(z));
     }
 
-    public Polyline profile(HullLine line) {
-        return drawn(hull.line(line, chord()), point -> profile(point.getX(), point.getZ()));
+    /** A named line seen from the side, a polyline for each piece between steps. */
+    public List<Entity> profile(HullLine line) {
+        return drawn(Layer.HULL, hull.line(line, chord()), point -> profile(point.getX(), point.getZ()));
     }
 
     /** A named line seen from below, on the side of the sign. */
-    public Polyline below(HullLine line, int side) {
-        return drawn(hull.line(line, chord()), point -> below(point.getX(), side * point.getY()));
+    public List<Entity> below(HullLine line, int side) {
+        return drawn(Layer.HULL, hull.line(line, chord()), point -> below(point.getX(), side * point.getY()));
     }
 
     /** The whole section of one side as one line; the sides of a hull meet its panels end to end. */
@@ -90,10 +91,6 @@ public final class HullOnPaper {
         Point low = profile(x, hull.keel().z(x));
         Point high = profile(x, sheer.z(x));
         return low.distanceTo(high) > 0.01 ? List.of(new Line(Layer.HULL, low, high)) : List.of();
-    }
-
-    private static Polyline drawn(Curve curve, Function<Vector3D, Point> place) {
-        return Polyline.open(Layer.HULL, points(curve, place));
     }
 
     private static List<Point> points(Curve curve, Function<Vector3D, Point> place) {

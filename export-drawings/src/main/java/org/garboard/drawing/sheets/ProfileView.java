@@ -46,7 +46,7 @@ final class ProfileView {
     private void hullLines() {
         List<NameColumn.Name> names = new ArrayList<>();
         for (HullLine line : hull.lines()) {
-            shown.add(paper.profile(line));
+            shown.addAll(paper.profile(line));
             names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(hull.afterEnd()))));
         }
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));

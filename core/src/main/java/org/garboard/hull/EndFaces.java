@@ -1,0 +1,53 @@
+package org.garboard.hull;
+
+import org.garboard.geometry.CubicSpline;
+import org.garboard.offsets.EndPoint;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.StepLine;
+import org.garboard.offsets.TransomLine;
+
+/** Faces from what a table says of them, put onto the lines that the length before them draws. */
+final class EndFaces {
+
+    private EndFaces() {
+    }
+
+    static PlanFace step(StepLine line, LengthLoft forward) {
+        int count = line.points().size();
+        double[] y = new double[count];
+        double[] x = new double[count];
+        for (int i = 0; i < count; i++) {
+            EndPoint point = line.points().get(i);
+            x[i] = point.x();
+            y[i] = point.kind() == LineKind.BUTTOCK ? point.level() : forward.line(point.line()).y(point.x());
+        }
+        return new PlanFace(y, x);
+    }
+
+    /** The given round is reached at the widest of the ends. */
+    static TransomFace transom(TransomLine outline, LengthLoft forward) {
+        int count = outline.points().size();
+        double[] x = new double[count];
+        double[] z = new double[count];
+        double[] y = new double[count];
+        double widest = 0;
+        for (HullLine line : forward.lines()) {
+            widest = Math.max(widest, line.y(forward.end()));
+        }
+        for (int i = 0; i < count; i++) {
+            EndPoint point = outline.points().get(i);
+            x[i] = point.x();
+            if (point.kind() == LineKind.WATERLINE) {
+                z[i] = point.level();
+            } else {
+                y[i] = forward.line(point.line()).y(x[i]);
+                z[i] = forward.line(point.line()).z(x[i]);
+            }
+        }
+        double perSquare = outline.round() / (widest * widest);
+        for (int i = 0; i < count; i++) {
+            x[i] += perSquare * y[i] * y[i];
+        }
+        return new TransomFace(CubicSpline.through(z, x), perSquare, widest);
+    }
+}
