@@ -5,7 +5,6 @@ import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
-import org.garboard.offsets.LineKind;
 
 /** From wet sections to the figures of the whole: where the skin meets the water, and the sums along x. */
 final class Immersion {
@@ -37,10 +36,11 @@ final class Immersion {
         this.hull = hull;
         this.water = water;
         this.section = new WetSection(hull, water);
+        Panel outermost = hull.panels().get(hull.panels().size() - 1);
         for (Panel panel : hull.panels()) {
             KnotVector across = panel.knotsAcross();
             for (int line = 0; line <= across.cells(); line++) {
-                meet(panel, across.cellStart(line), panel.upper().kind() == LineKind.SHEER && line == across.cells());
+                meet(panel, across.cellStart(line), panel == outermost && line == across.cells());
             }
         }
     }

@@ -2,6 +2,7 @@ package org.garboard.offsets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What a hull is drawn from: points of its skin at stations, between named lines. A table of offsets as it was
@@ -74,8 +75,14 @@ public interface HullOffsets {
     /** Where x is measured from: "station 0", or whichever stands there. */
     String origin();
 
-    /** What the file is called in a sentence: "table of offsets". */
-    String kindOfSource();
+    /** What the file is called on a sheet: "table", "take-off". */
+    String word();
+
+    /** What a sheet's figures come from, to follow "Figures come from". */
+    String comesFrom();
+
+    /** Ends of the surface at which the boat goes on: nothing is known of her beyond. */
+    Set<OpenEnd> openEnds();
 
     /** What a reader of a sheet must know of where the points come from; whole sentences. */
     List<String> remarks();

@@ -12,6 +12,8 @@ public enum LineKind {
     CHINE,
     /** The upper edge of the side. */
     SHEER,
+    /** Where the measuring of a boat ended, marked at every station: the skin goes on, but nothing is known of it. */
+    EDGE,
     /** A level plane at a height above base, cut at half-breadths. */
     WATERLINE,
     /** A vertical plane at a distance from the centreline, cut at heights. */

@@ -1,6 +1,7 @@
 package org.garboard.offsets;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * A table of offsets as it was printed, in metres.
@@ -46,8 +47,19 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
     }
 
     @Override
-    public String kindOfSource() {
-        return "table of offsets";
+    public String word() {
+        return "table";
+    }
+
+    @Override
+    public String comesFrom() {
+        return "a table of offsets, not from this boat";
+    }
+
+    /** A table has its boat from end to end. */
+    @Override
+    public Set<OpenEnd> openEnds() {
+        return Set.of();
     }
 
     @Override

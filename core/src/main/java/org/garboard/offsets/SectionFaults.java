@@ -16,7 +16,7 @@ final class SectionFaults {
         this.table = table;
         this.lines = lines;
         this.station = station;
-        this.words = new LengthWords(table);
+        this.words = new LengthWords(table.leastCount());
         this.knuckles = lines.stream().map(line -> line.at(table, station).orElseThrow()).toList();
     }
 

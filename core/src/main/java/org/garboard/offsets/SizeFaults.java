@@ -18,7 +18,7 @@ final class SizeFaults {
 
     private SizeFaults(OffsetTable table) {
         this.table = table;
-        this.words = new LengthWords(table);
+        this.words = new LengthWords(table.leastCount());
     }
 
     /** Of a table that is too long only this: its unit is wrong, and so is every cell. */

@@ -15,7 +15,7 @@ public final class TableFaults {
 
     private TableFaults(OffsetTable table) {
         this.table = table;
-        this.words = new LengthWords(table);
+        this.words = new LengthWords(table.leastCount());
     }
 
     /** Every fault of the table, rows first, then station by station from forward; empty if it can be lofted. */
@@ -105,7 +105,7 @@ public final class TableFaults {
             return false;
         }
         return switch (a.kind()) {
-            case KEEL, HALF_SIDING, KEEL_TOP, SHEER -> true;
+            case KEEL, HALF_SIDING, KEEL_TOP, SHEER, EDGE -> true;
             case CHINE -> a.name().equals(b.name());
             case WATERLINE, BUTTOCK -> a.level() == b.level();
         };

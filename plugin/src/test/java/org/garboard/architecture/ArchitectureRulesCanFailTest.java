@@ -44,6 +44,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.offsetsKnowUnits, "org.garboard.offsets", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.slipsAreSeenInOffsets, "org.garboard.slips", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.hullComesFromOffsets, "org.garboard.hull", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.takeOffsAreLevelledAlongTheHull, "org.garboard.takeoff", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.hydrostaticsComeFromTheHull, "org.garboard.hydrostatics", "org.garboard.lines.Comb"),
             breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.craftIsAroundTheHull, "org.garboard.craft", "org.garboard.mount.Mount"),

@@ -17,7 +17,7 @@ import java.util.Arrays;
 class ArchitectureTest {
     static final String[] CORE = {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
-        "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
+        "org.garboard.takeoff..", "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing.."};
@@ -75,6 +75,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule hullComesFromOffsets = only("hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule takeOffsAreLevelledAlongTheHull = only("takeoff", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule hydrostaticsComeFromTheHull = only("hydrostatics", "hull", "offsets", "geometry", "units");

@@ -1,0 +1,97 @@
+package org.garboard.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.garboard.offsets.HullOffsets;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.OpenEnd;
+import org.garboard.offsets.PanelOffsets;
+import org.garboard.offsets.Reading;
+import org.garboard.offsets.SectionPoint;
+import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.StationRun;
+
+/**
+ * A take-off in the boat's own frame.
+ *
+ * @param takeOff as it was measured
+ * @param asBlocked what was taken out
+ * @param base what z is measured from, in words
+ * @param stations in the boat's own frame
+ * @param kinds of the lines, from the keel outward
+ * @param panels the skin as far as it was measured
+ * @param apart by how much the two sides differ most [m]
+ */
+public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base, List<Station> stations, List<LineKind> kinds,
+                              List<PanelOffsets> panels, double apart) implements HullOffsets {
+    public LevelledOffsets {
+        stations = List.copyOf(stations);
+        kinds = List.copyOf(kinds);
+        panels = List.copyOf(panels);
+    }
+
+    @Override
+    public String title() {
+        return takeOff.title();
+    }
+
+    /** A level and a tape reach no other. */
+    @Override
+    public SkinSurface surface() {
+        return SkinSurface.OUTSIDE_OF_SKIN;
+    }
+
+    @Override
+    public double leastCount() {
+        return takeOff.leastCount();
+    }
+
+    @Override
+    public Reading reading(SectionPoint point) {
+        return Reading.UP_AND_OUT;
+    }
+
+    @Override
+    public LevelledOffsets part(StationRun run) {
+        return new LevelledOffsets(takeOff, asBlocked, base, stations.subList(run.from(), run.to()), kinds,
+            panels.stream().map(panel -> new PanelOffsets(panel.lower(), panel.upper(), panel.stations().subList(run.from(), run.to()))).toList(),
+            apart);
+    }
+
+    /** Points lie on no common levels. */
+    @Override
+    public List<Double> levels(LineKind kind) {
+        return List.of();
+    }
+
+    @Override
+    public String origin() {
+        return takeOff.datum().name();
+    }
+
+    @Override
+    public String word() {
+        return "take-off";
+    }
+
+    @Override
+    public String comesFrom() {
+        return "points taken off this boat with level and tape";
+    }
+
+    @Override
+    public Set<OpenEnd> openEnds() {
+        return takeOff.openEnds();
+    }
+
+    @Override
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        remarks.add("AS BLOCKED WHEN MEASURED: " + asBlocked.words() + ". Both are taken out: angles here are to the skin"
+            + " and to the boat's own level (" + base + "). Plumb bob and spirit level serve only after that trim and heel"
+            + " are allowed for.");
+        return List.copyOf(remarks);
+    }
+}

@@ -1,0 +1,18 @@
+package org.garboard.takeoff;
+
+import java.util.Optional;
+import org.garboard.offsets.LineKind;
+
+/**
+ * What a measured point is called. Points of one name at one station, one to port and one to starboard, are a pair.
+ *
+ * @param line the line of the hull that it lies on, if it lies on one
+ * @param name as the list has it, empty for a point without mark
+ */
+public record Mark(Optional<LineKind> line, String name) {
+    public static final Mark NONE = new Mark(Optional.empty(), "");
+
+    boolean is(LineKind kind) {
+        return line.isPresent() && line.get() == kind;
+    }
+}
