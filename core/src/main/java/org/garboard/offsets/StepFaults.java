@@ -15,7 +15,7 @@ final class StepFaults {
 
     private StepFaults(OffsetTable table) {
         this.table = table;
-        this.words = new LengthWords(table);
+        this.words = new LengthWords(table.leastCount());
     }
 
     static List<TableFault> of(OffsetTable table) {
