@@ -23,7 +23,7 @@ class ArchitectureTest {
     static final String[] EXPORT = {"org.garboard.drawing.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
     static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers..",
-        "org.hipparchus.."};
+        "org.hipparchus..", "org.locationtech.jts.."};
 
     @ArchTest
     static final ArchRule everyPackageBelongsToAModule = classes().that(resideInAnyPackage("org.garboard.."))
@@ -93,6 +93,12 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule panelsStandAlone = only("flow.panels");
+
+    @ArchTest
+    static final ArchRule doubleBodiesAreHulls = only("flow.doublebody", "flow.panels", "hydrostatics", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule streamsRunOverDoubleBodies = only("flow.streams", "flow.doublebody", "flow.panels", "hull", "geometry", "units");
 
     @ArchTest
     static final ArchRule waterStandsAlone = only("flow.water", "craft", "units");

@@ -1,20 +1,20 @@
 package org.garboard.flow.panels;
 
 /** An ellipsoid of semi-axes a, b, c along x, y, z, and the flow about it (Lamb, Hydrodynamics, article 114). */
-final class Ellipsoid {
+public final class Ellipsoid {
     private final double[] semi;
 
-    Ellipsoid(double a, double b, double c) {
+    public Ellipsoid(double a, double b, double c) {
         this.semi = new double[] {a, b, c};
     }
 
     /** The quarter to starboard and below, columns along x and rows from keel to water; cosine spacing. */
-    PanelMesh quarter(int columns, int rows) {
+    public PanelMesh quarter(int columns, int rows) {
         return mesh(columns, rows, Math.PI / 2);
     }
 
     /** All of it. */
-    PanelMesh whole(int columns, int rows) {
+    public PanelMesh whole(int columns, int rows) {
         return mesh(columns, rows, 2 * Math.PI);
     }
 
@@ -38,7 +38,7 @@ final class Ellipsoid {
     }
 
     /** Speed on the skin beside a place near it: (1 + k) of the stream, less its part along the normal. */
-    double speed(Stream stream, double x, double y, double z) {
+    public double speed(Stream stream, double x, double y, double z) {
         double[] n = {x / (semi[0] * semi[0]), y / (semi[1] * semi[1]), z / (semi[2] * semi[2])};
         double size = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
         double[] w = {factor(0) * stream.x(), factor(1) * stream.y(), factor(2) * stream.z()};
@@ -46,7 +46,7 @@ final class Ellipsoid {
         return Math.sqrt(Math.max(0, w[0] * w[0] + w[1] * w[1] + w[2] * w[2] - through * through));
     }
 
-    double greatest(Stream stream) {
+    public double greatest(Stream stream) {
         return Math.sqrt(Math.pow(factor(0) * stream.x(), 2) + Math.pow(factor(1) * stream.y(), 2)
             + Math.pow(factor(2) * stream.z(), 2));
     }
@@ -55,7 +55,7 @@ final class Ellipsoid {
      * 1 + k of an axis: 2 / (2 − α), α = abc ∫ dλ / [(a² + λ) Δ]. With λ = c s² / (1 − s)², s from 0 to 1, the
      * integrand is smooth; Simpson's rule.
      */
-    double factor(int axis) {
+    public double factor(int axis) {
         int pieces = 20000;
         double sum = 0;
         for (int i = 0; i <= pieces; i++) {
