@@ -91,6 +91,11 @@ public final class Hull {
         return lines.size() - 1;
     }
 
+    /** Whether a panel is the last from the keel outward, above which there is no skin. */
+    public boolean isOutermost(Panel panel) {
+        return panels.indexOf(panel) % panelsAcross() == panelsAcross() - 1;
+    }
+
     /** The steps across the bottom, from forward aft. */
     public List<Step> steps() {
         return steps;

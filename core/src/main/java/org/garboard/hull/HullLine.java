@@ -37,24 +37,7 @@ public final class HullLine {
     /** The same piece, written over splines that may reach farther, ending where faces cut it. */
     HullLine between(CubicSpline drawnY, CubicSpline drawnZ, EndFace fore, EndFace aft) {
         return new HullLine(name, kind,
-            List.of(new Piece(drawnY, drawnZ, end(drawnY, drawnZ, fore), end(drawnY, drawnZ, aft))));
-    }
-
-    private static double end(CubicSpline y, CubicSpline z, EndFace face) {
-        double low = face.least();
-        double high = face.most();
-        while (high - low > 0) {
-            double middle = 0.5 * (low + high);
-            if (middle <= low || middle >= high) {
-                break;
-            }
-            if (middle <= face.x(y.value(middle), z.value(middle))) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high <= face.x(y.value(high), z.value(high)) ? high : low;
+            List.of(new Piece(drawnY, drawnZ, fore.end(drawnY::value, drawnZ::value), aft.end(drawnY::value, drawnZ::value))));
     }
 
     public String name() {

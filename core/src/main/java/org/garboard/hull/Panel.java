@@ -108,6 +108,27 @@ public final class Panel {
         return fore.isSquare() && aft.isSquare() && fore.most() <= along.start() && aft.least() >= along.end();
     }
 
+    /** x at which the skin begins on the line of a v across [m]. */
+    public double from(double v) {
+        return isWhole() ? along.start() : Math.max(along.start(), end(fore, v));
+    }
+
+    /** x at which the skin ends on the line of a v across [m]. */
+    public double to(double v) {
+        return isWhole() ? along.end() : Math.min(along.end(), end(aft, v));
+    }
+
+    private double end(EndFace face, double v) {
+        double[] at = new double[DERIVATIVES];
+        return face.end(x -> {
+            differentiate(x, v, at, 0);
+            return at[0];
+        }, x -> {
+            differentiate(x, v, at, 0);
+            return at[1];
+        });
+    }
+
     /** Whether a place of its surface is skin, not cut away by the faces at its ends. */
     public boolean isSkin(double x, double v) {
         double[] at = new double[DERIVATIVES];

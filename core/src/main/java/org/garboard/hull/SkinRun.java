@@ -1,6 +1,7 @@
 package org.garboard.hull;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
@@ -16,6 +17,7 @@ import org.garboard.hull.PanelSection.Coordinate;
  */
 public record SkinRun(Panel panel, PanelSection section, double x, double from, double to) {
     private static final int LOOKS_PER_CELL = 16;
+    private static final int MOST_THIRDS = 80;
 
     SkinRun(Panel panel, double x, double from, double to) {
         this(panel, new PanelSection(panel, x), x, from, to);
@@ -28,14 +30,12 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
             return runs;
         }
         PanelSection section = new PanelSection(panel, x);
-        int looks = LOOKS_PER_CELL * panel.knotsAcross().cells();
+        double[] looks = looks(panel, section, x);
         double start = isSkin(panel, section, x, 0) ? 0 : Double.NaN;
-        for (int i = 1; i <= looks; i++) {
-            double before = look(panel, i - 1);
-            double after = look(panel, i);
-            boolean skin = isSkin(panel, section, x, after);
+        for (int i = 1; i < looks.length; i++) {
+            boolean skin = isSkin(panel, section, x, looks[i]);
             if (skin != (start == start)) {
-                double edge = edge(panel, section, x, before, after);
+                double edge = edge(panel, section, x, looks[i - 1], looks[i]);
                 if (skin) {
                     start = edge;
                 } else {
@@ -48,6 +48,58 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
             add(runs, new SkinRun(panel, section, x, start, 1));
         }
         return runs;
+    }
+
+    /** Even looks in every cell, and the places between where the section comes nearest to a face that it may just touch. */
+    private static double[] looks(Panel panel, PanelSection section, double x) {
+        int even = LOOKS_PER_CELL * panel.knotsAcross().cells();
+        double[] looks = new double[2 * even + 1];
+        double[] margins = new double[even + 1];
+        int count = 0;
+        for (int i = 0; i <= even; i++) {
+            double v = look(panel, i);
+            margins[i] = margin(panel, section, x, v);
+            if (i > 1 && (margins[i - 1] - margins[i - 2]) * margins[i - 1] < 0 && (margins[i - 1] - margins[i]) * margins[i - 1] < 0) {
+                double nearest = nearest(panel, section, x, look(panel, i - 2), v, margins[i - 1]);
+                if (nearest < looks[count - 1]) {
+                    looks[count] = looks[count - 1];
+                    looks[count - 1] = nearest;
+                    count++;
+                } else if (nearest > looks[count - 1]) {
+                    looks[count++] = nearest;
+                }
+            }
+            looks[count++] = v;
+        }
+        return Arrays.copyOf(looks, count);
+    }
+
+    /** How far from the nearer face, positive on skin [m]. */
+    private static double margin(Panel panel, PanelSection section, double x, double v) {
+        double y = section.value(Coordinate.Y, v);
+        double z = section.value(Coordinate.Z, v);
+        return Math.min(x - panel.fore().x(y, z), panel.aft().x(y, z) - x);
+    }
+
+    /** By thirds, until its margin has the other sign or the stretch is nothing. */
+    private static double nearest(Panel panel, PanelSection section, double x, double from, double to, double margin) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < MOST_THIRDS; i++) {
+            double one = low + (high - low) / 3;
+            double other = high - (high - low) / 3;
+            double atOne = margin(panel, section, x, one);
+            double atOther = margin(panel, section, x, other);
+            if (atOne * margin < 0 || atOther * margin < 0) {
+                return atOne * margin < 0 ? one : other;
+            }
+            if (Math.abs(atOne) > Math.abs(atOther)) {
+                low = one;
+            } else {
+                high = other;
+            }
+        }
+        return 0.5 * (low + high);
     }
 
     private static void add(List<SkinRun> runs, SkinRun run) {

@@ -47,6 +47,16 @@ public final class Step {
         return face.x(Math.abs(y));
     }
 
+    /** Height of the skin ahead of it, as far as that is drawn [m]; NaN beyond. */
+    public double lower(double x, double y) {
+        return forward.height(x, Math.abs(y));
+    }
+
+    /** Height of the skin abaft of it, as far as that is drawn [m]; NaN beyond. */
+    public double upper(double x, double y) {
+        return after.height(x, Math.abs(y));
+    }
+
     /** Height of its lower edge, where the skin ahead of it ends [m]; NaN where there is none. */
     public double lower(double y) {
         return forward.height(x(y), Math.abs(y));

@@ -49,6 +49,11 @@ public final class TransomFace implements EndFace {
         return profile(z) - perSquare * y * y;
     }
 
+    /** How far it stands forward of its middle for each square of the half-breadth [1/m]. */
+    public double roundPerSquare() {
+        return perSquare;
+    }
+
     /** dx/dy. */
     public double slopeOut(double y) {
         return -2 * perSquare * y;

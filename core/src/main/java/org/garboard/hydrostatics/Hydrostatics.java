@@ -14,10 +14,11 @@ import org.garboard.hull.Hull;
  * @param wettedSkin both sides, without the ends [m2]
  * @param forwardEnd wet area of the flat that closes the skin forward [m2]
  * @param afterEnd wet area of the flat that closes it aft: the transom, where the table ends there [m2]
+ * @param steps wet area of the faces of steps, both sides [m2]
  * @param waterplane where the water cuts it
  */
 public record Hydrostatics(WaterSurface water, double from, double to, double volume, double lcb, double vcb,
-                           double wettedSkin, double forwardEnd, double afterEnd, Waterplane waterplane)
+                           double wettedSkin, double forwardEnd, double afterEnd, double steps, Waterplane waterplane)
         implements Floating {
 
     /** Works out how a hull lies in the water. */

@@ -1,10 +1,12 @@
 package org.garboard.hydrostatics;
 
+import java.util.List;
 import java.util.TreeSet;
 import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
+import org.garboard.hull.TransomFace;
 
 /** From wet sections to the figures of the whole: where the skin meets the water, and the sums along x. */
 final class Immersion {
@@ -36,11 +38,13 @@ final class Immersion {
         this.hull = hull;
         this.water = water;
         this.section = new WetSection(hull, water);
-        Panel outermost = hull.panels().get(hull.panels().size() - 1);
         for (Panel panel : hull.panels()) {
+            if (!panel.isWhole()) {
+                partings.addAll(new CutPartings(panel, water).places());
+            }
             KnotVector across = panel.knotsAcross();
             for (int line = 0; line <= across.cells(); line++) {
-                meet(panel, across.cellStart(line), panel == outermost && line == across.cells());
+                meet(panel, across.cellStart(line), hull.isOutermost(panel) && line == across.cells());
             }
         }
     }
@@ -59,14 +63,18 @@ final class Immersion {
     private void meet(Panel panel, double v, boolean isSheer) {
         KnotVector along = panel.knotsAlong();
         double[] next = new double[Panel.DERIVATIVES];
-        panel.differentiate(along.cellStart(0), v, place, 0);
+        double first = panel.from(v);
+        double last = panel.to(v);
         for (int cell = 0; cell < along.cells(); cell++) {
-            double start = along.cellStart(cell);
-            double end = along.cellStart(cell + 1);
+            double start = Math.max(first, along.cellStart(cell));
+            double end = Math.min(last, along.cellStart(cell + 1));
+            if (!(end > start)) {
+                continue;
+            }
+            panel.differentiate(start, v, place, 0);
             panel.differentiate(end, v, next, 0);
             HermiteCubic height = new HermiteCubic(place[1] - water.at(start), (place[3] - water.slope()) * (end - start),
                 next[1] - water.at(end), (next[3] - water.slope()) * (end - start));
-            System.arraycopy(next, 0, place, 0, next.length);
             partings.add(start);
             partings.add(end);
             for (double share : height.partings()) {
@@ -99,7 +107,7 @@ final class Immersion {
         double half = sums[VOLUME];
         return new Hydrostatics(water, wetEnd(bounds, 0, 1), wetEnd(bounds, bounds.length - 1, -1),
             2 * half, water.about() + sums[MOMENT] / half, sums[HEIGHT_MOMENT] / half, 2 * sums[SKIN],
-            sectionArea(hull.forwardEnd()), sectionArea(hull.afterEnd()), waterplane(sums));
+            sectionArea(hull.forwardEnd()), afterEnd(), steps(), waterplane(sums));
     }
 
     /** Lengths in the water's surface are longer than along the base line by 1 / cos(trim). */
@@ -109,6 +117,18 @@ final class Immersion {
         double square = sums[BREADTH_SQUARE] - arm * sums[BREADTH_MOMENT];
         return new Waterplane(2 * stretch * sums[BREADTH], water.about() + arm,
             2.0 / 3 * stretch * sums[CUBE], 2 * Math.pow(stretch, 3) * square);
+    }
+
+    private double afterEnd() {
+        List<Panel> last = hull.panels().subList(hull.panels().size() - hull.panelsAcross(), hull.panels().size());
+        WetFaces faces = new WetFaces(water);
+        return last.get(0).aft() instanceof TransomFace transom
+            ? last.stream().mapToDouble(panel -> faces.of(panel, transom)).sum() : sectionArea(hull.afterEnd());
+    }
+
+    private double steps() {
+        WetFaces faces = new WetFaces(water);
+        return hull.steps().stream().mapToDouble(faces::of).sum();
     }
 
     private double sectionArea(double x) {

@@ -7,6 +7,7 @@ import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
+import org.garboard.hull.SkinRun;
 
 /**
  * The wet part of one starboard section: the sums whose integrals along x are the hull's figures.
@@ -26,12 +27,14 @@ final class WetSection {
     /** Area and its moment are polynomials of degree 5 and 8, met exactly; skin is a smooth root. */
     private static final GaussRule RULE = GaussRule.of(8);
 
+    private final Hull hull;
     private final List<Panel> panels;
     private final WaterSurface water;
     private final double[] place = new double[Panel.DERIVATIVES];
     private final double[] next = new double[Panel.DERIVATIVES];
 
     WetSection(Hull hull, WaterSurface water) {
+        this.hull = hull;
         this.panels = hull.panels();
         this.water = water;
     }
@@ -39,14 +42,41 @@ final class WetSection {
     /** Fills in the sums at x. */
     void sum(double x, double[] out) {
         Arrays.fill(out, 0, SIZE, 0);
+        boolean cut = false;
         for (Panel panel : panels) {
             if (x >= panel.knotsAlong().start() && x <= panel.knotsAlong().end()) {
-                sum(panel, x, out);
+                cut |= !panel.isWhole();
+                if (!cut) {
+                    sum(panel, x, 0, 1, out);
+                }
             }
+        }
+        if (cut) {
+            Arrays.fill(out, 0, SIZE, 0);
+            sumOfCut(x, out);
         }
     }
 
-    private void sum(Panel panel, double x, double[] out) {
+    /** A section that faces cut: runs of skin, closed by the steps between them and the transom. */
+    private void sumOfCut(double x, double[] out) {
+        FaceOfSection faces = new FaceOfSection(x, water.at(x), out);
+        SkinRun before = null;
+        for (SkinRun run : hull.runs(x)) {
+            if (before == null) {
+                faces.toFirst(run);
+            } else {
+                faces.between(before, run);
+            }
+            sum(run.panel(), x, run.from(), run.to(), out);
+            before = run;
+        }
+        if (before != null && !(before.to() == 1 && hull.isOutermost(before.panel()))) {
+            faces.fromLast(before);
+        }
+    }
+
+    /** The wet part between two places across. */
+    private void sum(Panel panel, double x, double first, double last, double[] out) {
         KnotVector across = panel.knotsAcross();
         panel.differentiate(x, across.cellStart(0), place, 0);
         for (int cell = 0; cell < across.cells(); cell++) {
@@ -58,8 +88,10 @@ final class WetSection {
             System.arraycopy(next, 0, place, 0, next.length);
             double from = 0;
             for (double to : height.partings()) {
-                if (height.value(0.5 * (from + to)) < 0) {
-                    stretch(panel, x, start + from * width, start + to * width, out);
+                double begin = Math.max(first, start + from * width);
+                double end = Math.min(last, start + to * width);
+                if (height.value(0.5 * (from + to)) < 0 && end > begin) {
+                    stretch(panel, x, begin, end, out);
                 }
                 from = to;
             }
