@@ -22,6 +22,7 @@ final class Headings {
     private boolean titleGiven;
     private Optional<TableUnit> unit = Optional.empty();
     private final SurfaceHeading surface;
+    private final EndRows ends;
     private Optional<Cell> spacing = Optional.empty();
     private Optional<Measured> measured = Optional.empty();
     private Optional<Cell> origin = Optional.empty();
@@ -30,12 +31,14 @@ final class Headings {
     Headings(Problems problems) {
         this.problems = problems;
         this.surface = new SurfaceHeading(problems);
+        this.ends = new EndRows(problems);
     }
 
     /** Whether a row's first cell is the word for a heading, wherever in the file it stands. */
     static boolean isHeading(String text) {
         return TITLE.matcher(text).matches() || UNITS.matcher(text).matches() || SURFACE.matcher(text).matches()
             || SPACING.matcher(text).matches() || NOTE.matcher(text).matches() || ORIGIN.matcher(text).matches()
+            || EndRows.isHeading(text)
             || Thicknesses.isHeading(text) || Measured.isHeading(text) || Surfaces.in(text).isPresent();
     }
 
@@ -50,6 +53,8 @@ final class Headings {
             values.forEach(this::spacing);
         } else if (Thicknesses.isHeading(key)) {
             surface.thicknesses().row(row);
+        } else if (EndRows.isHeading(key)) {
+            ends.row(row);
         } else if (Measured.isHeading(key)) {
             measured(row);
         } else if (ORIGIN.matcher(key).matches()) {
@@ -153,6 +158,11 @@ final class Headings {
 
     SurfaceHeading surface() {
         return surface;
+    }
+
+    /** The rows that say where steps and the transom stand. */
+    EndRows ends() {
+        return ends;
     }
 
     /** From which end stations count, if a heading says it. */

@@ -26,7 +26,7 @@ final class StationFrame {
     StationOrder of(double[] told) {
         boolean fromAft = measured() == Measured.FROM_AFT;
         if (told.length < 2 || !fromAft && headings.origin().isEmpty()) {
-            return StationOrder.of(layout, told);
+            return StationOrder.of(layout, told, ToldFrame.FROM_FORWARD);
         }
         double[] x = Arrays.stream(told).map(distance -> fromAft ? -distance : distance).toArray();
         boolean inOrder = requireOrder(x, fromAft);
@@ -34,7 +34,7 @@ final class StationFrame {
         if (!inOrder || origin.isEmpty()) {
             return StationOrder.unknown(layout);
         }
-        StationOrder order = StationOrder.of(layout, Arrays.stream(x).map(place -> place - origin.getAsDouble()).toArray());
+        StationOrder order = StationOrder.of(layout, told, new ToldFrame(fromAft ? -1 : 1, origin.getAsDouble()));
         return isReversed(x, fromAft) ? order.turned() : order;
     }
 
@@ -54,7 +54,7 @@ final class StationFrame {
         boolean reversed = isReversed(x, fromAft);
         boolean inOrder = true;
         for (int i = 1; i < x.length; i++) {
-            if (!(reversed ? x[i] < x[i - 1] : x[i] > x[i - 1])) {
+            if (!(reversed ? x[i] < x[i - 1] : x[i] > x[i - 1]) && !isStep(x, i)) {
                 inOrder = false;
                 Cell name = layout.stations().get(i);
                 Cell cell = layout.distances().isPresent() ? layout.distances().get().cells().get(i) : name;
@@ -64,6 +64,12 @@ final class StationFrame {
             }
         }
         return inOrder;
+    }
+
+    /** Two stations at one place, and no third, are the two faces of a step. */
+    private boolean isStep(double[] x, int i) {
+        return x[i] == x[i - 1] && !(i > 1 && x[i - 2] == x[i])
+            && !layout.stations().get(i).text().equals(layout.stations().get(i - 1).text());
     }
 
     private static boolean isReversed(double[] x, boolean fromAft) {

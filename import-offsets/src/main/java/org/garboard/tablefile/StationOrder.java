@@ -10,8 +10,9 @@ import org.garboard.offsets.Station;
  *
  * @param stations by rising x
  * @param reversed whether the file has them from aft forward
+ * @param frame how distances in the file become x
  */
-record StationOrder(List<Station> stations, boolean reversed) {
+record StationOrder(List<Station> stations, boolean reversed, ToldFrame frame) {
     StationOrder {
         stations = List.copyOf(stations);
     }
@@ -22,23 +23,23 @@ record StationOrder(List<Station> stations, boolean reversed) {
         for (int i = 0; i < x.length; i++) {
             x[i] = i;
         }
-        return of(layout, x);
+        return of(layout, x, ToldFrame.UNKNOWN);
     }
 
-    /** @param x of each station in the order of the file [m] */
-    static StationOrder of(Layout layout, double[] x) {
+    /** @param told distance of each station in the order of the file [m] */
+    static StationOrder of(Layout layout, double[] told, ToldFrame frame) {
         List<Station> stations = new ArrayList<>();
-        for (int i = 0; i < x.length; i++) {
-            stations.add(new Station(layout.stations().get(i).text(), x[i]));
+        for (int i = 0; i < told.length; i++) {
+            stations.add(new Station(layout.stations().get(i).text(), frame.x(told[i])));
         }
-        return new StationOrder(stations, false);
+        return new StationOrder(stations, false, frame);
     }
 
     /** The same from the last in the file to the first. */
     StationOrder turned() {
         List<Station> turned = new ArrayList<>(stations);
         Collections.reverse(turned);
-        return new StationOrder(turned, !reversed);
+        return new StationOrder(turned, !reversed, frame);
     }
 
     /** From a station's place in the file to its place in the table, or back. */

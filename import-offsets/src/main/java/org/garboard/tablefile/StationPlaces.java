@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 /** Where the stations stand: by a row of distances, or by a spacing and their numbers. */
 final class StationPlaces {
     private static final Pattern NUMBER = Pattern.compile("(-?[0-9]+)(?:[.,]([0-9]+))?");
+    /** The faces of a step at 5 are 5 and 5 aft, or 5 fore and 5 aft. */
+    private static final String FACE = "(?i)\\s+(?:aft|abaft|after|fore|forward|fwd)\\.?$";
     private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+) +)?([0-9]+)/([1-9][0-9]*)");
 
     private final Layout layout;
@@ -93,7 +95,8 @@ final class StationPlaces {
     }
 
     /** 3, 3.5, 3 1/2, 1/2. */
-    private static Optional<Double> number(String name) {
+    private static Optional<Double> number(String label) {
+        String name = label.replaceFirst(FACE, "");
         Matcher number = NUMBER.matcher(name);
         if (name.length() <= 12 && number.matches()) {
             return Optional.of(Double.parseDouble(name.replace(',', '.')));

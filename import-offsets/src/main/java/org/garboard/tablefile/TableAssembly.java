@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.garboard.offsets.Ends;
 import org.garboard.offsets.Entry;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Measure;
@@ -54,8 +55,9 @@ final class TableAssembly {
         OffsetTable outside = new OffsetTable(headings.title(), SkinSurface.OUTSIDE_OF_SKIN, assembly.lengths.leastCount(),
             assembly.order.stations(), assembly.lines);
         SkinSurface surface = headings.surface().of(assembly.lengths, outside);
+        Ends ends = headings.ends().read(assembly.lengths, assembly.order, outside, surface);
         assembly.lengths.compareMarks();
-        assembly.table = new OffsetTable(outside.title(), surface, outside.leastCount(), outside.stations(), outside.lines());
+        assembly.table = new OffsetTable(outside.title(), surface, outside.leastCount(), outside.stations(), outside.lines(), ends);
         assembly.readable = problems.isEmpty();
         if (assembly.allInBlocks) {
             assembly.report(TableFaults.of(assembly.table).stream()

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A V bottom of slope 1 in 5, 8 m long: at a depth h of water 5 h wide on each side. */
 class HydroCommandTest {
     private static final String HEADING = "waterline_m,about_x_m,trim_deg,density_kg_per_m3,volume_m3,mass_kg,lcb_x_m,vcb_z_m,"
-        + "wet_from_x_m,wet_to_x_m,wetted_skin_m2,forward_end_m2,after_end_m2,waterplane_m2,lcf_x_m,"
+        + "wet_from_x_m,wet_to_x_m,wetted_skin_m2,forward_end_m2,after_end_m2,step_faces_m2,waterplane_m2,lcf_x_m,"
         + "transverse_second_moment_m4,longitudinal_second_moment_m4,transverse_bm_m,longitudinal_bm_m";
 
     @TempDir

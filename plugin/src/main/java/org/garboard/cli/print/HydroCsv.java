@@ -15,7 +15,7 @@ public final class HydroCsv {
         this.csv = new Csv(out);
         this.density = density;
         csv.row("waterline_m", "about_x_m", "trim_deg", "density_kg_per_m3", "volume_m3", "mass_kg", "lcb_x_m", "vcb_z_m",
-            "wet_from_x_m", "wet_to_x_m", "wetted_skin_m2", "forward_end_m2", "after_end_m2", "waterplane_m2", "lcf_x_m",
+            "wet_from_x_m", "wet_to_x_m", "wetted_skin_m2", "forward_end_m2", "after_end_m2", "step_faces_m2", "waterplane_m2", "lcf_x_m",
             "transverse_second_moment_m4", "longitudinal_second_moment_m4", "transverse_bm_m", "longitudinal_bm_m");
     }
 
@@ -24,7 +24,7 @@ public final class HydroCsv {
             Csv.number(afloat.water().trim().degrees(), PLACES), Csv.number(density, MASS_PLACES),
             number(afloat.volume()), Csv.number(afloat.mass(density), MASS_PLACES), number(afloat.lcb()), number(afloat.vcb()),
             number(afloat.from()), number(afloat.to()), number(afloat.wettedSkin()), number(afloat.forwardEnd()),
-            number(afloat.afterEnd()), number(afloat.waterplane().area()), number(afloat.waterplane().lcf()),
+            number(afloat.afterEnd()), number(afloat.steps()), number(afloat.waterplane().area()), number(afloat.waterplane().lcf()),
             number(afloat.waterplane().transverse()), number(afloat.waterplane().longitudinal()),
             number(afloat.transverseBm()), number(afloat.longitudinalBm()));
     }

@@ -52,6 +52,9 @@ public final class HydroReport {
         row(rows, afloat, "wetted skin, without the ends", "m2", 3, Hydrostatics::wettedSkin);
         row(rows, afloat, "wet part of the forward end", "m2", 3, Hydrostatics::forwardEnd);
         row(rows, afloat, "wet part of the after end", "m2", 3, Hydrostatics::afterEnd);
+        if (!hull.steps().isEmpty()) {
+            row(rows, afloat, "wet part of the steps' faces", "m2", 3, Hydrostatics::steps);
+        }
         row(rows, afloat, "waterplane", "m2", 3, each -> each.waterplane().area());
         row(rows, afloat, "centre of flotation, x", "m", 3, each -> each.waterplane().lcf());
         row(rows, afloat, "second moment, transverse", "m4", 4, each -> each.waterplane().transverse());
@@ -61,10 +64,15 @@ public final class HydroReport {
         rows.print(out);
     }
 
+    private String closing() {
+        String ends = hull.panels().get(hull.panels().size() - 1).aft().isSquare() ? "flat ends" : "a flat end forward and its transom";
+        return hull.steps().isEmpty() ? ends : ends + " and the faces of its steps";
+    }
+
     private void heading(WaterSurface water) {
         out.println(table.title());
         out.println("to the outside of the skin, from x = " + FixedDecimal.format(hull.forwardEnd(), 3) + " m to "
-            + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by flat ends; no appendages");
+            + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by " + closing() + "; no appendages");
         out.println("water of " + FixedDecimal.format(density, 1) + " kg/m3; trim " + FixedDecimal.format(water.trim().degrees(), 2)
             + " deg bow-up, the waterline's height taken at x = " + FixedDecimal.format(water.about(), 3) + " m");
         out.println();
