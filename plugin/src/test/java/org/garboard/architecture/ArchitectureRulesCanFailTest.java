@@ -55,6 +55,9 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.soundLeavesTheCraft, "org.garboard.acoustics", "org.garboard.mount.Mount"),
+            breach(ArchitectureTest.laminatesStandInWater, "org.garboard.acoustics.laminate", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.beamsStandAlone, "org.garboard.acoustics.beam", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.mountsKnowCraftAndHull, "org.garboard.mount", "org.garboard.siting.Site"),
             breach(ArchitectureTest.sitingKnowsMounts, "org.garboard.siting", "org.garboard.cutout.Pocket"),
             breach(ArchitectureTest.cutoutKnowsMountsButNoSites, "org.garboard.cutout", "org.garboard.siting.Site"));

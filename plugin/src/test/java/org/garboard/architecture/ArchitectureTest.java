@@ -18,7 +18,7 @@ class ArchitectureTest {
     static final String[] CORE = {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
         "org.garboard.takeoff..", "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
-        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
+        "org.garboard.acoustics..", "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
@@ -108,6 +108,15 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule cavitationIsInWater = only("flow.cavitation", "flow.water", "craft", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule soundLeavesTheCraft = only("acoustics", "flow.water", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule laminatesStandInWater = only("acoustics.laminate", "flow.water", "units");
+
+    @ArchTest
+    static final ArchRule beamsStandAlone = only("acoustics.beam", "units");
 
     @ArchTest
     static final ArchRule mountsKnowCraftAndHull = only("mount", "craft", "hull", "offsets", "geometry", "units");
