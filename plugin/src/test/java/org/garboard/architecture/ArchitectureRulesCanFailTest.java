@@ -52,6 +52,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.panelsStandAlone, "org.garboard.flow.panels", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.doubleBodiesAreHulls, "org.garboard.flow.doublebody", "org.garboard.flow.streams.Streamline"),
             breach(ArchitectureTest.streamsRunOverDoubleBodies, "org.garboard.flow.streams", "org.garboard.flow.water.Water"),
+            breach(ArchitectureTest.shadowsFallDownTheStream, "org.garboard.flow.shadow", "org.garboard.flow.panels.PanelFlow"),
             breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),

@@ -101,6 +101,9 @@ class ArchitectureTest {
     static final ArchRule streamsRunOverDoubleBodies = only("flow.streams", "flow.doublebody", "flow.panels", "hull", "geometry", "units");
 
     @ArchTest
+    static final ArchRule shadowsFallDownTheStream = only("flow.shadow", "flow.streams", "craft", "hull", "geometry", "units");
+
+    @ArchTest
     static final ArchRule waterStandsAlone = only("flow.water", "craft", "units");
 
     @ArchTest

@@ -1,0 +1,101 @@
+package org.garboard.flow.shadow;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.garboard.craft.Sides;
+import org.garboard.geometry.Quad;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.locationtech.jts.geom.Geometry;
+
+/** Throws the shadows of features down the flow lines of a bottom. */
+public final class ShadowCaster {
+    /** Pieces of the hull's outline in plan. */
+    private static final int OUTLINE = 200;
+    /** A propeller draws in water from so many diameters ahead of it, and from 1 m at least: our choice. */
+    private static final double DIAMETERS_AHEAD = 1.5;
+    private static final double LEAST_AHEAD = 1;
+
+    private final FlowLines flow;
+    private final double outboard;
+    private final Plan plan = new Plan();
+    private final Geometry bottom;
+
+    /**
+     * @param outboard how many times as much a wake spreads outboard as inboard: bubbles under a planing bottom ride
+     *     outboard, up the deadrise, so never less than 1
+     */
+    public ShadowCaster(Hull hull, FlowLines flow, double outboard) {
+        if (!(outboard >= 1 && outboard <= 10)) {
+            throw new IllegalArgumentException(String.format(Locale.ROOT,
+                "a wake that spreads %s times as much outboard as inboard: from 1 to 10 is possible", outboard));
+        }
+        this.flow = flow;
+        this.outboard = outboard;
+        this.bottom = bottom(hull);
+    }
+
+    /** The hull seen from below, both sides. */
+    private Geometry bottom(Hull hull) {
+        List<Vector2D> outline = new ArrayList<>();
+        for (int i = 0; i <= OUTLINE; i++) {
+            double x = hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * i / OUTLINE;
+            double widest = 0;
+            for (HullLine line : hull.lines()) {
+                widest = Math.max(widest, line.y(x));
+            }
+            outline.add(Vector2D.of(x, widest));
+        }
+        Geometry starboard = plan.figure(withCentreline(outline));
+        return plan.together(List.of(starboard, plan.toPort(starboard)));
+    }
+
+    private static List<Vector2D> withCentreline(List<Vector2D> side) {
+        List<Vector2D> closed = new ArrayList<>(side);
+        closed.add(Vector2D.of(side.get(side.size() - 1).getX(), 0));
+        closed.add(Vector2D.of(side.get(0).getX(), 0));
+        return closed;
+    }
+
+    /** The shadow of one feature. */
+    public Cast of(Shedder feature) {
+        Wake wake = new Wake(feature, flow, plan);
+        if (wake.isEmpty()) {
+            return new Cast.None(feature.name(), wake.reason());
+        }
+        Strip.Growth likely = new Strip.Growth(Sheds.LIKELY, feature.sheds().cap(), outboard);
+        Strip.Growth advisory = new Strip.Growth(Sheds.ADVISORY, Double.POSITIVE_INFINITY, outboard);
+        return new Shadow(feature, onItsSides(feature, wake.figures(likely)), onItsSides(feature, wake.figures(advisory)),
+            ahead(feature), wake.middles());
+    }
+
+    private List<PlanRegion> ahead(Shedder feature) {
+        if (feature.sheds() != Sheds.PROPELLER) {
+            return List.of();
+        }
+        double reach = Math.max(DIAMETERS_AHEAD * feature.width(), LEAST_AHEAD);
+        double x = feature.foremost();
+        List<Geometry> parts = new ArrayList<>();
+        for (Quad quad : feature.cover()) {
+            double inner = Math.min(Math.min(quad.y(0), quad.y(1)), Math.min(quad.y(2), quad.y(3)));
+            double outer = Math.max(Math.max(quad.y(0), quad.y(1)), Math.max(quad.y(2), quad.y(3)));
+            parts.add(plan.figure(List.of(Vector2D.of(x - reach, inner), Vector2D.of(feature.aftermost(), inner),
+                Vector2D.of(feature.aftermost(), outer), Vector2D.of(x - reach, outer))));
+        }
+        return onItsSides(feature, parts);
+    }
+
+    private List<PlanRegion> onItsSides(Shedder feature, List<Geometry> starboard) {
+        Geometry all = plan.together(starboard);
+        List<Geometry> sides = new ArrayList<>();
+        if (feature.sides().meets(Sides.STARBOARD)) {
+            sides.add(all);
+        }
+        if (feature.sides().meets(Sides.PORT)) {
+            sides.add(plan.toPort(all));
+        }
+        return plan.regions(plan.common(plan.together(sides), bottom));
+    }
+}
