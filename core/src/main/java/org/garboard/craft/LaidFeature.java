@@ -13,4 +13,20 @@ public record LaidFeature(String name, String kind, Sides sides, List<Quad> cove
     public LaidFeature {
         cover = List.copyOf(cover);
     }
+
+    /** Behind a propeller, and just ahead of it, the water is stirred and loud. */
+    public boolean isPropeller() {
+        return kind.equals(Fitting.Type.PROPELLER.words());
+    }
+
+    /** x of its forward end [m]. */
+    public double from() {
+        double from = Double.POSITIVE_INFINITY;
+        for (Quad quad : cover) {
+            for (int i = 0; i < Quad.CORNERS; i++) {
+                from = Math.min(from, quad.x(i));
+            }
+        }
+        return from;
+    }
 }

@@ -111,6 +111,15 @@ public final class Hull {
         return lines.get(0);
     }
 
+    /**
+     * Index of the line from which the skin runs outward and girth is measured: the keel line, first of {@link #lines()};
+     * or the rabbet, second of them, where a keel hangs below the skin. What lies inboard of the rabbet is a level lid that
+     * closes the hull above that keel, and no skin.
+     */
+    public int skinLine() {
+        return lines.get(1).kind() == LineKind.RABBET ? 1 : 0;
+    }
+
     /** The outer edge of the bottom: the last chine, or the sheer of a hull without chine. */
     public HullLine bottomEdge() {
         for (int i = lines.size() - 1; i > 0; i--) {
@@ -223,7 +232,7 @@ public final class Hull {
     }
 
     /**
-     * Girth from the keel line along the section's skin to y [m], over the face of a step where it lies between;
+     * Girth from the keel line (the rabbet, where a keel hangs below it) along the skin to y [m], over the face of a step where it lies between;
      * NaN off the skin; never negative.
      */
     public double girth(double x, double y) {
@@ -242,7 +251,8 @@ public final class Hull {
             inner += run.girthTo(run.to());
             before = run;
         }
-        return best;
+        return skinLine() == 0 || Double.isNaN(best) ? best
+                : Math.max(0, best - runs(x).get(0).girthTo(1));
     }
 
     /** Half-breadth at x and height z [m], the outermost where there are several. */

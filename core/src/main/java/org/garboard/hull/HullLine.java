@@ -80,6 +80,16 @@ public final class HullLine {
         return pieces.get(piece).to;
     }
 
+    /** Rise dz/dx at x, positive when the line rises aft. */
+    public double rise(double x) {
+        return at(x).height.derivative(1, x);
+    }
+
+    /** Spread dy/dx at x, positive when it runs outboard aft. */
+    public double spread(double x) {
+        return at(x).halfBreadth.derivative(1, x);
+    }
+
     /** Size of the second derivative of (y, z) along x [1/m]. */
     double bend(double x) {
         return Math.hypot(at(x).halfBreadth.derivative(2, x), at(x).height.derivative(2, x));

@@ -32,7 +32,7 @@ public final class ExpandedSection {
     /**
      * Girth from the keel line to each named line, from keel to sheer [m], over the face of a step where the
      * section crosses one; empty off the hull's length. A line that a face cuts away has the girth of where
-     * the skin goes on.
+     * the skin goes on. Negative inboard of a rabbet.
      */
     public static double[] girths(Hull hull, double x) {
         List<SkinRun> runs = hull.runs(x);
@@ -41,7 +41,8 @@ public final class ExpandedSection {
         }
         double[] girths = new double[hull.panelsAcross() + 1];
         SkinRun before = null;
-        double girth = 0;
+        double girth = hull.skinLine() == 0 ? 0 : -runs.get(0).girthTo(1);
+        girths[0] = girth;
         for (SkinRun run : runs) {
             girth += (before == null ? 0 : before.gapTo(run)) + run.girthTo(run.to());
             girths[1 + hull.panels().indexOf(run.panel()) % hull.panelsAcross()] = girth;
@@ -61,8 +62,9 @@ public final class ExpandedSection {
     private static List<Curve> of(Hull hull, double x, Places places) {
         List<Curve> curves = new ArrayList<>();
         SkinRun before = null;
-        double inner = 0;
-        for (SkinRun run : hull.runs(x)) {
+        List<SkinRun> runs = hull.runs(x);
+        double inner = hull.skinLine() == 0 || runs.isEmpty() ? 0 : -runs.get(0).girthTo(1);
+        for (SkinRun run : runs) {
             double start = inner + (before == null ? 0 : before.gapTo(run));
             curves.add(new Curve(hull.panels().indexOf(run.panel()), Arrays.stream(places.on(run))
                 .mapToObj(v -> Vector3D.of(x, start + run.girthTo(v), run.z(v))).toList()));

@@ -29,6 +29,9 @@ public interface Bed {
     /** In plan, to the nearest strake or fitting that is told; 0 where one lies under it, infinite where none is told. */
     double roomToFeature();
 
+    /** Level, from the after end of the footprint to the foremost propeller; infinite where none is told. */
+    double aheadOfPropellers();
+
     /** Level, from the nearer end of the footprint and its ramps to the end of the table. */
     double roomToEnds();
 

@@ -9,6 +9,12 @@ public final class FeatureChecks {
         "No strake or fitting that is told is near.",
         "A strake or fitting is too near, or lies under the footprint.");
 
+    /** Asked where propellers are told. */
+    public static final Demand AHEAD_OF_PROPELLERS = Demand.atLeast("ahead of the propellers", Limits.AHEAD_OF_PROPELLERS,
+        Bed::aheadOfPropellers,
+        "The place lies well ahead of the propellers.",
+        "The place lies beside or behind the propellers, or close ahead of them.");
+
     private FeatureChecks() {
     }
 

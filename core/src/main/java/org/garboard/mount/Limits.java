@@ -27,6 +27,10 @@ final class Limits {
     static final Limit ROOM_TO_FEATURE = Limit.ofMillimetres(50,
         "common practice, no source: flange and bedding need flat skin that far from a strake or fitting");
 
+    static final Limit AHEAD_OF_PROPELLERS = Limit.ofMillimetres(1000,
+        "common practice, no source: ahead of the propellers; 1 m is our choice, because nearer the blades are loud and"
+            + " draw the water in");
+
     static final Limit ROOM_TO_ENDS = Limit.ofMillimetres(300,
         "our choice, because transom knees, drains and stern fittings take up that much, and the table ends there");
 

@@ -2,6 +2,7 @@ package org.garboard.offsets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -86,4 +87,9 @@ public interface HullOffsets {
 
     /** What a reader of a sheet must know of where the points come from; whole sentences. */
     List<String> remarks();
+
+    /** The keel below the skin, if it gives one. */
+    default Optional<KeelRows> keelBelow() {
+        return Optional.empty();
+    }
 }

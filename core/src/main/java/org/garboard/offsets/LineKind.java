@@ -8,6 +8,10 @@ public enum LineKind {
     HALF_SIDING,
     /** Where the side of a box keel meets the bottom: a knuckle on every station, the keel being part of the skin. */
     KEEL_TOP,
+    /** Half the breadth of a keel below the skin, where the skin meets it: the bottom begins there. */
+    RABBET,
+    /** The bottom of a keel below the skin, which is an appendage: no line of the skin. */
+    KEEL_BOTTOM,
     /** A knuckle between keel and sheer. */
     CHINE,
     /** The upper edge of the side. */

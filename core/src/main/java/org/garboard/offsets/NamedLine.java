@@ -20,14 +20,15 @@ public record NamedLine(String name, LineKind kind, OptionalInt heights, Optiona
     public static List<NamedLine> fromKeelOutward(OffsetTable table) {
         List<NamedLine> lines = new ArrayList<>();
         OptionalInt keel = row(table, LineKind.KEEL, Measure.HEIGHT);
-        OptionalInt siding = row(table, LineKind.HALF_SIDING, Measure.HALF_BREADTH);
+        LineKind sided = table.lines().stream().anyMatch(row -> row.kind() == LineKind.RABBET) ? LineKind.RABBET : LineKind.HALF_SIDING;
+        OptionalInt siding = row(table, sided, Measure.HALF_BREADTH);
         if (keel.isPresent()) {
             String name = table.lines().get(keel.getAsInt()).name();
             lines.add(new NamedLine(name, LineKind.KEEL, keel, OptionalInt.empty()));
         }
         if (siding.isPresent()) {
             String name = table.lines().get(siding.getAsInt()).name();
-            lines.add(new NamedLine(name, LineKind.HALF_SIDING, keel, siding));
+            lines.add(new NamedLine(name, sided, keel, siding));
         }
         first(table, LineKind.KEEL_TOP).ifPresent(lines::add);
         lines.addAll(chines(table));
@@ -47,7 +48,7 @@ public record NamedLine(String name, LineKind kind, OptionalInt heights, Optiona
 
     /** The row by which the line is known: its heights, or of a flat keel's edge the half-siding. */
     int row() {
-        return kind == LineKind.HALF_SIDING || heights.isEmpty() ? halfBreadths.getAsInt() : heights.getAsInt();
+        return kind == LineKind.HALF_SIDING || kind == LineKind.RABBET || heights.isEmpty() ? halfBreadths.getAsInt() : heights.getAsInt();
     }
 
     private static List<NamedLine> chines(OffsetTable table) {

@@ -1,6 +1,7 @@
 package org.garboard.offsets;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -60,6 +61,11 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
     @Override
     public Set<OpenEnd> openEnds() {
         return Set.of();
+    }
+
+    @Override
+    public Optional<KeelRows> keelBelow() {
+        return KeelRows.of(this);
     }
 
     @Override

@@ -49,7 +49,7 @@ final class SectionFaults {
         }
         for (int i = 1; i + 1 < lines.size(); i++) {
             SectionPoint chine = knuckles.get(i);
-            boolean ownHeights = lines.get(i).kind() != LineKind.HALF_SIDING;
+            boolean ownHeights = lines.get(i).kind() != LineKind.HALF_SIDING && lines.get(i).kind() != LineKind.RABBET;
             if (ownHeights && chine.z() < keel.z() - table.leastCount()) {
                 add(chine, "height " + words.say(chine.z()) + " is below the keel's " + words.say(keel.z())
                     + "; a bottom that falls outboard cannot be lofted yet");

@@ -167,7 +167,7 @@ final class StationSection {
     private boolean isOutboardOfBottom(SectionPoint point, int panel) {
         LineKind lower = lines.get(panel).kind();
         return lines.get(panel + 1).kind() == LineKind.CHINE
-            && (lower == LineKind.KEEL || lower == LineKind.HALF_SIDING || lower == LineKind.KEEL_TOP)
+            && (lower == LineKind.KEEL || lower == LineKind.HALF_SIDING || lower == LineKind.RABBET || lower == LineKind.KEEL_TOP)
             && point.y() > Math.max(knuckles.get(panel).y(), knuckles.get(panel + 1).y()) + apart;
     }
 }

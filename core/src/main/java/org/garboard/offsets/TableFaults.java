@@ -24,6 +24,7 @@ public final class TableFaults {
         check.stations();
         check.rows();
         check.namedLines();
+        check.faults.addAll(KeelFaults.of(table));
         check.cells();
         check.faults.addAll(SizeFaults.of(table));
         check.faults.addAll(StepFaults.of(table));
@@ -93,7 +94,7 @@ public final class TableFaults {
     }
 
     private static boolean isInBothBlocks(LineKind kind) {
-        return kind == LineKind.KEEL_TOP || kind == LineKind.CHINE || kind == LineKind.SHEER;
+        return kind == LineKind.KEEL_TOP || kind == LineKind.KEEL_BOTTOM || kind == LineKind.CHINE || kind == LineKind.SHEER;
     }
 
     private static Measure onlyMeasure(TableLine line) {
@@ -105,7 +106,7 @@ public final class TableFaults {
             return false;
         }
         return switch (a.kind()) {
-            case KEEL, HALF_SIDING, KEEL_TOP, SHEER, EDGE -> true;
+            case KEEL, HALF_SIDING, RABBET, KEEL_TOP, KEEL_BOTTOM, SHEER, EDGE -> true;
             case CHINE -> a.name().equals(b.name());
             case WATERLINE, BUTTOCK -> a.level() == b.level();
         };
@@ -120,10 +121,6 @@ public final class TableFaults {
             faults.add(TableFault.inTable("no row gives the sheer; add \"Sheer\" to the heights and to the half-breadths"));
         }
         for (NamedLine line : lines) {
-            if (line.kind() == LineKind.KEEL_TOP && lines.stream().noneMatch(other -> other.kind() == LineKind.HALF_SIDING)) {
-                faults.add(TableFault.inLine(line.row(), line.name() + " is given, but not how wide the keel is at its bottom;"
-                    + " add \"Half-siding\" to the half-breadths"));
-            }
             if (isInBothBlocks(line.kind())) {
                 if (line.heights().isEmpty()) {
                     faults.add(TableFault.inLine(line.row(), missingBlock(line, "half-breadths", "heights")));
@@ -142,7 +139,8 @@ public final class TableFaults {
     private void cells() {
         for (int i = 0; i < table.lines().size(); i++) {
             TableLine line = table.lines().get(i);
-            boolean named = line.kind() != LineKind.WATERLINE && line.kind() != LineKind.BUTTOCK;
+            boolean named = line.kind() != LineKind.WATERLINE && line.kind() != LineKind.BUTTOCK
+                && line.kind() != LineKind.KEEL_BOTTOM;
             for (int station = 0; station < table.stations().size(); station++) {
                 if (named && line.at(station).isEmpty()) {
                     faults.add(TableFault.inCell(i, station, "blank; " + line.name() + " must be given at every station"));

@@ -44,6 +44,8 @@ final class BottomGrid {
             // where the edge runs into the centreline its curve may dip a little beyond it
             int count = Math.max(0, Math.min(columns, 1 + (int) Math.floor(edge / step)));
             hull.heights(x, step, z, i * columns, count);
+            int onKeel = hull.skinLine() == 0 ? 0 : Math.max(0, Math.min(count, (int) Math.ceil(lines.keel().y(x) / step - 1e-9)));
+            Arrays.fill(z, i * columns, i * columns + onKeel, Double.NaN);
         }
     }
 

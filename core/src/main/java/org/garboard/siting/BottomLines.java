@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.LineKind;
@@ -9,7 +10,7 @@ import org.garboard.offsets.LineKind;
 /**
  * The lines that bound and divide the bottom.
  *
- * @param keel where bottom meets centreline
+ * @param keel where the bottom begins: at the centreline, or at the rabbet of a keel below it
  * @param edge the outer edge of the bottom
  * @param chines the knuckles between them that a pocket athwart the keel must keep clear of: of a flat keel not
  *     its edge, which is cut away with the pocket; of a box keel its edge too, for no pocket cuts its side
@@ -19,6 +20,8 @@ import org.garboard.offsets.LineKind;
  */
 record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<LineTrace> knuckles,
                    double forwardEnd, double afterEnd) {
+    private static final double ON_RABBET = 1e-9;
+
     BottomLines {
         chines = List.copyOf(chines);
         knuckles = List.copyOf(knuckles);
@@ -33,7 +36,7 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
             if (line == edge) {
                 break;
             }
-            if (line.kind() != LineKind.KEEL) {
+            if (hull.lines().indexOf(line) > hull.skinLine()) {
                 LineTrace trace = trace(hull, line);
                 knuckles.add(trace);
                 if (line.kind() != LineKind.HALF_SIDING || isBoxKeel) {
@@ -41,11 +44,17 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
                 }
             }
         }
-        return new BottomLines(trace(hull, hull.keel()), trace(hull, edge), chines, knuckles,
+        return new BottomLines(trace(hull, hull.lines().get(hull.skinLine())), trace(hull, edge), chines, knuckles,
             hull.forwardEnd(), hull.afterEnd());
     }
 
     private static LineTrace trace(Hull hull, HullLine line) {
         return new LineTrace(line::y, line::z, hull.forwardEnd(), hull.afterEnd());
+    }
+
+    /** Height of the skin [m]; NaN off it, and inboard of a rabbet, where a keel hangs. */
+    DoubleBinaryOperator skin(Hull hull) {
+        return hull.skinLine() == 0 ? hull::height
+            : (x, y) -> Math.abs(y) < keel.y(x) - ON_RABBET ? Double.NaN : hull.height(x, y);
     }
 }

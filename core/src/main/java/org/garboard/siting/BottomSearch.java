@@ -25,7 +25,8 @@ final class BottomSearch {
         this.hull = hull;
         this.task = task;
         this.threads = threads;
-        this.ground = new Ground(hull::height, BottomLines.of(hull), Obstacles.of(task.features(), Sides.BOTH),
+        BottomLines lines = BottomLines.of(hull);
+        this.ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), Sides.BOTH),
             task.draught());
         this.grid = BottomGrid.read(hull, ground.lines(), step, threads);
     }

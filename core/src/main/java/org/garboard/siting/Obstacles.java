@@ -16,6 +16,7 @@ final class Obstacles {
 
     private final Quad[] covers;
     private final LaidFeature[] features;
+    private final double propellers;
 
     private Obstacles(List<LaidFeature> from) {
         List<Quad> all = new ArrayList<>();
@@ -28,6 +29,14 @@ final class Obstacles {
         }
         this.covers = all.toArray(Quad[]::new);
         this.features = owners.toArray(LaidFeature[]::new);
+        this.propellers = from.stream().filter(LaidFeature::isPropeller).mapToDouble(LaidFeature::from).min()
+            .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** How far ahead of the foremost propeller a footprint ends [m]; negative beside and behind it, infinite without any. */
+    double aheadOfPropellers(double[] footprint) {
+        double aftmost = Math.max(Math.max(footprint[0], footprint[2]), Math.max(footprint[4], footprint[6]));
+        return propellers - aftmost;
     }
 
     /** @param sides BOTH for a search whose places serve on either side, and for a seat athwart the keel */

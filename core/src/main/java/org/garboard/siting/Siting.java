@@ -42,7 +42,8 @@ public final class Siting {
      */
     public static Site at(Hull hull, SitingTask task, Mount mount, double x, double y) {
         Sides sides = y == 0 ? Sides.BOTH : y > 0 ? Sides.STARBOARD : Sides.PORT;
-        Ground ground = new Ground(hull::height, BottomLines.of(hull), Obstacles.of(task.features(), sides), task.draught());
+        BottomLines lines = BottomLines.of(hull);
+        Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught());
         return new PlaceChecks(hull, ground, task, mount).at(x, y);
     }
 }

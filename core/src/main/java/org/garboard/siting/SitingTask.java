@@ -3,6 +3,7 @@ package org.garboard.siting;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.LaidFeature;
 import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
 import org.garboard.mount.FeatureChecks;
@@ -29,6 +30,9 @@ public record SitingTask(double draught, Installation installation, List<Mount> 
         List<Demand> demands = new ArrayList<>(mount.demands(installation));
         if (!features.laid().isEmpty() || features.list() == BottomFeatures.FeatureList.GIVEN) {
             demands.add(FeatureChecks.ROOM);
+        }
+        if (features.laid().stream().anyMatch(LaidFeature::isPropeller)) {
+            demands.add(FeatureChecks.AHEAD_OF_PROPELLERS);
         }
         return demands;
     }

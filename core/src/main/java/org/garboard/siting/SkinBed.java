@@ -265,6 +265,11 @@ final class SkinBed implements MeasuredBed {
     }
 
     @Override
+    public double aheadOfPropellers() {
+        return ground.obstacles().aheadOfPropellers(plan);
+    }
+
+    @Override
     public Optional<LaidFeature> nearestFeature() {
         return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
     }

@@ -45,8 +45,8 @@ final class Suitability {
         Rows.each(grid.rows(), threads, (from, to) -> {
             MeasuredBed bed = beds.get();
             for (int i = from; i < to; i++) {
-                for (int j = 0; j < columns && grid.onSkin(i, j); j++) {
-                    if (bed.measure(grid.x(i), grid.y(j))) {
+                for (int j = 0; j < columns; j++) {
+                    if (grid.onSkin(i, j) && bed.measure(grid.x(i), grid.y(j))) {
                         suitability.judge(i * columns + j, bed, asked);
                     }
                 }

@@ -74,6 +74,11 @@ public final class Forms {
         return add(LineKind.HALF_SIDING, "Half-siding", 0, Measure.HALF_BREADTH, y);
     }
 
+    /** A row in one block alone. */
+    public Forms row(LineKind kind, String name, Measure measure, DoubleUnaryOperator value) {
+        return add(kind, name, 0, measure, value);
+    }
+
     public Forms named(LineKind kind, String name, DoubleUnaryOperator y, DoubleUnaryOperator z) {
         return add(kind, name, 0, Measure.HEIGHT, z).add(kind, name, 0, Measure.HALF_BREADTH, y);
     }

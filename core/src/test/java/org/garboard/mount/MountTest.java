@@ -135,6 +135,11 @@ class MountTest {
         }
 
         @Override
+        public double aheadOfPropellers() {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
         public double roomToFeature() {
             return Double.POSITIVE_INFINITY;
         }

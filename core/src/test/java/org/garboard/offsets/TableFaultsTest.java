@@ -147,4 +147,20 @@ class TableFaultsTest {
         List<TableFault> faults = TableFaults.of(vBottom().halfSiding(0.05, BLANK).waterline(1.6, 1, 1).table());
         assertEquals(List.of(OptionalInt.of(1), OptionalInt.of(0)), faults.stream().map(TableFault::station).toList());
     }
+
+    private static TableSketch withKeel(LineKind siding) {
+        return new TableSketch(0.001, 0, 1, 2).row(LineKind.KEEL, "Rabbet", 0, Measure.HEIGHT, 0, 0, 0)
+            .row(siding, "Siding", 0, Measure.HALF_BREADTH, 0.1, 0.1, 0.1)
+            .sheer(TableSketch.of(1, 1, 1), TableSketch.of(1, 1, 1));
+    }
+
+    @Test
+    void badInput_rowsOfAKeelThatDoNotGoTogether() {
+        assertFaults(withKeel(LineKind.RABBET).row(LineKind.KEEL_BOTTOM, "Keel bottom", 0, Measure.HEIGHT, BLANK, -0.5, -0.4));
+        assertFaults(withKeel(LineKind.RABBET).row(LineKind.KEEL_BOTTOM, "Keel bottom", 0, Measure.HEIGHT, -0.5, BLANK, 0.4),
+            "line 4 station 1 blank; Keel bottom must be given from where the keel begins to where it ends",
+            "line 4 station 2 height 400 mm is above Rabbet's 0 mm");
+        assertFaults(withKeel(LineKind.HALF_SIDING).row(LineKind.KEEL_BOTTOM, "Keel bottom", 0, Measure.HEIGHT, -0.5, -0.5, -0.4),
+            "line 4 Keel bottom is given, but not how wide the keel is where the skin meets it; add \"Half-siding at rabbet\" to the half-breadths");
+    }
 }

@@ -71,6 +71,16 @@ final class Boats {
             .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.2).hull();
     }
 
+    /** The wedge from a rabbet 0.15 m off the centreline at z = 0, a keel 0.3 m deep hanging below it. */
+    static Hull deepKeel(double deadriseDeg) {
+        double rise = Math.tan(Math.toRadians(deadriseDeg));
+        return new Boats(6, 7).row(LineKind.KEEL, "Rabbet", 0, Measure.HEIGHT, x -> 0)
+            .row(LineKind.RABBET, "Half-siding at rabbet", 0, Measure.HALF_BREADTH, x -> 0.15)
+            .row(LineKind.KEEL_BOTTOM, "Keel bottom", 0, Measure.HEIGHT, x -> -0.3)
+            .named(LineKind.CHINE, "Chine", x -> 1.15, x -> rise)
+            .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.2).hull();
+    }
+
     /** A V whose deadrise falls from fore to aft in a straight line of tan, keel at z = 0, 6 m long. */
     static Hull warpedV(double foreDeg, double aftDeg) {
         double fore = Math.tan(Math.toRadians(foreDeg));

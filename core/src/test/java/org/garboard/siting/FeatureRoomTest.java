@@ -97,6 +97,22 @@ class FeatureRoomTest {
         assertEquals(1000 * (1.8 - 0.1 - 0.155 - ramp), check(aside, ROOM).demand(), 1e-6);
     }
 
+    /** A propeller on either side keeps every place that is not a metre ahead of it out. */
+    @Test
+    void exact_aheadOfThePropellers() {
+        Fitting propeller = new Fitting("Wheel", Fitting.Type.PROPELLER, Sides.PORT,
+            new FeaturePlace(Datum.AFT_OF_ORIGIN, 5.1, Measure.HALF_BREADTH, 0.7), 0.2, 0.4, Optional.empty());
+        SitingTask task = task(List.of(propeller), Boats.FLUSH);
+        Check clear = check(Siting.at(HULL, task, Boats.FLUSH, 3.8, -0.4), "ahead of the propellers");
+        assertEquals(5.0 - 3.95, clear.demand() / 1000, 1e-9);
+        assertEquals(Verdict.MET, clear.verdict());
+        assertEquals(Verdict.NOT_MET, check(Siting.at(HULL, task, Boats.FLUSH, 3.9, -0.4), "ahead of the propellers").verdict());
+        assertEquals(Verdict.NOT_MET, check(Siting.at(HULL, task, Boats.FLUSH, 5.5, -0.2), "ahead of the propellers").verdict());
+        for (Region region : Siting.search(HULL, task, 2).get(0).regions()) {
+            assertTrue(region.outline().stream().allMatch(point -> point.x() <= 3.85 + 1e-9));
+        }
+    }
+
     /** Nothing listed is nothing known; an empty list says that the bottom is bare. */
     @Test
     void law_aMissingListIsNotKnown() {

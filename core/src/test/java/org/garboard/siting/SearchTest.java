@@ -63,6 +63,23 @@ class SearchTest {
         assertEquals(0.45 + (site.y() - 0.15) / COSINE, site.girth(), 1e-9, "half-siding, side, bottom");
     }
 
+    /** Beside a keel that hangs below the skin the bottom begins at the rabbet, and girth with it; nothing goes athwart the keel. */
+    @Test
+    void exact_flushRegionBesideADeepKeel() {
+        for (int inclination : new int[] {18, 0}) {
+            MountSiting siting = Siting.search(Boats.deepKeel(20), Boats.task(0.5, 0.300, 0.140, inclination, Boats.FLUSH), 2).get(0);
+            assertEquals(inclination == 0 ? 0 : 1, siting.regions().size());
+        }
+        MountSiting siting = only(Boats.deepKeel(20), task(0.5, Boats.FLUSH));
+        assertEquals(0.15 + 0.120 * COSINE, least(siting.regions().get(0), PlanPoint::y), 1e-6);
+        assertEquals(1.15 - 0.170 * COSINE, most(siting.regions().get(0), PlanPoint::y), 1e-6);
+        Site site = siting.sites().get(0);
+        assertEquals((site.y() - 0.15) / COSINE, site.girth(), 1e-9);
+        MountSiting pocket = only(Boats.deepKeel(20), Boats.task(0.5, 0.300, 0.140, 0, Boats.POCKET));
+        assertTrue(pocket.regions().isEmpty() && pocket.nearest().isEmpty());
+        assertFalse(Siting.at(Boats.deepKeel(20), task(0.5, Boats.FLUSH), Boats.FLUSH, 3, 0.1).feasible());
+    }
+
     /** An upright element finds its place on the flat bottom of the keel: 50 mm and half a width from its edge and its middle line. */
     @Test
     void exact_uprightElementUnderABoxKeel() {

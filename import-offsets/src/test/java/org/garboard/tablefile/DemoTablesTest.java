@@ -22,6 +22,11 @@ class DemoTablesTest {
         assertEquals(DemoTables.outboard39(), checkedIn("outboard-39"));
     }
 
+    @Test
+    void frozen_inboard58IsAsGenerated() throws IOException {
+        assertEquals(DemoTables.inboard58(), checkedIn("inboard-58"));
+    }
+
     private static String checkedIn(String boat) throws IOException {
         return Files.readString(DEMO.resolve(boat).resolve("offsets.csv"), StandardCharsets.UTF_8);
     }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.HydroCsv;
@@ -32,7 +33,8 @@ import picocli.CommandLine.Spec;
         "Tells how the hull floats: displacement, centre of buoyancy, wetted skin, waterplane.",
         "%nA column of figures for each waterline; with --csv a row for each. The hull is upright, in still water, and "
             + "to the outside of its skin; both sides are counted. It is closed by flat ends where the table begins and "
-            + "ends. Nothing outside the skin is counted: no keel below the rabbet, no skeg, rudder or drive.",
+            + "ends. A keel below the rabbet, where the table gives one, is told by itself, and then hull and keel "
+            + "together. Nothing else outside the skin is counted: no skeg, rudder or drive.",
         "%nA waterline that misses the hull or comes over the sheer has no figures: a message says so, and the command "
             + "ends with 4.%n"})
 final class HydroCommand implements Callable<Integer> {
@@ -113,7 +115,7 @@ final class HydroCommand implements Callable<Integer> {
     private void print(TableSource source, Hull hull, List<Hydrostatics> afloat) {
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {
-            HydroCsv table = new HydroCsv(out, density);
+            HydroCsv table = new HydroCsv(out, density, Keel.of(source.table(), hull));
             afloat.forEach(table::print);
         } else if (!afloat.isEmpty()) {
             new HydroReport(out, source.table(), hull, density).print(afloat);

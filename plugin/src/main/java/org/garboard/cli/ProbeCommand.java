@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.PointsFile;
+import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
 import org.garboard.hull.Hull;
 import org.garboard.hull.SkinPoint;
@@ -30,7 +32,7 @@ import picocli.CommandLine.Spec;
     description = {
         "Tells what the skin does at given places, as CSV.",
         "%nA row for each place, in the order asked: height, deadrise, buttock slope, girth from the keel "
-            + "line, principal curvatures and normal. At a knuckle the inboard face answers. The normal points "
+            + "line, principal curvatures and normal. At a knuckle the inboard face answers; above a keel below the skin a message says so. The normal points "
             + "into the water; a sphere seen from outside has k1 = k2 = +1/R.%n",
         "x is aft of the table's origin (station 0, or the forward-most where stations count from aft), y to starboard (port negative), z above base; metres. A place off the "
             + "skin gets empty fields and a message, and the command ends with 3.%n"})
@@ -67,7 +69,9 @@ final class ProbeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         List<PlanPoint> asked = places.read();
-        Hull hull = table.hull();
+        TableSource source = table.read();
+        Hull hull = table.hull(source);
+        Optional<Keel> keel = Keel.of(source.table(), hull);
         PrintWriter out = spec.commandLine().getOut();
         Csv csv = new Csv(out);
         csv.row("x_m", "y_m", "z_m", "deadrise_deg", "buttock_slope_deg", "girth_m", "k1_per_m", "k2_per_m", "nx", "ny", "nz");
@@ -80,6 +84,8 @@ final class ProbeCommand implements Callable<Integer> {
             csv.row(skin.map(point -> answer(point, hull)).orElseGet(() -> noAnswer(place)));
         }
         out.flush();
+        asked.stream().filter(place -> keel.filter(below -> below.isOver(place.x(), place.y())).isPresent())
+            .forEach(place -> spec.commandLine().getErr().println(under(place, keel.orElseThrow())));
         misses.forEach(place -> spec.commandLine().getErr().println(missed(place, hull)));
         return (misses.isEmpty() ? Exit.DONE : Exit.INPUT).code();
     }
@@ -102,6 +108,12 @@ final class ProbeCommand implements Callable<Integer> {
 
     private static String metres(double value) {
         return Csv.number(value, METRE_PLACES);
+    }
+
+    /** The row then tells of the lid that closes the hull above the keel. */
+    private static String under(PlanPoint place, Keel keel) {
+        return "x " + FixedDecimal.format(place.x(), 3) + " m, y " + FixedDecimal.format(place.y(), 3) + " m lies above the keel, which"
+            + " hangs " + FixedDecimal.format(keel.depth(place.x()), 3) + " m below the rabbet there: no skin is to be seen";
     }
 
     private static String missed(PlanPoint place, Hull hull) {

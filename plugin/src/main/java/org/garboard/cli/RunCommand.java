@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.garboard.appendage.Keel;
 import org.garboard.cli.files.FolderRefused;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
@@ -72,7 +73,8 @@ final class RunCommand implements Callable<Integer> {
         List<OutputFile> files = set.drawings().stream()
             .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
             .toList();
-        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull);
+        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
+            Keel.of(source.table().table(), hull));
         try {
             OutputFolder.write(folder, files, record(from, decided, answer, files, set.refusals()));
         } catch (FolderRefused refused) {

@@ -17,7 +17,7 @@ import org.garboard.offsets.Station;
  * @param x aft of the table's origin [m]
  * @param points of the skin that the table gives there, those of the named lines once
  * @param girth from keel to sheer along the outside of the skin [m]; NaN where it is not drawn
- * @param chordDeadrise from the keel line straight to the outermost chine [rad]; NaN without a chine,
+ * @param chordDeadrise from the keel line, or the top of a box keel, straight to the outermost chine [rad]; NaN without a chine,
  *     where it meets the keel, or where the outside is not drawn
  */
 record StationFigures(String name, double x, int points, double girth, double chordDeadrise) {
@@ -50,8 +50,15 @@ record StationFigures(String name, double x, int points, double girth, double ch
 
     private static double chordDeadrise(Hull hull, double x) {
         HullLine edge = hull.bottomEdge();
-        double out = edge.y(x) - hull.keel().y(x);
+        HullLine keel = bottomStart(hull);
+        double out = edge.y(x) - keel.y(x);
         boolean none = edge.kind() != LineKind.CHINE || !(out > 0);
-        return none ? Double.NaN : Math.atan2(edge.z(x) - hull.keel().z(x), out);
+        return none ? Double.NaN : Math.atan2(edge.z(x) - keel.z(x), out);
+    }
+
+    /** A box keel stands below the bottom, and a keel below the rabbet hangs from it. */
+    private static HullLine bottomStart(Hull hull) {
+        return hull.lines().stream().filter(line -> line.kind() == LineKind.KEEL_TOP).findFirst()
+            .orElse(hull.lines().get(hull.skinLine()));
     }
 }

@@ -7,6 +7,8 @@ import org.garboard.exchange.xml.record.Boat;
 import org.garboard.exchange.xml.record.Drawing;
 import org.garboard.exchange.xml.record.File;
 import org.garboard.exchange.xml.record.Inputs;
+import org.garboard.exchange.xml.record.Keel;
+import org.garboard.exchange.xml.record.Knee;
 import org.garboard.exchange.xml.record.Outputs;
 import org.garboard.exchange.xml.record.PocketWish;
 import org.garboard.exchange.xml.record.Record;
@@ -30,6 +32,7 @@ final class RecordMapping {
         bean.setBoat(boat(job));
         bean.setTransducer(transducer(job.transducer()));
         bean.setFeatures(FeatureMapping.toBean(decided.features()));
+        source.keel().ifPresent(keel -> bean.setKeel(keel(keel)));
         bean.setPocketWish(pocketWish(job.pocket()));
         bean.setDrawing(drawing(job.drawing()));
         bean.setAnswer(answer(decided, answer));
@@ -77,6 +80,19 @@ final class RecordMapping {
         bean.setCornerRadiusMm(Decimals.millimetres(body.cornerRadius()));
         bean.setStemDiameterMm(Decimals.millimetres(body.stemDiameter()));
         bean.setElementInclinationDeg(Decimals.degrees(body.elementInclination().radians()));
+        return bean;
+    }
+
+    private static Keel keel(org.garboard.appendage.Keel below) {
+        Keel bean = new Keel();
+        bean.setName(below.name());
+        for (org.garboard.appendage.Keel.Knee place : below.bottom()) {
+            Knee knee = new Knee();
+            knee.setXM(Decimals.metres(place.x()));
+            knee.setZM(Decimals.metres(place.z()));
+            knee.setHalfSidingM(Decimals.metres(place.halfSiding()));
+            bean.getKnee().add(knee);
+        }
         return bean;
     }
 

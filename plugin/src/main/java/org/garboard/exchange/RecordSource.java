@@ -1,5 +1,7 @@
 package org.garboard.exchange;
 
+import java.util.Optional;
+import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
 
 /**
@@ -9,6 +11,7 @@ import org.garboard.hull.Hull;
  * @param job the job file
  * @param table the table of offsets, named as in the job
  * @param hull the surface drawn from it
+ * @param keel that hangs below its skin
  */
-public record RecordSource(String programVersion, FileHash job, FileHash table, Hull hull) {
+public record RecordSource(String programVersion, FileHash job, FileHash table, Hull hull, Optional<Keel> keel) {
 }

@@ -17,7 +17,8 @@ import java.util.Arrays;
 class ArchitectureTest {
     static final String[] CORE = {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
-        "org.garboard.takeoff..", "org.garboard.hydrostatics..", "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
+        "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
+        "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.acoustics..", "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing.."};
@@ -80,7 +81,10 @@ class ArchitectureTest {
     static final ArchRule takeOffsAreLevelledAlongTheHull = only("takeoff", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule hydrostaticsComeFromTheHull = only("hydrostatics", "hull", "offsets", "geometry", "units");
+    static final ArchRule appendagesHangOnTheHull = only("appendage", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule hydrostaticsComeFromTheHull = only("hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule linesComeFromTheHull = only("lines", "hull", "offsets", "geometry", "units");

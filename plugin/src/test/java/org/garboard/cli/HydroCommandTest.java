@@ -3,6 +3,7 @@ package org.garboard.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -110,5 +111,43 @@ class HydroCommandTest {
         assertTrue(Shell.run("hydro", wedge).err().startsWith("garboard hydro: Missing required option: '--waterline=Z'"),
             Shell.run("hydro", wedge).err());
         assertEquals(2, Shell.run("hydro", wedge, "--waterline", "NaN").code());
+    }
+
+    /** A V of 1 in 5 from a rabbet 0.1 m out, and below it a box 4 m long, 0.2 m broad, 0.5 m deep. */
+    @Test
+    void exact_keelBelowTheRabbet() throws Exception {
+        Path table = folder.resolve("keel.csv");
+        Files.writeString(table, """
+            TABLE OF OFFSETS,Deep keel
+            Units,mm,to outside of skin
+            Station,0,1,2,3,4,5,6
+            Distance from 0,0,1000,2000,3000,4000,5000,6000
+            HEIGHTS ABOVE BASE
+            Sheer,1700,1700,1700,1700,1700,1700,1700
+            Chine,700,700,700,700,700,700,700
+            Rabbet,500,500,500,500,500,500,500
+            Keel bottom,-,0,0,0,0,0,-
+            HALF-BREADTHS FROM CENTRELINE
+            Sheer,1300,1300,1300,1300,1300,1300,1300
+            Chine,1100,1100,1100,1100,1100,1100,1100
+            Half-siding at rabbet,100,100,100,100,100,100,100
+            """);
+        Shell shell = Shell.run("hydro", table, "--exact", "--waterline", "0.6", "--csv");
+        assertEquals(0, shell.code(), shell.err());
+        String[] heading = shell.outLines().get(0).split(",");
+        String[] row = shell.outLines().get(1).split(",");
+        String[] names = {"volume_m3", "keel_volume_m3", "keel_lcb_x_m", "keel_vcb_z_m", "keel_wetted_m2", "keel_covers_m2", "total_volume_m3",
+            "total_mass_kg", "total_wetted_m2"};
+        double[] exact = {6 * 0.07, 0.4, 3, 0.25, 4 + 0.8 + 0.2, 0.8, 0.82, 1025 * 0.82, 12 * (0.1 + Math.hypot(0.5, 0.1)) - 0.8 + 5};
+        for (int i = 0; i < names.length; i++) {
+            int column = List.of(heading).indexOf(names[i]);
+            assertEquals(exact[i], Double.parseDouble(row[column]), names[i].endsWith("kg") ? 1e-3 : 1e-6, names[i]);
+        }
+        Shell words = Shell.run("hydro", table, "--exact", "--waterline", "0.6");
+        assertTrue(words.out().contains("a keel of flat sides below the rabbet from x = 1.000 m to 5.000 m, lowest at x = 1.000 m, z = 0.000 m"), words.out());
+        assertTrue(words.out().matches("(?s).*together: mass +kg +840.5\\n.*"), words.out());
+        Shell probe = Shell.run("probe", table, "--at", "3,0.05", "3,0.5");
+        assertEquals("x 3.000 m, y 0.050 m lies above the keel, which hangs 0.500 m below the rabbet there: no skin is to be seen\n", probe.err());
+        assertEquals(0, probe.code());
     }
 }

@@ -20,7 +20,7 @@ import org.garboard.siting.Window;
 /** A decision with every kind of content, its figures made up. */
 final class SampleRecord {
     static final RecordSource SOURCE = new RecordSource("1.2.3",
-        FileHash.of("job.xml", new byte[] {1}), FileHash.of("tables/offsets.csv", new byte[0]), SampleHull.wedge());
+        FileHash.of("job.xml", new byte[] {1}), FileHash.of("tables/offsets.csv", new byte[0]), SampleHull.wedge(), Optional.empty());
     static final RecordOutputs OUTPUTS = new RecordOutputs(
         List.of(FileHash.of("sheet-1-siting.dxf", new byte[] {2}), FileHash.of("sheet-1-siting.svg", new byte[] {3})),
         List.of("sheet 4 (pocket): it does not fit; a larger sheet"));

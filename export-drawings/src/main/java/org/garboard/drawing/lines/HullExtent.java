@@ -1,6 +1,8 @@
 package org.garboard.drawing.lines;
 
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.appendage.Keel;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 
@@ -16,8 +18,9 @@ record HullExtent(double lowest, double highest, double halfBeam) {
     private static final int LOOKS = 100;
     private static final double CHORD = 2e-3;
 
-    static HullExtent of(Hull hull) {
-        double lowest = Double.POSITIVE_INFINITY;
+    /** @param keel below its skin */
+    static HullExtent of(Hull hull, Optional<Keel> keel) {
+        double lowest = keel.map(below -> below.lowest().z()).orElse(Double.POSITIVE_INFINITY);
         double highest = Double.NEGATIVE_INFINITY;
         double halfBeam = 0;
         for (int i = 0; i <= LOOKS; i++) {

@@ -54,6 +54,7 @@ final class LinesBodyPlan {
         for (GridLine section : lines.grid().sections()) {
             int side = section.at() <= amidships ? 1 : -1;
             shown.add(lines.paper().section(Layer.FORM, section.at(), side));
+            lines.keel().ifPresent(keel -> shown.addAll(lines.paper().cut(Layer.FORM, keel, section.at(), side)));
             Point end = lines.paper().lookingForward(side * sheer.y(section.at()), sheer.z(section.at()));
             (side > 0 ? starboard : port).add(new Name(section.words(), end));
         }

@@ -3,6 +3,7 @@ package org.garboard.drawing.lines;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.appendage.Keel;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Lettering;
@@ -17,7 +18,7 @@ import org.garboard.hull.HullLine;
  *
  * <p>Places on paper are those of {@link HullOnPaper}; the half-breadth plan is seen from above, starboard down.
  */
-record LinesPaper(Hull hull, HullExtent extent, LinesGrid grid, HullOnPaper paper, Scale scale, Lettering lettering,
+record LinesPaper(Hull hull, Optional<Keel> keel, HullExtent extent, LinesGrid grid, HullOnPaper paper, Scale scale, Lettering lettering,
                   Figures figures) {
 
     double letter() {

@@ -69,6 +69,10 @@ final class LinesProfile {
         for (HullLine line : lines.hull().lines()) {
             curve(Layer.HULL, line.name(), lines.curves(line), names);
         }
+        lines.keel().ifPresent(keel -> {
+            shown.add(lines.paper().profile(keel));
+            names.add(new Name(keel.name(), lines.paper().profile(keel.to(), keel.section(keel.to()).z())));
+        });
         for (GridLine buttock : lines.grid().buttocks()) {
             curve(Layer.FORM, buttock.words(), lines.hull().buttock(buttock.at(), lines.paper().chord()), names);
         }

@@ -1,5 +1,7 @@
 package org.garboard.drawing.lines;
 
+import java.util.Optional;
+import org.garboard.appendage.Keel;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
@@ -57,8 +59,9 @@ record LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile,
     }
 
     LinesPaper at(Scale scale) {
-        HullExtent extent = HullExtent.of(hull);
-        return new LinesPaper(hull, extent, LinesGrid.of(wish, table, hull, extent, figures()),
+        Optional<Keel> keel = Keel.of(table, hull);
+        HullExtent extent = HullExtent.of(hull, keel);
+        return new LinesPaper(hull, keel, extent, LinesGrid.of(wish, table, hull, extent, figures()),
                 new HullOnPaper(hull, scale), scale, lettering, figures());
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiConsumer;
+import org.garboard.appendage.Keel;
 import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -72,6 +73,8 @@ final class BodyPlanView {
 
     private void half(List<Station> stations, int side, BiConsumer<List<Station>, Integer> names) {
         stations.forEach(station -> shown.add(paper.section(Layer.GRID, station.x(), side)));
+        Keel.of(task.table(), hull).ifPresent(keel ->
+                stations.forEach(station -> shown.addAll(paper.cut(Layer.GRID, keel, station.x(), side))));
         names.accept(stations, side);
     }
 
@@ -125,6 +128,10 @@ final class BodyPlanView {
         Site site = marked.site();
         shown.add(paper.section(Layer.HULL, site.x(), 1));
         shown.add(paper.section(Layer.HULL, site.x(), -1));
+        Keel.of(task.table(), hull).ifPresent(keel -> {
+            shown.addAll(paper.cut(Layer.HULL, keel, site.x(), 1));
+            shown.addAll(paper.cut(Layer.HULL, keel, site.x(), -1));
+        });
         double radius = Balloon.radius(lettering.figures());
         Point skin = paper.lookingForward(site.y(), site.z());
         double aside = site.y() < 0 ? -1 : 1;

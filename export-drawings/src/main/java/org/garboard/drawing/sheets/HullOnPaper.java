@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.appendage.Keel;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
@@ -83,6 +84,18 @@ public final class HullOnPaper {
     public List<Entity> drawn(Layer layer, List<Curve> curves, Function<Vector3D, Point> place) {
         return curves.stream().map(curve -> points(curve, place)).filter(points -> points.size() > 1)
                 .<Entity>map(points -> Polyline.open(layer, points)).toList();
+    }
+
+    /** A keel below the skin from the side. */
+    public Polyline profile(Keel keel) {
+        return Polyline.open(Layer.HULL, keel.profile().stream().map(point -> profile(point.getX(), point.getZ())).toList());
+    }
+
+    /** Half of a keel below the skin in a section, with its lower corner; nothing where it does not hang. */
+    public List<Entity> cut(Layer layer, Keel keel, double x, int side) {
+        List<Vector3D> cut = keel.cut(x);
+        return cut.isEmpty() ? List.of() : List.of(Polyline.open(layer,
+                cut.stream().map(point -> lookingForward(side * point.getY(), point.getZ())).toList()));
     }
 
     /** An end of the skin seen edge on from the side; nothing where it comes to a point. */

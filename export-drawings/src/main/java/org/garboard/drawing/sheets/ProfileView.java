@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.appendage.Keel;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -49,6 +50,7 @@ final class ProfileView {
             shown.addAll(paper.profile(line));
             names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(hull.afterEnd()))));
         }
+        Keel.of(task.table(), hull).ifPresent(keel -> shown.add(paper.profile(keel)));
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
         shown.addAll(paper.endInProfile(hull.afterEnd()));
         shown.addAll(paper.endInProfile(hull.forwardEnd()));

@@ -4,9 +4,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
+import org.garboard.hydrostatics.KeelAfloat;
+import org.garboard.hydrostatics.Together;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.units.FixedDecimal;
@@ -61,6 +64,7 @@ public final class HydroReport {
         row(rows, afloat, "second moment, longitudinal", "m4", 4, each -> each.waterplane().longitudinal());
         row(rows, afloat, "BM, transverse", "m", 3, Hydrostatics::transverseBm);
         row(rows, afloat, "BM, longitudinal", "m", 3, Hydrostatics::longitudinalBm);
+        Keel.of(table, hull).ifPresent(keel -> below(rows, afloat, keel));
         rows.print(out);
     }
 
@@ -72,10 +76,41 @@ public final class HydroReport {
     private void heading(WaterSurface water) {
         out.println(table.title());
         out.println("to the outside of the skin, from x = " + FixedDecimal.format(hull.forwardEnd(), 3) + " m to "
-            + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by " + closing() + "; no appendages");
+            + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by " + closing() + "; "
+            + Keel.of(table, hull).map(this::keel).orElse("no appendages"));
         out.println("water of " + FixedDecimal.format(density, 1) + " kg/m3; trim " + FixedDecimal.format(water.trim().degrees(), 2)
             + " deg bow-up, the waterline's height taken at x = " + FixedDecimal.format(water.about(), 3) + " m");
         out.println();
+    }
+
+    /** "a keel of flat sides below it from x = 2.000 m to 6.000 m, at its lowest -0.500 m above base at x = 2.000 m". */
+    private String keel(Keel keel) {
+        Keel.Knee lowest = keel.lowest();
+        return "a keel of flat sides below the rabbet from x = " + FixedDecimal.format(keel.from(), 3) + " m to "
+            + FixedDecimal.format(keel.to(), 3) + " m, lowest at x = " + FixedDecimal.format(lowest.x(), 3) + " m, z = "
+            + FixedDecimal.format(lowest.z(), 3) + " m; no other appendages";
+    }
+
+    private void below(TextTable rows, List<Hydrostatics> afloat, Keel keel) {
+        row(rows, afloat, "keel: volume", "m3", 4, each -> KeelAfloat.of(keel, each.water()).volume());
+        row(rows, afloat, "keel: centre, x", "m", 3, each -> KeelAfloat.of(keel, each.water()).lcb());
+        row(rows, afloat, "keel: centre above base", "m", 3, each -> KeelAfloat.of(keel, each.water()).vcb());
+        row(rows, afloat, "keel: wetted, with its ends", "m2", 3, each -> KeelAfloat.of(keel, each.water()).wetted());
+        row(rows, afloat, "keel: covers of the hull's skin", "m2", 3, each -> KeelAfloat.of(keel, each.water()).covered());
+        row(rows, afloat, "keel: waterplane of its own", "m2", 3, each -> KeelAfloat.of(keel, each.water()).waterplane());
+        both(rows, afloat, keel, "together: volume", "m3", 4, Together::volume);
+        both(rows, afloat, keel, "together: mass", "kg", 1, both -> both.mass(density));
+        both(rows, afloat, keel, "together: centre, x", "m", 3, Together::lcb);
+        both(rows, afloat, keel, "together: centre above base", "m", 3, Together::vcb);
+        both(rows, afloat, keel, "together: wetted, hull's ends left out", "m2", 3, Together::wetted);
+        both(rows, afloat, keel, "together: BM, transverse", "m", 3, Together::transverseBm);
+        both(rows, afloat, keel, "together: BM, longitudinal", "m", 3, Together::longitudinalBm);
+    }
+
+    private static void both(TextTable rows, List<Hydrostatics> afloat, Keel keel, String name, String unit, int places,
+                             ToDoubleFunction<Together> figure) {
+        row(rows, afloat, name, unit, places,
+            each -> figure.applyAsDouble(Together.of(each, KeelAfloat.of(keel, each.water()))));
     }
 
     private static void row(TextTable rows, List<Hydrostatics> afloat, String name, String unit, int places,
