@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.hull.Hull;
+import org.garboard.offsets.HullOffsets;
 
 /**
  * What is on the bottom, as far as job and table tell.
  *
- * @param laid in the order of the job
+ * @param laid those of the table, then those of the job, in their order
  * @param list whether the job lists what is there, if only to say that nothing is
  */
 public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
@@ -30,5 +31,12 @@ public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
         List<LaidFeature> laid = new ArrayList<>();
         listed.ifPresent(list -> list.forEach(feature -> laid.add(feature.on(hull))));
         return new BottomFeatures(laid, listed.isPresent() ? FeatureList.GIVEN : FeatureList.MISSING);
+    }
+
+    /** With the strakes that the offsets give, before all others. */
+    public BottomFeatures with(HullOffsets offsets) {
+        List<LaidFeature> all = new ArrayList<>(TableStrakes.of(offsets));
+        all.addAll(laid);
+        return new BottomFeatures(all, list);
     }
 }

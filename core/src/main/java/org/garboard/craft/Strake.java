@@ -14,6 +14,8 @@ import org.garboard.hull.Hull;
  * @param depth how far it stands out of the skin [m]
  */
 public record Strake(String name, Sides sides, List<FeaturePlace> places, double width, double depth) implements Feature {
+    static final String KIND = "lifting strake";
+
     public Strake {
         places = List.copyOf(places);
         if (places.size() < 2) {
@@ -23,7 +25,7 @@ public record Strake(String name, Sides sides, List<FeaturePlace> places, double
 
     @Override
     public String kind() {
-        return "lifting strake";
+        return KIND;
     }
 
     @Override

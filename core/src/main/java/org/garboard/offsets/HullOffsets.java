@@ -92,4 +92,9 @@ public interface HullOffsets {
     default Optional<KeelRows> keelBelow() {
         return Optional.empty();
     }
+
+    /** Lifting strakes that it gives. */
+    default List<StrakeEdges> strakes() {
+        return List.of();
+    }
 }

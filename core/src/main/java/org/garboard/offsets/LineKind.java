@@ -12,6 +12,10 @@ public enum LineKind {
     RABBET,
     /** The bottom of a keel below the skin, which is an appendage: no line of the skin. */
     KEEL_BOTTOM,
+    /** Where the face of a lifting strake leaves the skin, as far as the strake goes: no line of the skin. */
+    STRAKE_INNER,
+    /** The corner of a lifting strake that stands out of the skin. */
+    STRAKE_OUTER,
     /** A knuckle between keel and sheer. */
     CHINE,
     /** The upper edge of the side. */

@@ -64,6 +64,11 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
     }
 
     @Override
+    public List<StrakeEdges> strakes() {
+        return StrakeRows.of(this).stream().map(rows -> rows.edges(this)).flatMap(Optional::stream).toList();
+    }
+
+    @Override
     public Optional<KeelRows> keelBelow() {
         return KeelRows.of(this);
     }

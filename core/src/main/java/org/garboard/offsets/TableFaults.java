@@ -25,6 +25,7 @@ public final class TableFaults {
         check.rows();
         check.namedLines();
         check.faults.addAll(KeelFaults.of(table));
+        check.faults.addAll(StrakeFaults.of(table));
         check.cells();
         check.faults.addAll(SizeFaults.of(table));
         check.faults.addAll(StepFaults.of(table));
@@ -93,8 +94,12 @@ public final class TableFaults {
         }
     }
 
+    private static boolean isStrake(LineKind kind) {
+        return kind == LineKind.STRAKE_INNER || kind == LineKind.STRAKE_OUTER;
+    }
+
     private static boolean isInBothBlocks(LineKind kind) {
-        return kind == LineKind.KEEL_TOP || kind == LineKind.KEEL_BOTTOM || kind == LineKind.CHINE || kind == LineKind.SHEER;
+        return kind == LineKind.KEEL_TOP || kind == LineKind.KEEL_BOTTOM || isStrake(kind) || kind == LineKind.CHINE || kind == LineKind.SHEER;
     }
 
     private static Measure onlyMeasure(TableLine line) {
@@ -107,7 +112,7 @@ public final class TableFaults {
         }
         return switch (a.kind()) {
             case KEEL, HALF_SIDING, RABBET, KEEL_TOP, KEEL_BOTTOM, SHEER, EDGE -> true;
-            case CHINE -> a.name().equals(b.name());
+            case CHINE, STRAKE_INNER, STRAKE_OUTER -> a.name().equals(b.name());
             case WATERLINE, BUTTOCK -> a.level() == b.level();
         };
     }
@@ -140,7 +145,7 @@ public final class TableFaults {
         for (int i = 0; i < table.lines().size(); i++) {
             TableLine line = table.lines().get(i);
             boolean named = line.kind() != LineKind.WATERLINE && line.kind() != LineKind.BUTTOCK
-                && line.kind() != LineKind.KEEL_BOTTOM;
+                && line.kind() != LineKind.KEEL_BOTTOM && !isStrake(line.kind());
             for (int station = 0; station < table.stations().size(); station++) {
                 if (named && line.at(station).isEmpty()) {
                     faults.add(TableFault.inCell(i, station, "blank; " + line.name() + " must be given at every station"));

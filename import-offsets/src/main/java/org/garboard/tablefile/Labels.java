@@ -13,7 +13,7 @@ final class Labels {
     static final String STATION = "(?i:sta(?:tion)?s?\\.?(?: no\\.?| number)?)";
 
     /** What a reader is told when a label is none of these. */
-    static final String KNOWN = "Sheer, Chine, Keel, Half-siding, Top of keel, Half-siding at rabbet, Keel bottom, WL or Waterline with its height,"
+    static final String KNOWN = "Sheer, Chine, Keel, Half-siding, Top of keel, Half-siding at rabbet, Keel bottom, Strake inner and Strake outer, WL or Waterline with its height,"
         + " Buttock with its distance, Distance from 0, Distance from aft, x";
 
     private static final Pattern STATION_ONLY = Pattern.compile(STATION);
@@ -25,6 +25,8 @@ final class Labels {
     private static final Pattern HALF_SIDING = words("half[- ]?siding( of (the )?keel)?");
     private static final Pattern RABBET = words("half[- ]?siding at (the )?rabbet");
     private static final Pattern KEEL_BOTTOM = words("(half[- ]?siding at (the )?)?(keel bottom|bottom of (the )?keel)");
+    private static final Pattern STRAKE_INNER = words(".*strake.*[ ,]inner( edge)?");
+    private static final Pattern STRAKE_OUTER = words(".*strake.*[ ,]outer( edge)?");
     private static final Pattern KEEL_TOP = words("top of (the )?(box )?keel");
     private static final Pattern CHINE = words("(.* )?chine( ?line)?( .*)?");
     private static final Pattern WATERLINE = words("(?:w\\.?l\\.?|water ?line)(?: *([0-9.,].*)| +(.*))?");
@@ -94,6 +96,12 @@ final class Labels {
         }
         if (KEEL_BOTTOM.matcher(text).matches()) {
             return Optional.of(LineKind.KEEL_BOTTOM);
+        }
+        if (STRAKE_INNER.matcher(text).matches()) {
+            return Optional.of(LineKind.STRAKE_INNER);
+        }
+        if (STRAKE_OUTER.matcher(text).matches()) {
+            return Optional.of(LineKind.STRAKE_OUTER);
         }
         if (KEEL_TOP.matcher(text).matches()) {
             return Optional.of(LineKind.KEEL_TOP);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every message in full, for a file with many faults of one sort. */
 class TableProblemsTest {
-    private static final String KNOWN = "known are Sheer, Chine, Keel, Half-siding, Top of keel, Half-siding at rabbet, Keel bottom, WL or Waterline with its height,"
+    private static final String KNOWN = "known are Sheer, Chine, Keel, Half-siding, Top of keel, Half-siding at rabbet, Keel bottom, Strake inner and Strake outer, WL or Waterline with its height,"
         + " Buttock with its distance, Distance from 0, Distance from aft, x";
 
     private static void assertProblems(String file, String... messages) {

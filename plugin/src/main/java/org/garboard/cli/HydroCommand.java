@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
         "%nA column of figures for each waterline; with --csv a row for each. The hull is upright, in still water, and "
             + "to the outside of its skin; both sides are counted. It is closed by flat ends where the table begins and "
             + "ends. A keel below the rabbet, where the table gives one, is told by itself, and then hull and keel "
-            + "together. Nothing else outside the skin is counted: no skeg, rudder or drive.",
+            + "together. Nothing else outside the skin is counted: no strake, skeg, rudder or drive.",
         "%nA waterline that misses the hull or comes over the sheer has no figures: a message says so, and the command "
             + "ends with 4.%n"})
 final class HydroCommand implements Callable<Integer> {

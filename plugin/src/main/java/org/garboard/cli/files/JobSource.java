@@ -49,7 +49,7 @@ public record JobSource(Job job, FileHash file, TableSource table) {
         if (!off.isEmpty()) {
             throw new InputFault(off);
         }
-        return BottomFeatures.on(hull, job.features());
+        return BottomFeatures.on(hull, job.features()).with(table.table());
     }
 
     /** The table's file; a link that leads out of the job's folder is not followed. */
