@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.garboard.flow.panels.PanelMesh;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
-import org.garboard.hull.Panel;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
@@ -30,7 +29,15 @@ final class Mesher {
         this.frame = new WaterFrame(water);
     }
 
+    /**
+     * Rounded or raked, a transom cuts the skin forward of its aftermost place; the mesh goes on to there over the skin as it
+     * is drawn on, which is what the water that leaves it does.
+     */
     Meshed mesh() {
+        if (!hull.steps().isEmpty()) {
+            return new Meshed.NotMeshed(String.format(Locale.ROOT, "a bottom with %d step(s), the first at x = %.3f m on the centreline: "
+                + "no water runs along it as along a whole one, and this method does not serve", hull.steps().size(), hull.steps().get(0).x(0)));
+        }
         Floating floating = Hydrostatics.of(hull, water);
         if (!(floating instanceof Hydrostatics afloat)) {
             return new Meshed.NotMeshed(misses(floating));
@@ -38,12 +45,7 @@ final class Mesher {
         double[] stations = stations(afloat.from(), afloat.to());
         List<WetGirth> sections = new ArrayList<>();
         for (double x : stations) {
-            List<Panel> panels = panelsAt(x);
-            if (panels.size() != hull.panels().size()) {
-                return new Meshed.NotMeshed(String.format(Locale.ROOT, "the skin has %d of its %d strips at x = %.3f m: "
-                    + "a bottom with steps is beyond this method", panels.size(), hull.panels().size(), x));
-            }
-            WetGirth section = new WetGirth(panels, water, x);
+            WetGirth section = new WetGirth(hull.panels(), water, x);
             if (!section.fault().isEmpty()) {
                 return new Meshed.NotMeshed(section.fault());
             }
@@ -63,10 +65,6 @@ final class Mesher {
         }
         double lowest = ((Floating.ClearOfWater) floating).lowest();
         return lies + String.format(Locale.ROOT, "does not cut the hull: her keel stays %.3f m above it", lowest);
-    }
-
-    private List<Panel> panelsAt(double x) {
-        return hull.panels().stream().filter(panel -> x >= panel.knotsAlong().start() && x <= panel.knotsAlong().end()).toList();
     }
 
     /** Crowded towards both ends: a blend of even steps and the cosine's. */

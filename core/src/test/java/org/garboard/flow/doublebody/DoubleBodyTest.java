@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.garboard.flow.panels.PanelFlow;
 import org.garboard.flow.panels.PanelMesh;
 import org.garboard.hull.Forms;
 import org.garboard.hull.Hull;
+import org.garboard.hull.SteppedForms;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
+import org.garboard.offsets.TransomLine;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -219,6 +223,26 @@ class DoubleBodyTest {
             .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).table());
         String reason = reason(hull, WaterSurface.level(0.18), new MeshWish(20, 8, Stern.CLOSED));
         assertTrue(reason.startsWith("the section at x = 0.000 m comes out of the water and dips into it again at y = 1.0"), reason);
+    }
+
+    @Test
+    void aSteppedBottomIsNamed() {
+        assertEquals("a bottom with 1 step(s), the first at x = 5.000 m on the centreline: no water runs along it as along a whole one, "
+            + "and this method does not serve", reason(Hull.through(SteppedForms.prism()), WaterSurface.level(0.3), new MeshWish(20, 8, Stern.CLOSED)));
+    }
+
+    /** The wedge of a transom raked aft by 0.3: panels hold the displacement and what is drawn on behind the cut. */
+    @Test
+    void law_aRakedTransomIsMeshedToItsAftermostWetPlace() {
+        double rake = 0.3;
+        Hull hull = Hull.through(SteppedForms.with(new Forms(0, 0, 2, 4, 6, 8).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> 0.25).named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.5).table(),
+            new TransomLine(List.of(new EndPoint("Keel", LineKind.KEEL, 0, 8), new EndPoint("Sheer", LineKind.SHEER, 0, 8 + rake * 1.5)), 0)));
+        double h = 0.2;
+        HullMesh mesh = assertInstanceOf(HullMesh.class, HullMesh.of(hull, WaterSurface.level(h), new MeshWish(20, 8, Stern.STRAIGHT_RUN)));
+        double end = 8 + rake * h;
+        assertEquals(end, mesh.station(20), 1e-9);
+        assertEquals(h * h / 0.25 * end, volume(mesh.panels(), 160), 1e-6);
     }
 
     @Test
