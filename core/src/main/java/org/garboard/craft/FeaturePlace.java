@@ -20,7 +20,7 @@ public record FeaturePlace(Datum datum, double along, Measure measure, double ou
     public enum Measure { HALF_BREADTH, GIRTH }
 
     double x(Hull hull) {
-        return datum == Datum.AFT_OF_ORIGIN ? along : hull.afterEnd() - along;
+        return datum == Datum.AFT_OF_ORIGIN ? along : hull.foot() - along;
     }
 
     /** Half-breadth [m]; NaN where the skin ends before. */

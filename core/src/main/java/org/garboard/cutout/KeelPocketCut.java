@@ -8,6 +8,7 @@ import org.garboard.craft.Transducer;
 import org.garboard.cutout.PocketOutcome.Built;
 import org.garboard.cutout.PocketOutcome.Refused;
 import org.garboard.hull.Hull;
+import org.garboard.hull.Step;
 import org.garboard.mount.PocketWish;
 
 /** Cuts a keel pocket for a transducer: floor, walls, ramps, and where they come out through the skin. */
@@ -42,10 +43,10 @@ public final class KeelPocketCut {
             return new Refused("a corner radius of " + mm(radius) + " is more than half the pocket's lesser side of "
                     + mm(lesser), "a corner radius of the body of " + mm(lesser / 2 - wish.gap()) + " at most");
         }
-        if (x - length / 2 < hull.forwardEnd() || x + length / 2 > hull.afterEnd()) {
+        if (x - length / 2 < hull.forwardEnd() || x + length / 2 > hull.foot()) {
             return new Refused("a pocket " + mm(length) + " long with its middle at x = " + mm(x)
                     + " runs beyond the ends of the table", "x from " + mm(hull.forwardEnd() + length / 2)
-                    + " to " + mm(hull.afterEnd() - length / 2));
+                    + " to " + mm(hull.foot() - length / 2));
         }
         PocketFrame frame = new PocketFrame(hull, x, length);
         double edgeRise = edgeRise(frame, new PocketForm(length, width, radius, 0, 0, 0));
@@ -82,22 +83,37 @@ public final class KeelPocketCut {
 
     private PocketOutcome outcome(double edgeRise) {
         List<double[]> edge = PocketRing.opening(form, opening);
-        return rampsOffTheTable().or(() -> acrossTheBottomsEdge(edge))
+        return rampsOffTheTable().or(this::acrossAStep).or(() -> acrossTheBottomsEdge(edge))
                 .orElseGet(() -> new Built(pocket(edge, edgeRise)));
     }
 
     private Optional<PocketOutcome> rampsOffTheTable() {
         double fore = frame.toHull(opening.fore(0), 0, 0).getX();
         double after = frame.toHull(opening.after(0), 0, 0).getX();
-        if (fore >= hull.forwardEnd() && after <= hull.afterEnd()) {
+        if (fore >= hull.forwardEnd() && after <= hull.foot()) {
             return Optional.empty();
         }
         double x = frame.origin().getX();
-        double room = Math.min(x - hull.forwardEnd(), hull.afterEnd() - x) - form.halfLength();
+        double room = Math.min(x - hull.forwardEnd(), hull.foot() - x) - form.halfLength();
         return Optional.of(new Refused(String.format(Locale.ROOT,
                 "ramps of 1:%.1f from a face %s deep run off the ends of the table", form.rampRatio(), mm(form.faceDepth())),
                 String.format(Locale.ROOT, "ramps of 1:%.1f or steeper, or a site farther from the ends",
                         Math.floor(10 * room / form.faceDepth()) / 10)));
+    }
+
+    private Optional<PocketOutcome> acrossAStep() {
+        double fore = frame.toHull(opening.fore(0), 0, 0).getX();
+        double after = frame.toHull(opening.after(0), 0, 0).getX();
+        for (Step step : hull.steps()) {
+            for (double y : step.halfBreadths(0.01)) {
+                if (y <= form.width() / 2 && step.x(y) > fore && step.x(y) < after) {
+                    double ahead = frame.origin().getX() - (after - step.x(y));
+                    return Optional.of(new Refused("the pocket and its ramps run across the step at station " + step.name()
+                            + ", which stands at x = " + mm(step.x(y)), "a middle at x = " + mm(ahead) + " or farther forward"));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<PocketOutcome> acrossTheBottomsEdge(List<double[]> edge) {

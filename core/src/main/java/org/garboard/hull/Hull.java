@@ -22,6 +22,9 @@ public final class Hull {
     /** Two places this near at a knuckle are at one height, and the inboard one answers [m]. */
     private static final double SAME_HEIGHT = 1e-9;
 
+    /** Straight pieces in which a panel's after edge is given. */
+    private static final int EDGE_PIECES = 64;
+
     private final HullLength[] lengths;
     private final List<Panel> panels;
     private final List<HullLine> lines;
@@ -47,7 +50,7 @@ public final class Hull {
         this.steps = List.copyOf(steps);
         this.within = within;
         this.forwardEnd = panels.get(0).knotsAlong().start();
-        this.afterEnd = panels.get(panels.size() - 1).aft().most();
+        this.afterEnd = lengths.get(lengths.size() - 1).end();
     }
 
     /**
@@ -140,9 +143,19 @@ public final class Hull {
         return forwardEnd;
     }
 
-    /** x of the after end of the surface [m]. */
+    /** x of the after end of the surface [m]; of a raked or round transom its aftermost place. */
     public double afterEnd() {
         return afterEnd;
+    }
+
+    /** x at which the keel line ends: the bottom corner of the transom, from which lengths are taped [m]. */
+    public double foot() {
+        return keel().to(keel().pieces() - 1);
+    }
+
+    /** x abaft of which some of the bottom has ended [m]: the forward one of the foot and the transom's outer corner. */
+    public double bottomEnd() {
+        return Math.min(foot(), bottomEdge().to(bottomEdge().pieces() - 1));
     }
 
     /** The lowest skin at a place in plan; at a knuckle the inboard face. Port is negative y. */
@@ -299,6 +312,28 @@ public final class Hull {
             }
         }
         return curves;
+    }
+
+    /** Whether the skin ends aft square across, at one section. */
+    public boolean endsSquare() {
+        return panels.get(panels.size() - 1).aft().isSquare();
+    }
+
+    /** The edge in which the skin ends aft, a curve for each panel from the keel outward, starboard. */
+    public List<Curve> afterEdge() {
+        List<Curve> edge = new ArrayList<>();
+        double[] at = new double[Panel.DERIVATIVES];
+        for (int p = panels.size() - panelsAcross(); p < panels.size(); p++) {
+            List<Vector3D> points = new ArrayList<>();
+            for (int i = 0; i <= EDGE_PIECES; i++) {
+                double v = (double) i / EDGE_PIECES;
+                double x = panels.get(p).to(v);
+                panels.get(p).differentiate(x, v, at, 0);
+                points.add(Vector3D.of(x, at[0], at[1]));
+            }
+            edge.add(new Curve(p, points));
+        }
+        return edge;
     }
 
     /** A named line as points, a curve for each of its pieces, within chord [m] of true, forward to aft. */

@@ -2,6 +2,7 @@ package org.garboard.hull;
 
 import java.util.Arrays;
 import java.util.List;
+import org.garboard.geometry.KnotVector;
 
 /**
  * One length of the hull, from bow, step to step, transom: panels lofted from stations of its own, ending at
@@ -10,6 +11,8 @@ import java.util.List;
 final class HullLength {
     /** Two panels this near at a knuckle are at one height, and the inboard one answers [m]. */
     private static final double SAME_HEIGHT = 1e-9;
+
+    private static final int LOOKS_PER_CELL = 8;
 
     private final List<Panel> panels;
     private final PanelCells[] cells;
@@ -35,6 +38,20 @@ final class HullLength {
     /** Whether a place in plan that no length forward of this one has lies on it or forward of it. */
     boolean reaches(double x, double side) {
         return x <= wholeTo || x <= to && !(aft instanceof PlanFace plan && x > plan.x(side));
+    }
+
+    /** The aftermost x of its skin [m]. */
+    double end() {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Panel panel : panels) {
+            KnotVector across = panel.knotsAcross();
+            for (int i = 0; i <= LOOKS_PER_CELL * across.cells(); i++) {
+                int cell = Math.min(i / LOOKS_PER_CELL, across.cells() - 1);
+                double width = across.cellStart(cell + 1) - across.cellStart(cell);
+                most = Math.max(most, panel.to(across.cellStart(cell) + width * (i - LOOKS_PER_CELL * cell) / LOOKS_PER_CELL));
+            }
+        }
+        return most;
     }
 
     /** Whether any skin of this length may lie at x, where forward lengths have none. */

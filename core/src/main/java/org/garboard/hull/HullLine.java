@@ -66,6 +66,11 @@ public final class HullLine {
         return pieces.get(i);
     }
 
+    /** x at which it ends aft [m]. */
+    public double afterEnd() {
+        return pieces.get(pieces.size() - 1).to;
+    }
+
     int pieces() {
         return pieces.size();
     }

@@ -35,6 +35,14 @@ public interface Bed {
     /** Level, from the nearer end of the footprint and its ramps to the end of the table. */
     double roomToEnds();
 
+    /**
+     * Straight aft from the after edge of the footprint and its ramps to the first step; negative where it lies across
+     * the step, NaN abaft of it, infinite where the bottom has none.
+     */
+    default double roomToStep() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** Depth of the highest skin under the footprint below the waterline at rest. */
     double immersion();
 

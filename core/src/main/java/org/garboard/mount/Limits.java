@@ -31,6 +31,9 @@ final class Limits {
         "common practice, no source: ahead of the propellers; 1 m is our choice, because nearer the blades are loud and"
             + " draw the water in");
 
+    static final Limit ROOM_TO_STEP = Limit.ofMillimetres(300,
+        "common practice, no source: that far ahead of a step the water is not yet disturbed by it");
+
     static final Limit ROOM_TO_ENDS = Limit.ofMillimetres(300,
         "our choice, because transom knees, drains and stern fittings take up that much, and the table ends there");
 

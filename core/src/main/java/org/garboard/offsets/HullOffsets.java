@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a hull is drawn from: points of its skin at stations, between named lines. A table of offsets as it was
@@ -39,6 +40,12 @@ public interface HullOffsets {
     default double skinAt(int station) {
         double x = stations().get(station).x();
         return isAfterFace(station) ? Math.nextUp(x) : x;
+    }
+
+    /** The stations where their skin is asked, see {@link #skinAt}. */
+    default List<Station> skinStations() {
+        return IntStream.range(0, stations().size())
+            .mapToObj(i -> new Station(stations().get(i).name(), skinAt(i))).toList();
     }
 
     /** The hull's lengths from forward aft, each with its own stations: one more than there are steps. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.hull.Step;
 import org.garboard.offsets.LineKind;
 
 /**
@@ -15,16 +16,29 @@ import org.garboard.offsets.LineKind;
  * @param chines the knuckles between them that a pocket athwart the keel must keep clear of: of a flat keel not
  *     its edge, which is cut away with the pocket; of a box keel its edge too, for no pocket cuts its side
  * @param knuckles all knuckles between them, the edge of a flat keel included
+ * @param steps across it, from forward aft
  * @param forwardEnd of the skin [m]
- * @param afterEnd of the skin [m]
+ * @param afterEnd of the bottom's skin [m]
  */
 record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<LineTrace> knuckles,
-                   double forwardEnd, double afterEnd) {
+                   List<Step> steps, double forwardEnd, double afterEnd) {
     private static final double ON_RABBET = 1e-9;
 
     BottomLines {
         chines = List.copyOf(chines);
         knuckles = List.copyOf(knuckles);
+        steps = List.copyOf(steps);
+    }
+
+    /** Of a bottom without steps. */
+    BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<LineTrace> knuckles,
+                double forwardEnd, double afterEnd) {
+        this(keel, edge, chines, knuckles, List.of(), forwardEnd, afterEnd);
+    }
+
+    /** How far ahead of the first step a place in plan lies, straight along [m]; infinite where there is none. */
+    double toFirstStep(double x, double y) {
+        return steps.isEmpty() ? Double.POSITIVE_INFINITY : steps.get(0).x(y) - x;
     }
 
     static BottomLines of(Hull hull) {
@@ -45,11 +59,11 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
             }
         }
         return new BottomLines(trace(hull, hull.lines().get(hull.skinLine())), trace(hull, edge), chines, knuckles,
-            hull.forwardEnd(), hull.afterEnd());
+            hull.steps(), hull.forwardEnd(), hull.bottomEnd());
     }
 
     private static LineTrace trace(Hull hull, HullLine line) {
-        return new LineTrace(line::y, line::z, hull.forwardEnd(), hull.afterEnd());
+        return new LineTrace(line::y, line::z, hull.forwardEnd(), hull.bottomEnd());
     }
 
     /** Height of the skin [m]; NaN off it, and inboard of a rabbet, where a keel hangs. */

@@ -49,7 +49,7 @@ final class BottomSearch {
 
     private Suitability suitability(Mount mount) {
         Installation installation = task.installation();
-        List<Demand> demands = task.demands(mount);
+        List<Demand> demands = Demands.of(hull, task, mount);
         Ground gridGround = ground.on(grid.skin());
         return switch (mount.seat()) {
             case BESIDE_KEEL -> Suitability.ofBottom(grid,

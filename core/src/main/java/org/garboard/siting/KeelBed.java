@@ -25,6 +25,7 @@ final class KeelBed implements MeasuredBed {
     private double toEdge;
     private double toChine;
     private double toEnds;
+    private double toStep;
     /** Pocket and ramps in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
     private int nearest;
@@ -62,6 +63,11 @@ final class KeelBed implements MeasuredBed {
         keelGap = run.gap();
         BottomLines lines = ground.lines();
         toEnds = Math.min(x - reach - lines.forwardEnd(), lines.afterEnd() - x - reach);
+        toStep = lines.toFirstStep(x, 0) < 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+        for (int k = 0; k < samples; k++) {
+            double out = footprint.width() / 2 * k / (samples - 1);
+            toStep = Math.min(toStep, lines.toFirstStep(x + reach, out));
+        }
         toEdge = room(lines.edge(), x, half);
         toChine = Double.POSITIVE_INFINITY;
         for (LineTrace chine : lines.chines()) {
@@ -143,6 +149,11 @@ final class KeelBed implements MeasuredBed {
     @Override
     public double roomToEnds() {
         return toEnds;
+    }
+
+    @Override
+    public double roomToStep() {
+        return toStep;
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.garboard.mount.Demand;
 import org.garboard.mount.FeatureChecks;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Seat;
+import org.garboard.mount.StepChecks;
 import org.garboard.mount.Verdict;
 
 /** Every check of one mount at single places, on the true surface. Port mirrors starboard. */
@@ -29,7 +30,7 @@ final class PlaceChecks {
         this.hull = hull;
         this.mount = mount;
         this.task = task;
-        this.demands = task.demands(mount);
+        this.demands = Demands.of(hull, task, mount);
         this.bed = Beds.fine(ground, mount, task.installation());
     }
 
@@ -49,6 +50,9 @@ final class PlaceChecks {
 
     /** Which strake or fitting is the nearest. */
     private Check named(Check check, Demand demand) {
+        if (demand == StepChecks.CLEAR && check.verdict() == Verdict.NOT_KNOWN) {
+            return check.saying(StepChecks.BEHIND);
+        }
         Optional<LaidFeature> nearest = demand == FeatureChecks.ROOM ? bed.nearestFeature() : Optional.empty();
         return nearest.map(feature -> check.saying(check.sentence() + " Nearest: " + feature.kind() + " \"" + feature.name()
             + "\", " + feature.sides().words() + ".")).orElse(check);

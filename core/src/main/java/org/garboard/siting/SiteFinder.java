@@ -93,7 +93,7 @@ final class SiteFinder {
 
     /** Distance in plan from where the keel line meets the after end [m]. */
     static double fromFoot(Hull hull, double x, double y) {
-        return Math.hypot(hull.afterEnd() - x, y);
+        return Math.hypot(hull.foot() - x, y);
     }
 
     private static double least(int[] nodes, IntToDoubleFunction figure) {

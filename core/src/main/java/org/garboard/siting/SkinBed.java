@@ -38,6 +38,7 @@ final class SkinBed implements MeasuredBed {
     private double toEdge;
     private double toKnuckle;
     private double toEnds;
+    private double toStep;
     private double immersion;
     /** The rectangle round the footprint in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
@@ -189,6 +190,10 @@ final class SkinBed implements MeasuredBed {
             aftmost = px[k] > aftmost ? px[k] : aftmost;
         }
         immersion = ground.draught() - highest;
+        toStep = lines.toFirstStep(centreX, centreY) < 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+        for (int k = 0; k < off.length && !lines.steps().isEmpty(); k++) {
+            toStep = Math.min(toStep, lines.toFirstStep(px[k], py[k]));
+        }
         toEnds = Math.min(foremost - lines.forwardEnd(), lines.afterEnd() - aftmost);
         toKeel = room(lines.keel());
         toEdge = room(lines.edge());
@@ -277,6 +282,11 @@ final class SkinBed implements MeasuredBed {
     @Override
     public double roomToEnds() {
         return toEnds;
+    }
+
+    @Override
+    public double roomToStep() {
+        return toStep;
     }
 
     @Override

@@ -31,6 +31,11 @@ public final class SteppedForms {
         return joined(length(0, 0, 2, 3, 4, AT), length(STEP, AT, 6, 7, LENGTH));
     }
 
+    /** The same bottom without the step. */
+    public static OffsetTable plain() {
+        return length(0, 0, 2, 4, 6, LENGTH);
+    }
+
     private static OffsetTable length(double raised, double... stations) {
         return new Forms(0, stations).keel(x -> raised)
             .named(LineKind.CHINE, "Chine", x -> 1, x -> raised + RISE)

@@ -13,7 +13,7 @@ import org.garboard.units.FeetInches;
 import org.garboard.units.LengthUnit;
 
 /**
- * Writes the demo boats' tables of offsets, stations in columns: those of the outboards in feet-inches-eighths, the
+ * Writes the demo boats' tables of offsets, here with stations in columns: those of the outboards in feet-inches-eighths, the
  * others in metres.
  *
  * <p>After a change of the formulas, run {@link #main} with the demo folder ({@code plugin/src/main/demo})
@@ -34,6 +34,7 @@ final class DemoTables {
         write(demo.resolve("outboard-22/offsets.csv"), outboard22());
         write(demo.resolve("outboard-39/offsets.csv"), outboard39());
         write(demo.resolve("inboard-58/offsets.csv"), inboard58());
+        write(demo.resolve("stepped-38/offsets.csv"), SteppedTable.stepped38());
     }
 
     private static void write(Path file, String csv) throws IOException {

@@ -27,6 +27,11 @@ class DemoTablesTest {
         assertEquals(DemoTables.inboard58(), checkedIn("inboard-58"));
     }
 
+    @Test
+    void frozen_stepped38IsAsGenerated() throws IOException {
+        assertEquals(SteppedTable.stepped38(), checkedIn("stepped-38"));
+    }
+
     private static String checkedIn(String boat) throws IOException {
         return Files.readString(DEMO.resolve(boat).resolve("offsets.csv"), StandardCharsets.UTF_8);
     }

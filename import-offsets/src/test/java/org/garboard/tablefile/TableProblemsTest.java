@@ -290,7 +290,7 @@ class TableProblemsTest {
             Origin,station 4
             Origin,0
             Station,0,1,2,3
-            Distance from AP,0,2000,2000,1500
+            Distance from AP,0,2000,1900,1500
             HEIGHTS
             Sheer,800,800,8oo,800
             Keel,0,0,0,900
@@ -300,7 +300,7 @@ class TableProblemsTest {
             "boat.csv:3: \"Stations numbered from the transom\" does not say from which end the stations count, or says it"
                 + " otherwise than before; write Stations from and in the next cell forward or aft",
             "boat.csv:5: column 2: \"0\" is a second origin; x is measured from one station",
-            "boat.csv:7, station 2: column 4: \"2000\" stands here: out of order behind station 1; order the stations along the"
+            "boat.csv:7, station 2: column 4: \"1900\" stands here: out of order behind station 1; order the stations along the"
                 + " boat, each at its own place",
             "boat.csv:7, station 3: column 5: \"1500\" stands here: out of order behind station 2; order the stations along the"
                 + " boat, each at its own place",

@@ -44,6 +44,25 @@ record VBottomBoat(double length, DoubleUnaryOperator keel, DoubleUnaryOperator 
             x -> 0.6 * ahead(x, 26, 2.5));
     }
 
+    /**
+     * 38 ft outboard with two steps, as a length of it: 23 degrees at the transom; abaft of the steps the keel starts
+     * higher and runs down aft a little, and the bottom with it.
+     *
+     * @param steps how many steps lie forward of the length
+     */
+    static VBottomBoat stepped38(int steps) {
+        DoubleUnaryOperator raised = x -> steps == 0 ? 0
+            : steps == 1 ? 0.150 - 0.008 * (x - 22.5) : 0.230 - 0.008 * (x - 30);
+        return new VBottomBoat(38,
+            x -> raised.applyAsDouble(x) + 4.6 * ahead(x, 20, 3.6),
+            x -> 0.20 + 4.30 * (1 - ahead(x, 22, 2.4)) - 0.10 * aft(x, 22, 38, 2.4),
+            x -> 23 + 26 * ahead(x, 26, 2.8),
+            x -> 0.02 + 0.07 * ahead(x, 21, 2.5),
+            x -> 0.35 + 4.95 * (1 - ahead(x, 26, 3.2)) - 0.20 * aft(x, 26, 38, 2.6),
+            x -> 5.0 + 2.0 * square((30 - x) / 30),
+            x -> 0.6 * ahead(x, 25, 2.5));
+    }
+
     /** 1 at the stem head, 0 from {@code end} aft, with a curvature that starts from nothing when power > 2. */
     private static double ahead(double x, double end, double power) {
         return x < end ? Math.pow((end - x) / end, power) : 0;

@@ -24,7 +24,7 @@ record StationFigures(String name, double x, int points, double girth, double ch
     static List<StationFigures> of(HullOffsets table, Hull hull) {
         List<PanelOffsets> panels = table.panels();
         return IntStream.range(0, table.stations().size())
-            .mapToObj(i -> of(table.stations().get(i), points(panels, i), hull))
+            .mapToObj(i -> of(table.skinStations().get(i), points(panels, i), hull))
             .toList();
     }
 

@@ -3,17 +3,23 @@ package org.garboard.exchange;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.exchange.xml.surface.Panel;
+import org.garboard.exchange.xml.surface.Edge;
 import org.garboard.exchange.xml.surface.Poles;
 import org.garboard.exchange.xml.surface.Row;
+import org.garboard.exchange.xml.surface.StepEdges;
 import org.garboard.exchange.xml.surface.Surface;
 import org.garboard.exchange.xml.surface.TableFile;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
+import org.garboard.hull.Step;
 
 /** Turns the hull surface into its bean, every number exact. */
 final class SurfaceMapping {
     private static final String STARBOARD = "starboard";
+    /** How far apart points of a step's edges lie at most [m]. */
+    private static final double EDGE_POINTS = 0.05;
 
     private SurfaceMapping() {
     }
@@ -27,12 +33,36 @@ final class SurfaceMapping {
         bean.setTable(new TableFile());
         bean.getTable().setName(table.name());
         bean.getTable().setSha256(table.sha256());
-        hull.panels().forEach(panel -> bean.getPanel().add(panel(panel)));
+        for (int i = 0; i < hull.panels().size(); i++) {
+            bean.getPanel().add(panel(hull.panels().get(i), hull.steps().isEmpty() ? null : 1 + i / hull.panelsAcross()));
+        }
+        hull.steps().forEach(step -> bean.getStep().add(step(step)));
+        if (!hull.endsSquare()) {
+            bean.setTransomEdgeM(new Edge());
+            hull.afterEdge().forEach(curve -> bean.getTransomEdgeM().getCurve().add(curve(curve.points())));
+        }
         return bean;
     }
 
-    private static Panel panel(org.garboard.hull.Panel panel) {
+    private static StepEdges step(Step step) {
+        StepEdges bean = new StepEdges();
+        bean.setStation(step.name());
+        List<List<Vector3D>> edges = step.edges(EDGE_POINTS);
+        bean.setLowerM(curve(edges.get(0)));
+        bean.setUpperM(curve(edges.get(1)));
+        return bean;
+    }
+
+    private static Row curve(List<Vector3D> points) {
+        Row bean = new Row();
+        points.forEach(point -> bean.getValue().add(ExactDecimal.point(point.getX(), point.getY(), point.getZ())));
+        return bean;
+    }
+
+    private static Panel panel(org.garboard.hull.Panel panel, Integer length) {
         Panel bean = new Panel();
+        bean.setLength(length);
+        bean.setCut(panel.isWhole() ? null : true);
         bean.setInnerLine(panel.lower().name());
         bean.setOuterLine(panel.upper().name());
         bean.setDegreeAlong(KnotVector.DEGREE);

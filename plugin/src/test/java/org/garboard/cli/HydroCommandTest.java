@@ -30,7 +30,7 @@ class HydroCommandTest {
     void exact_rowOfAnUprightWedge() {
         Shell shell = Shell.run("hydro", wedge, "--exact", "--waterline", "0.1", "--csv");
         assertEquals(List.of(HEADING,
-            "0.100000,4.000000,0.000000,1025.000,0.400000,410.000,4.000000,0.066667,0.000000,8.000000,8.158431,0.050000,0.050000,"
+            "0.100000,4.000000,0.000000,1025.000,0.400000,410.000,4.000000,0.066667,0.000000,8.000000,8.158431,0.050000,0.050000,0.000000,"
                 + "8.000000,4.000000,0.666667,42.666667,1.666667,106.666667"), shell.outLines());
         assertEquals("", shell.err());
         assertEquals(0, shell.code());

@@ -54,7 +54,12 @@ final class HalfBreadthPlan {
         for (GridLine waterline : lines.grid().waterlines()) {
             curve(Layer.FORM, waterline.words(), lines.hull().waterline(waterline.at(), chord), this::place);
         }
-        ending(lines.hull().afterEnd());
+        shown.addAll(lines.paper().stepsInPlan(this::place));
+        if (lines.hull().endsSquare()) {
+            ending(lines.hull().afterEnd());
+        } else {
+            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(), this::place));
+        }
         ending(lines.hull().forwardEnd());
     }
 

@@ -42,6 +42,7 @@ final class LinesBodyPlan {
         view.levels();
         view.diagonals();
         view.sections();
+        view.transom();
         view.names();
         view.buttocks();
         return ViewTitle.above("BODY PLAN, LOOKING FORWARD", "Starboard right. Forward sections right, after sections left, "
@@ -57,6 +58,14 @@ final class LinesBodyPlan {
             lines.keel().ifPresent(keel -> shown.addAll(lines.paper().cut(Layer.FORM, keel, section.at(), side)));
             Point end = lines.paper().lookingForward(side * sheer.y(section.at()), sheer.z(section.at()));
             (side > 0 ? starboard : port).add(new Name(section.words(), end));
+        }
+    }
+
+    /** A transom that is not square shows as a shape of its own, on the side of the after sections. */
+    private void transom() {
+        if (!lines.hull().endsSquare()) {
+            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(),
+                    point -> lines.paper().lookingForward(-point.getY(), point.getZ())));
         }
     }
 

@@ -30,7 +30,7 @@ record LinesGrid(List<GridLine> sections, List<GridLine> buttocks, List<GridLine
     /** The wish's places; where it has none the table's; where that has none even ones. */
     static LinesGrid of(LinesWish wish, HullOffsets table, Hull hull, HullExtent extent, Figures figures) {
         List<GridLine> sections = wish.sections().isEmpty()
-                ? table.stations().stream().filter(station -> within(hull, station.x()))
+                ? table.skinStations().stream().filter(station -> within(hull, station.x()))
                         .map(station -> new GridLine(station.name() + ": " + figures.brief(station.x()), station.x())).toList()
                 : named(wish.sections(), x -> "x " + figures.brief(x));
         double[] steps = figures.units() == Units.MILLIMETRES ? METRIC_STEPS : FEET_STEPS;

@@ -77,7 +77,8 @@ final class LinesProfile {
             curve(Layer.FORM, buttock.words(), lines.hull().buttock(buttock.at(), lines.paper().chord()), names);
         }
         shown.addAll(NameColumn.leftOf(-3, bottom, names, lines.letter()));
-        shown.addAll(lines.paper().endInProfile(lines.hull().afterEnd()));
+        shown.addAll(lines.paper().afterEndInProfile());
+        shown.addAll(lines.paper().stepsInProfile());
         shown.addAll(lines.paper().endInProfile(lines.hull().forwardEnd()));
     }
 

@@ -67,14 +67,17 @@ final class BodyPlanView {
 
     private void halves(BiConsumer<List<Station>, Integer> names) {
         double widest = widestStation();
-        half(task.table().stations().stream().filter(station -> station.x() <= widest).toList(), 1, names);
-        half(task.table().stations().stream().filter(station -> station.x() > widest).toList(), -1, names);
+        half(task.table().skinStations().stream().filter(station -> station.x() <= widest).toList(), 1, names);
+        half(task.table().skinStations().stream().filter(station -> station.x() > widest).toList(), -1, names);
     }
 
     private void half(List<Station> stations, int side, BiConsumer<List<Station>, Integer> names) {
         stations.forEach(station -> shown.add(paper.section(Layer.GRID, station.x(), side)));
         Keel.of(task.table(), hull).ifPresent(keel ->
                 stations.forEach(station -> shown.addAll(paper.cut(Layer.GRID, keel, station.x(), side))));
+        if (side < 0 && !hull.endsSquare()) {
+            shown.addAll(paper.drawn(Layer.GRID, hull.afterEdge(), point -> paper.lookingForward(-point.getY(), point.getZ())));
+        }
         names.accept(stations, side);
     }
 
@@ -83,7 +86,7 @@ final class BodyPlanView {
     }
 
     private double widestStation() {
-        return task.table().stations().stream().map(Station::x)
+        return task.table().skinStations().stream().map(Station::x)
                 .max(Comparator.comparingDouble(x -> hull.bottomEdge().y(x))).orElse(0.0);
     }
 
@@ -104,7 +107,7 @@ final class BodyPlanView {
     }
 
     private double beam() {
-        return task.table().stations().stream()
+        return task.table().skinStations().stream()
                 .mapToDouble(station -> paper.lookingForward(widest(station), 0).x()).max().orElse(0);
     }
 
@@ -117,7 +120,7 @@ final class BodyPlanView {
     }
 
     private void axes() {
-        double top = task.table().stations().stream()
+        double top = task.table().skinStations().stream()
                 .mapToDouble(station -> paper.lookingForward(0, sheer().z(station.x())).y()).max().orElse(0);
         shown.add(new Line(Layer.CENTRE, new Point(0, -1.5 * lettering.figures()), new Point(0, top + 3)));
         shown.add(new Line(Layer.GRID, new Point(-beam(), 0), new Point(beam(), 0)));

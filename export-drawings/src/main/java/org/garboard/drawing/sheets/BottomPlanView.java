@@ -38,7 +38,7 @@ final class BottomPlanView {
         this.scale = scale;
         this.paper = new HullOnPaper(hull, scale);
         this.lettering = task.lettering();
-        this.halfBeam = scale.paper(task.table().stations().stream().mapToDouble(Station::x)
+        this.halfBeam = scale.paper(task.table().skinStations().stream().mapToDouble(Station::x)
                 .map(x -> hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0)).max().orElse(0));
     }
 
@@ -58,9 +58,16 @@ final class BottomPlanView {
             shown.addAll(paper.below(line, 1));
             shown.addAll(paper.below(line, -1));
         }
-        ending(hull.afterEnd());
+        shown.addAll(paper.stepsInPlan(point -> paper.below(point.getX(), point.getY())));
+        shown.addAll(paper.stepsInPlan(point -> paper.below(point.getX(), -point.getY())));
+        if (hull.endsSquare()) {
+            ending(hull.afterEnd());
+        } else {
+            shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), point.getY())));
+            shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), -point.getY())));
+        }
         ending(hull.forwardEnd());
-        for (Station station : task.table().stations()) {
+        for (Station station : task.table().skinStations()) {
             double beam = outermost(station.x());
             shown.add(new Line(Layer.GRID, paper.below(station.x(), -beam), paper.below(station.x(), beam)));
         }
@@ -108,14 +115,14 @@ final class BottomPlanView {
         double top = -halfBeam - 10;
         double pitch = 2.2 * lettering.figures();
         Point place = paper.below(site.x(), site.y());
-        Point aft = new Point(0, -scale.paper(outermost(hull.afterEnd())));
+        Point aft = paper.below(hull.foot(), -outermost(hull.foot()));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
         distance(zero, place, top, task.figures().length(Math.abs(site.x())) + (site.x() < 0 ? " forward of " : " from ") + task.forwardDatum());
         distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + " from " + task.afterEnd());
     }
 
     private double zeroBeam() {
-        return outermost(Math.min(hull.afterEnd(), Math.max(hull.forwardEnd(), 0)));
+        return outermost(Math.min(hull.foot(), Math.max(hull.forwardEnd(), 0)));
     }
 
     private void distance(Point from, Point to, double row, String words) {

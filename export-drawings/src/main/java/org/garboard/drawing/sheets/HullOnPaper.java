@@ -14,6 +14,7 @@ import org.garboard.drawing.Scale;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.hull.Step;
 
 /**
  * A hull's places on paper at one scale, bow to the right, the after end of the table at the left.
@@ -22,6 +23,8 @@ import org.garboard.hull.HullLine;
  * Sections looking forward: centreline at x = 0, starboard to the right, base line at y = 0.
  */
 public final class HullOnPaper {
+    /** Points of a step's line lie no farther apart [m]: its edges are all but straight between. */
+    private static final double STEP_POINTS = 0.1;
 
     /** Curves may stray so far from true [mm on paper]: a fifth of the finest pen. */
     private static final double CHORD = 0.05;
@@ -96,6 +99,44 @@ public final class HullOnPaper {
         List<Vector3D> cut = keel.cut(x);
         return cut.isEmpty() ? List.of() : List.of(Polyline.open(layer,
                 cut.stream().map(point -> lookingForward(side * point.getY(), point.getZ())).toList()));
+    }
+
+    /** The after end seen from the side: edge on, or of a raked or round transom the edge of its skin. */
+    public List<Entity> afterEndInProfile() {
+        return hull.endsSquare() ? endInProfile(hull.afterEnd())
+                : drawn(Layer.HULL, hull.afterEdge(), point -> profile(point.getX(), point.getZ()));
+    }
+
+    /** Steps seen from the side: the face at the keel and at the edge of the bottom, and the edges between where they are swept. */
+    public List<Entity> stepsInProfile() {
+        List<Entity> shown = new ArrayList<>();
+        for (Step step : hull.steps()) {
+            List<List<Vector3D>> edges = step.edges(STEP_POINTS);
+            List<Point> low = onPaper(edges.get(0), point -> profile(point.getX(), point.getZ()));
+            List<Point> high = onPaper(edges.get(1), point -> profile(point.getX(), point.getZ()));
+            if (step.face().isSquare()) {
+                Point top = high.get(high.size() - 1);
+                shown.add(new Line(Layer.HULL, low.get(0), new Point(low.get(0).x(), top.y())));
+            } else {
+                shown.add(Polyline.open(Layer.HULL, low));
+                shown.add(Polyline.open(Layer.HULL, high));
+                shown.add(new Line(Layer.HULL, low.get(0), high.get(0)));
+                shown.add(new Line(Layer.HULL, low.get(low.size() - 1), high.get(high.size() - 1)));
+            }
+        }
+        return shown;
+    }
+
+    /** Steps seen from below or above, through a place on paper of x and half-breadth. */
+    public List<Entity> stepsInPlan(Function<Vector3D, Point> place) {
+        return hull.steps().stream().map(step -> onPaper(step.edges(STEP_POINTS).get(0), place))
+                .filter(points -> points.size() > 1).<Entity>map(points -> Polyline.open(Layer.HULL, points)).toList();
+    }
+
+    private static List<Point> onPaper(List<Vector3D> curve, Function<Vector3D, Point> place) {
+        List<Point> points = new ArrayList<>();
+        curve.forEach(point -> add(points, place.apply(point)));
+        return points;
     }
 
     /** An end of the skin seen edge on from the side; nothing where it comes to a point. */

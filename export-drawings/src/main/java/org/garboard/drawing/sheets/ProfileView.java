@@ -48,11 +48,12 @@ final class ProfileView {
         List<NameColumn.Name> names = new ArrayList<>();
         for (HullLine line : hull.lines()) {
             shown.addAll(paper.profile(line));
-            names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(hull.afterEnd()))));
+            names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(line.afterEnd()))));
         }
         Keel.of(task.table(), hull).ifPresent(keel -> shown.add(paper.profile(keel)));
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
-        shown.addAll(paper.endInProfile(hull.afterEnd()));
+        shown.addAll(paper.afterEndInProfile());
+        shown.addAll(paper.stepsInProfile());
         shown.addAll(paper.endInProfile(hull.forwardEnd()));
         shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), 0), paper.profile(hull.forwardEnd(), 0)));
     }
@@ -64,7 +65,7 @@ final class ProfileView {
     /** Each station from keel to sheer, and its name with its distance below the base line. */
     private void stations() {
         List<StationLabels.Label> labels = new ArrayList<>();
-        for (Station station : task.table().stations()) {
+        for (Station station : task.table().skinStations()) {
             double x = station.x();
             shown.add(new Line(Layer.GRID, paper.profile(x, hull.keel().z(x)), paper.profile(x, sheer().z(x))));
             labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + ": " + task.figures().brief(x)));
@@ -95,11 +96,11 @@ final class ProfileView {
 
     /** Where the keel line crosses a level, from aft; the forward end when it never does, NaN when all is dry. */
     private double entry(double z) {
-        double wet = hull.afterEnd();
+        double wet = hull.foot();
         if (hull.keel().z(wet) >= z) {
             return Double.NaN;
         }
-        double step = (hull.afterEnd() - hull.forwardEnd()) / 400;
+        double step = (hull.foot() - hull.forwardEnd()) / 400;
         while (wet - step > hull.forwardEnd() && hull.keel().z(wet - step) < z) {
             wet -= step;
         }
@@ -121,7 +122,7 @@ final class ProfileView {
     /** A line up from each site past the sheer to its number. */
     private void sites(List<MarkedSite> sites) {
         double top = Math.max(paper.profile(0, sheer().z(hull.forwardEnd())).y(),
-                paper.profile(0, sheer().z(hull.afterEnd())).y());
+                paper.profile(0, sheer().z(sheer().afterEnd())).y());
         double[] wanted = sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x())).toArray();
         double[] spread = Spread.apart(wanted, 1.5 * lettering.figures());
         for (int i = 0; i < wanted.length; i++) {

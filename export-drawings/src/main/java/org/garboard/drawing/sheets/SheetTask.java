@@ -51,10 +51,10 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
         return job().tableFile();
     }
 
-    /** The datum aft: no transom corner is known, only where the table ends. */
+    /** The datum aft: the transom's bottom corner where the table gives the transom, otherwise where the table ends. */
     String afterEnd() {
         Station last = table.stations().get(table.stations().size() - 1);
-        return "after end of table (station " + last.name() + ")";
+        return table.ends().transom().isPresent() ? "bottom corner of the transom" : "after end of table (station " + last.name() + ")";
     }
 
     /** The datum forward. */
@@ -62,9 +62,9 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
         return table.origin() + " of the table";
     }
 
-    /** Distance of a place forward of the after end of the table [m]. */
+    /** Distance of a place forward of that datum [m]. */
     double fromAfterEnd(double x) {
-        return hull.afterEnd() - x;
+        return hull.foot() - x;
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.garboard.drawing.sheets.MarkedSite.Standing;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.mount.Seat;
+import org.garboard.mount.StepChecks;
 import org.garboard.siting.MountSiting;
 
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
@@ -38,6 +39,10 @@ final class SitingNotes {
             if (sites.stream().noneMatch(marked -> marked.siting().equals(siting))) {
                 notes.add("No place at all was measured for: " + siting.mount().words() + ".");
             }
+        }
+        if (!task.hull().steps().isEmpty()) {
+            notes.add("Abaft of the first step (station " + task.hull().steps().get(0).name() + ") every place is NOT KNOWN: "
+                    + StepChecks.BEHIND);
         }
         String refusal = task.record().refusal();
         if (!refusal.isBlank()) {
@@ -74,8 +79,8 @@ final class SitingNotes {
     /** What tells the ends of the table on the boat, which the table does not place. */
     private String breadths() {
         Hull hull = task.hull();
-        String aft = breadths(task.afterEnd(), hull.afterEnd());
-        boolean drawn = hull.forwardEnd() <= 0 && hull.afterEnd() > 0;
+        String aft = breadths(task.afterEnd(), hull.foot());
+        boolean drawn = hull.forwardEnd() <= 0 && hull.foot() > 0;
         return (drawn ? aft + "; " + breadths(task.forwardDatum(), 0) : aft) + ".";
     }
 
