@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Assumptions;
 public enum OutsideReader {
     EZDXF("python3-ezdxf", List.of("/usr/bin/python3"), List.of("-c", "import ezdxf")),
     XMLLINT("libxml2-utils", List.of("xmllint"), List.of("--version")),
+    ADMESH("admesh", List.of("admesh"), List.of("--version")),
     RSVG("librsvg2-bin", List.of("rsvg-convert"), List.of("--version"));
 
     private static final long SECONDS = 60;

@@ -41,6 +41,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.exchangeDoesNotKnowTheCommandLine, "org.garboard.exchange", "picocli.CommandLine"),
             breach(ArchitectureTest.unitsStandAlone, "org.garboard.units", "org.garboard.offsets.Station"),
             breach(ArchitectureTest.geometryKnowsNoBoats, "org.garboard.geometry", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.solidsKnowNoBoats, "org.garboard.solid", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.offsetsKnowUnits, "org.garboard.offsets", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.slipsAreSeenInOffsets, "org.garboard.slips", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.hullComesFromOffsets, "org.garboard.hull", "org.garboard.siting.Site"),

@@ -1,0 +1,135 @@
+package org.garboard.cutout.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.skin.AxisFrame;
+import org.garboard.cutout.skin.Skin;
+import org.garboard.solid.Fill;
+import org.garboard.solid.Loop;
+
+/**
+ * Curves on the skin laid flat: exactly where the skin is developable, else with the least distortion, in squares,
+ * of the sides of a net between them; how much that is gets measured along straightest lines of the skin.
+ */
+public final class Development {
+    /** Points of the outline between which lengths are compared; our choice, 120 lengths. */
+    private static final int COMPARED = 16;
+    /** Sides of the net to the outline's length, our choice. */
+    private static final double NET = 0.12;
+
+    private final List<List<FlatPoint>> loops;
+    private final double stretch;
+
+    private Development(List<List<FlatPoint>> loops, double stretch) {
+        this.loops = loops;
+        this.stretch = stretch;
+    }
+
+    /**
+     * Loops of a frame carried along its axis to the skin, and flattened from the frame's origin; u lies along
+     * the skin in the plane y = constant there.
+     *
+     * @param loops the outer first, the others inside it and beside each other
+     */
+    public static Development of(AxisFrame frame, List<Loop> loops) throws CannotBeBuilt {
+        Skin skin = frame.skin();
+        Sprawl sprawl = Sprawl.from(skin, frame.origin().getX(), frame.origin().getY());
+        List<Loop> flat = new ArrayList<>();
+        double[] spot = new double[3];
+        List<double[]> plan = new ArrayList<>();
+        for (Loop loop : loops) {
+            double[] points = new double[2 * loop.size()];
+            for (int i = 0; i < loop.size(); i++) {
+                double w = frame.outside(loop.u(i), loop.v(i));
+                frame.place(loop.u(i), loop.v(i), w, spot, 0);
+                if (!(w == w && sprawl.layFlat(spot[0], spot[1]))) {
+                    throw new CannotBeBuilt("a template runs off the skin", "a smaller part, or a site farther inside the bottom");
+                }
+                points[2 * i] = sprawl.u();
+                points[2 * i + 1] = sprawl.v();
+                plan.add(new double[] {spot[0], spot[1]});
+            }
+            flat.add(Loop.of(points));
+        }
+        Fill net = Fill.of(flat.get(0), flat.subList(1, flat.size()), NET * Math.sqrt(flat.get(0).area()));
+        double[] places = relaxed(skin, sprawl, net, plan);
+        List<List<FlatPoint>> laid = new ArrayList<>();
+        int at = 0;
+        for (Loop loop : loops) {
+            List<FlatPoint> ring = new ArrayList<>();
+            for (int i = 0; i < loop.size(); i++, at++) {
+                ring.add(new FlatPoint(places[2 * at], places[2 * at + 1]));
+            }
+            laid.add(ring);
+        }
+        return new Development(laid, stretch(skin, plan, laid.get(0)));
+    }
+
+    private static double[] relaxed(Skin skin, Sprawl sprawl, Fill net, List<double[]> plan) throws CannotBeBuilt {
+        double[] flat = new double[2 * net.points()];
+        double[] face = new double[Skin.SIZE];
+        // x, y, z and the unit normal of each point
+        double[] onSkin = new double[6 * net.points()];
+        for (int i = 0; i < net.points(); i++) {
+            flat[2 * i] = net.u(i);
+            flat[2 * i + 1] = net.v(i);
+            boolean found = i < plan.size() || sprawl.spread(net.u(i), net.v(i));
+            double x = i < plan.size() ? plan.get(i)[0] : sprawl.x();
+            double y = i < plan.size() ? plan.get(i)[1] : sprawl.y();
+            if (!found || !skin.at(x, y, face)) {
+                throw new CannotBeBuilt("a template runs off the skin", "a smaller part, or a site farther inside the bottom");
+            }
+            double size = Math.sqrt(1 + face[1] * face[1] + face[2] * face[2]);
+            onSkin[6 * i] = x;
+            onSkin[6 * i + 1] = y;
+            onSkin[6 * i + 2] = face[0];
+            onSkin[6 * i + 3] = -face[1] / size;
+            onSkin[6 * i + 4] = -face[2] / size;
+            onSkin[6 * i + 5] = 1 / size;
+        }
+        new Relaxation(net, flat, (a, b) -> arc(onSkin, 6 * a, 6 * b)).settle();
+        return flat;
+    }
+
+    /** Length of the arc over a short chord, from how far the normal turns along it. */
+    private static double arc(double[] p, int a, int b) {
+        double dx = p[b] - p[a];
+        double dy = p[b + 1] - p[a + 1];
+        double dz = p[b + 2] - p[a + 2];
+        double chord = Math.sqrt(dx * dx + dy * dy + dz * dz);
+        double turn = ((p[b + 3] - p[a + 3]) * dx + (p[b + 4] - p[a + 4]) * dy + (p[b + 5] - p[a + 5]) * dz) / chord;
+        double half = Math.asin(Math.max(-1, Math.min(1, turn / 2)));
+        return Math.abs(half) < 1e-6 ? chord : chord * half / Math.sin(half);
+    }
+
+    private static double stretch(Skin skin, List<double[]> plan, List<FlatPoint> outline) throws CannotBeBuilt {
+        double most = 0;
+        int count = Math.min(COMPARED, outline.size());
+        for (int i = 0; i < count; i++) {
+            for (int k = i + 1; k < count; k++) {
+                int a = i * outline.size() / count;
+                int b = k * outline.size() / count;
+                double there = Sprawl.length(skin, plan.get(a)[0], plan.get(a)[1], plan.get(b)[0], plan.get(b)[1]);
+                double here = Math.hypot(outline.get(a).u() - outline.get(b).u(), outline.get(a).v() - outline.get(b).v());
+                if (there != there) {
+                    throw new CannotBeBuilt("no straight line along the skin joins two points of a template",
+                        "a smaller part, or a site on flatter skin");
+                }
+                most = Math.max(most, Math.abs(there - here));
+            }
+        }
+        return most;
+    }
+
+    /** A loop laid flat, in the order they were given. */
+    public List<FlatPoint> loop(int i) {
+        return loops.get(i);
+    }
+
+    /** Largest difference between a length along the skin and the same length laid flat [m]. */
+    public double stretch() {
+        return stretch;
+    }
+}

@@ -1,0 +1,109 @@
+package org.garboard.meshfile;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh;
+import org.apache.commons.geometry.io.core.input.StreamGeometryInput;
+import org.apache.commons.geometry.io.euclidean.threed.IO3D;
+import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
+import org.apache.commons.numbers.core.Precision;
+import org.garboard.solid.Draft;
+import org.garboard.solid.Draft.Looks;
+import org.garboard.solid.Draft.Rim;
+import org.garboard.solid.Fill;
+import org.garboard.solid.Height;
+import org.garboard.solid.Loop;
+import org.garboard.solid.Solid;
+import org.junit.jupiter.api.Test;
+
+/** Mesh files against readers that are not ours. */
+class MeshFileTest {
+
+    /** A washer far from the origin, as on a long boat. */
+    private static Solid washer() {
+        Draft draft = new Draft((u, v, w, out, at) -> {
+            out[at] = 15 + u;
+            out[at + 1] = -2 + v;
+            out[at + 2] = w;
+        });
+        Loop outer = Loop.circle(0, 0, 0.05, 1e-4);
+        Loop inner = Loop.circle(0.01, 0, 0.02, 1e-4);
+        Fill fill = Fill.of(outer, List.of(inner), 0.01);
+        Height low = Height.level(0);
+        Height high = (u, v) -> 0.01 + 0.1 * u;
+        List<Rim> below = List.of(draft.rim(outer, low), draft.rim(inner, low));
+        List<Rim> above = List.of(draft.rim(outer, high), draft.rim(inner, high));
+        draft.face(Looks.DOWN, fill, low, below);
+        draft.face(Looks.UP, fill, high, above);
+        draft.wallOutside(below.get(0), above.get(0));
+        draft.wallInside(below.get(1), above.get(1));
+        return draft.solid();
+    }
+
+    @Test
+    void admeshFindsOneClosedBody() throws IOException {
+        Solid washer = washer();
+        Admesh.read(StlFile.of(washer)).isOneClosedBody(washer.triangles(), washer.volume());
+        double exact = Math.PI * (0.05 * 0.05 * 0.01 - 0.02 * 0.02 * 0.011);
+        assertEquals(exact, washer.volume(), 1e-15);
+    }
+
+    @Test
+    void commonsGeometryReadsBoth() {
+        Solid washer = washer();
+        for (byte[] file : List.of(StlFile.of(washer), ObjFile.of("washer", washer))) {
+            GeometryFormat3D format = file[0] == '#' ? GeometryFormat3D.OBJ : GeometryFormat3D.STL;
+            TriangleMesh mesh = IO3D.readTriangleMesh(new StreamGeometryInput(new ByteArrayInputStream(file)), format,
+                Precision.doubleEquivalenceOfEpsilon(1e-6));
+            assertEquals(washer.triangles(), mesh.getFaceCount());
+            assertEquals(washer.vertices(), mesh.getVertexCount());
+            assertEquals(15_000, mesh.getBounds().getCentroid().getX(), 0.01);
+            assertEquals(-2000, mesh.getBounds().getCentroid().getY(), 0.01);
+        }
+    }
+
+    /** Layout of the format: 80 bytes of header, the count, 50 bytes for each triangle, its normal first. */
+    @Test
+    void law_stlHoldsUnitNormalsOutward() {
+        Solid washer = washer();
+        byte[] file = StlFile.of(washer);
+        assertEquals(84 + 50 * washer.triangles(), file.length);
+        assertTrue(new String(file, 0, 80, StandardCharsets.US_ASCII).startsWith("mm; hull frame"));
+        ByteBuffer buffer = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
+        assertEquals(washer.triangles(), buffer.getInt(80));
+        double down = 0;
+        for (int t = 0; t < washer.triangles(); t++) {
+            int at = 84 + 50 * t;
+            assertEquals(1, Math.sqrt(square(buffer.getFloat(at)) + square(buffer.getFloat(at + 4)) + square(buffer.getFloat(at + 8))), 1e-6);
+            down += buffer.getFloat(at + 8) < -0.999 ? 1 : 0;
+        }
+        assertTrue(down > 10, "triangles that look down: " + down);
+    }
+
+    private static double square(double a) {
+        return a * a;
+    }
+
+    @Test
+    void law_sameBytesOnAnyLocale() {
+        byte[] stl = StlFile.of(washer());
+        byte[] obj = ObjFile.of("washer", washer());
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertArrayEquals(stl, StlFile.of(washer()));
+            assertArrayEquals(obj, ObjFile.of("washer", washer()));
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+}
