@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -12,10 +13,20 @@ class DemoJobsTest {
     private static final Path DEMO = Path.of("src/main/demo");
 
     @ParameterizedTest
-    @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket"})
+    @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket", "stepped-38,flush through-hull"})
     void eachShowsItsOwnAnswer(String boat, String mount) {
         Shell shell = Shell.run("site", DEMO.resolve(boat).resolve("job.xml"));
         assertEquals(0, shell.code(), shell.err());
         assertTrue(shell.out().contains("\nAdvised: " + mount + ", "), shell.out());
+    }
+
+    /** Ahead of the first step, which governs; abaft of it nothing is known, and at a place there that is said. */
+    @Test
+    void theSteppedBoatsPlaceLiesAheadOfItsFirstStep() {
+        Path job = DEMO.resolve("stepped-38").resolve("job.xml");
+        Shell shell = Shell.run("site", job);
+        assertTrue(shell.out().contains("Governing: room ahead of a step ("), shell.out());
+        Shell behind = Shell.run("site", job, "--at", "8,0.2");
+        assertTrue(behind.out().contains("room ahead of a step: Water behind a step is not worked out"), behind.out());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Random;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
+import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,7 @@ class SurfaceFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"outboard-22", "outboard-39"})
+    @ValueSource(strings = {"outboard-22", "outboard-39", "stepped-38"})
     void law_everyNumberReadsBackToTheSameBits(String boat) {
         Hull hull = SampleHull.demo(boat);
         List<SurfaceXml.Panel> read = SurfaceXml.panels(bytes(hull));
@@ -74,7 +75,7 @@ class SurfaceFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"outboard-22", "outboard-39"})
+    @ValueSource(strings = {"outboard-22", "outboard-39", "stepped-38"})
     void law_theBooksRecurrenceGivesTheSamePoints(String boat) {
         Hull hull = SampleHull.demo(boat);
         List<SurfaceXml.Panel> read = SurfaceXml.panels(bytes(hull));
@@ -82,11 +83,29 @@ class SurfaceFileTest {
         double[] core = new double[Panel.POINT_SIZE];
         for (int i = 0; i < 500; i++) {
             int p = i % read.size();
-            double x = hull.forwardEnd() + random.nextDouble() * (hull.afterEnd() - hull.forwardEnd());
+            KnotVector along = hull.panels().get(p).knotsAlong();
+            double x = along.start() + random.nextDouble() * (along.end() - along.start());
             double v = random.nextDouble();
             hull.panels().get(p).evaluate(x, v, core, 0);
             assertArrayEquals(Arrays.copyOf(core, 3), read.get(p).at(x, v), 1e-12, "panel " + p + ", x " + x + ", v " + v);
         }
+    }
+
+    /** Three lengths of two panels; a step each between, as its two edges, and the transom's edge; validated. */
+    @Test
+    void exact_stepsAndTransomOfASteppedBoat() throws Exception {
+        Hull hull = SampleHull.demo("stepped-38");
+        String text = text(hull);
+        validate(text);
+        for (int length = 1; length <= 3; length++) {
+            assertEquals(3, text.split(" length=\"" + length + "\"").length, "panels of length " + length);
+        }
+        assertEquals(5, text.split(" cut=\"true\"").length, "the second and the third length, cut by step and transom");
+        assertTrue(text.contains("<step station=\"9\">"), text);
+        assertTrue(text.contains("<step station=\"13\">"), text);
+        assertTrue(text.contains("<lower_m>9.3,0,"), "the swept step begins 9.3 m aft on the keel line");
+        assertTrue(text.contains("<transom-edge_m>"), text);
+        assertTrue(!text(SampleHull.demo("outboard-39")).contains("transom-edge_m"));
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,8 @@ class SurfaceInCadKernelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"outboard-22,through points", "outboard-39,through points", "outboard-22,faired", "outboard-39,faired"})
+    @CsvSource({"outboard-22,through points", "outboard-39,through points", "outboard-22,faired", "outboard-39,faired",
+        "stepped-38,faired"})
     void law_theKernelFindsTheSamePointsNormalsAndCurvatures(String boat, String fit) throws Exception {
         CadKernel kernel = CadKernel.in(folder);
         Hull hull = fit.equals("faired") ? SampleHull.fairedDemo(boat) : SampleHull.demo(boat);
@@ -80,15 +82,21 @@ class SurfaceInCadKernelTest {
         List<Place> places = new ArrayList<>();
         for (int p = 0; p < hull.panels().size(); p++) {
             for (double v : new double[] {0, 0.5, 1}) {
-                places.add(new Place(p, hull.forwardEnd(), v));
-                places.add(new Place(p, hull.afterEnd(), v));
+                places.add(new Place(p, along(hull, p, 0), v));
+                places.add(new Place(p, along(hull, p, 1), v));
             }
         }
         while (places.size() < PLACES) {
-            places.add(new Place(places.size() % hull.panels().size(),
-                hull.forwardEnd() + random.nextDouble() * (hull.afterEnd() - hull.forwardEnd()), random.nextDouble()));
+            int p = places.size() % hull.panels().size();
+            places.add(new Place(p, along(hull, p, random.nextDouble()), random.nextDouble()));
         }
         return places;
+    }
+
+    /** x at a share of a panel's length, which where a face cuts it is longer than its skin. */
+    private static double along(Hull hull, int panel, double share) {
+        KnotVector along = hull.panels().get(panel).knotsAlong();
+        return share == 1 ? along.end() : along.start() + share * (along.end() - along.start());
     }
 
     private static byte[] file(Hull hull) {
