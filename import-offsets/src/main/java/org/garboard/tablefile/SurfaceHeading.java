@@ -39,6 +39,14 @@ final class SurfaceHeading {
         cell = Optional.of(from);
     }
 
+    /** A level and a tape reach the outside alone. */
+    void refuseInside() {
+        if (surface.isPresent() && surface.get().covering().isPresent()) {
+            problems.inCell(cell.get(), "", "", "is not what a tape on the boat measures; a take-off is to outside of skin");
+        }
+        thicknesses.refuseAll();
+    }
+
     /** The surface, once the table's lines are known; the outside where something is wrong, which has been told. */
     SkinSurface of(Lengths lengths, OffsetTable table) {
         if (surface.isPresent() && surface.get() == Surfaces.OUTSIDE) {

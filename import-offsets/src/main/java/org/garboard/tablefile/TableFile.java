@@ -48,10 +48,22 @@ public final class TableFile {
      */
     public static TableReading read(String fileName, byte[] content) {
         Problems problems = new Problems(fileName);
+        Optional<List<GridRow>> rows = TableText.of(content, problems).flatMap(text -> Grid.rows(text, problems));
+        if (rows.isPresent()) {
+            return TakeOffReader.isTakeOff(rows.get()) ? takeOff(rows.get(), problems) : table(fileName, rows.get(), problems);
+        }
+        return new TableReading.Faulty(problems.inOrder(), Optional.empty());
+    }
+
+    private static TableReading takeOff(List<GridRow> rows, Problems problems) {
+        Optional<TableReading> reading = TakeOffReader.read(rows, problems);
+        return reading.filter(read -> problems.isEmpty())
+            .orElseGet(() -> new TableReading.Faulty(problems.inOrder(), Optional.empty()));
+    }
+
+    private static TableReading table(String fileName, List<GridRow> rows, Problems problems) {
         Headings headings = new Headings(problems);
-        Optional<TableAssembly> assembly = TableText.of(content, problems)
-            .flatMap(text -> Grid.rows(text, problems))
-            .flatMap(rows -> assembly(rows, headings, problems));
+        Optional<TableAssembly> assembly = assembly(rows, headings, problems);
         return problems.isEmpty()
             ? new TableReading.Read(assembly.orElseThrow().table(), headings.notes(), assembly.orElseThrow().written(fileName).orElseThrow())
             : new TableReading.Faulty(problems.inOrder(), assembly.flatMap(read -> read.written(fileName)));

@@ -3,9 +3,10 @@ package org.garboard.tablefile;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.takeoff.LevelledOffsets;
 
 /** What came of reading a file. */
-public sealed interface TableReading permits TableReading.Read, TableReading.Faulty {
+public sealed interface TableReading permits TableReading.Read, TableReading.TakenOff, TableReading.Faulty {
 
     /**
      * The file is a table without faults.
@@ -16,6 +17,18 @@ public sealed interface TableReading permits TableReading.Read, TableReading.Fau
      */
     record Read(OffsetTable table, List<String> notes, WrittenTable written) implements TableReading {
         public Read {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * The file is a take-off, brought into the boat's own frame.
+     *
+     * @param offsets the skin as far as it was measured
+     * @param notes heading rows that the program does not use
+     */
+    record TakenOff(LevelledOffsets offsets, List<String> notes) implements TableReading {
+        public TakenOff {
             notes = List.copyOf(notes);
         }
     }
