@@ -89,6 +89,9 @@ public interface HullOffsets {
     /** What a sheet's figures come from, to follow "Figures come from". */
     String comesFrom();
 
+    /** What a place is that the surface does not reach, to precede "the skin": "off", "not measured there: it is off". */
+    String beyond();
+
     /** Ends of the surface at which the boat goes on: nothing is known of her beyond. */
     Set<OpenEnd> openEnds();
 

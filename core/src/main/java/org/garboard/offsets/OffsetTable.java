@@ -57,6 +57,11 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
         return "a table of offsets, not from this boat";
     }
 
+    @Override
+    public String beyond() {
+        return "off";
+    }
+
     /** A table has its boat from end to end. */
     @Override
     public Set<OpenEnd> openEnds() {

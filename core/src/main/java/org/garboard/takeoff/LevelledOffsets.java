@@ -82,6 +82,11 @@ public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base,
     }
 
     @Override
+    public String beyond() {
+        return "not measured there: it is off";
+    }
+
+    @Override
     public Set<OpenEnd> openEnds() {
         return takeOff.openEnds();
     }

@@ -2,11 +2,13 @@ package org.garboard.tablefile;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.garboard.offsets.LineKind;
@@ -46,6 +48,8 @@ final class TakeOffReader {
     /** By name: x, in the order of the file. */
     private final Map<String, Double> stations = new LinkedHashMap<>();
     private final Map<String, Cell> placedBy = new LinkedHashMap<>();
+    /** Stations of whose distance something has been said. */
+    private final Set<String> unplaced = new HashSet<>();
     private final Map<LineKind, Mark> lines = new LinkedHashMap<>();
     private final Map<String, Mark> marks = new LinkedHashMap<>();
     private String station = "";
@@ -148,14 +152,18 @@ final class TakeOffReader {
     private Optional<Double> distance(GridRow row, String place, boolean isFloat) {
         Cell cell = columns.cell(row, Column.DISTANCE);
         if (cell.isBlank()) {
-            if (isFloat || !stations.containsKey(station)) {
+            if (isFloat || !stations.containsKey(station) && unplaced.add(station)) {
                 problems.inCell(cell, place, "distance", isFloat ? "is blank; a float mark is measured along the boat too"
                     : "is blank; write it in the station's first row");
             }
             return Optional.empty();
         }
         Optional<Double> x = lengths.place(cell, place, "distance").map(told -> aftward * told);
+        if (x.isEmpty() && !isFloat) {
+            unplaced.add(station);
+        }
         if (x.isPresent() && Math.abs(x.get()) > FARTHEST) {
+            unplaced.add(station);
             problems.inCell(cell, place, "distance", "is more than " + (int) FARTHEST + " m; see whether the unit is right");
             return Optional.empty();
         }
@@ -255,7 +263,7 @@ final class TakeOffReader {
 
     private int station(Cell cell, List<String> names) {
         int index = names.indexOf(cell.text().replaceFirst("^" + Labels.STATION + " +", ""));
-        if (index < 0) {
+        if (index < 0 && !unplaced.contains(cell.text().replaceFirst("^" + Labels.STATION + " +", ""))) {
             problems.inCell(cell, "", "", "is no station of this take-off; they are " + String.join(", ", names)
                 + "; write the first and the last between which the keel is straight");
         }

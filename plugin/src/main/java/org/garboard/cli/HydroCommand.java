@@ -3,6 +3,7 @@ package org.garboard.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
@@ -13,6 +14,7 @@ import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.offsets.OpenEnd;
 import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.Command;
@@ -100,16 +102,35 @@ final class HydroCommand implements Callable<Integer> {
         List<String> misses = new ArrayList<>();
         for (double z : waterlines) {
             WaterSurface water = new WaterSurface(z, middle, Angle.ofDegrees(trim));
+            Optional<String> open = openEnd(source, hull, water);
+            if (open.isPresent()) {
+                misses.add("waterline " + FixedDecimal.format(z, 3) + " m: " + open.get());
+                continue;
+            }
             Floating floating = Hydrostatics.of(hull, water);
             if (floating instanceof Hydrostatics figures) {
                 afloat.add(figures);
             } else {
-                misses.add(HydroReport.miss(floating, z));
+                misses.add(HydroReport.miss(floating, z, hull));
             }
         }
         print(source, hull, afloat);
         misses.forEach(spec.commandLine().getErr()::println);
         return (misses.isEmpty() ? Exit.DONE : Exit.NO).code();
+    }
+
+    /** Beyond an end that is none of the boat there may be more of her in the water. */
+    private static Optional<String> openEnd(TableSource source, Hull hull, WaterSurface water) {
+        for (OpenEnd end : OpenEnd.values()) {
+            double x = end == OpenEnd.FORWARD ? hull.forwardEnd() : hull.afterEnd();
+            double lowest = hull.lines().stream().mapToDouble(line -> line.z(x)).min().orElseThrow();
+            if (source.table().openEnds().contains(end) && lowest < water.at(x)) {
+                return Optional.of("the take-off does not cover the hull: " + (end == OpenEnd.FORWARD ? "forward" : "aft")
+                    + " of x = " + FixedDecimal.format(x, 3) + " m, where she is in the water, nothing was measured; if she ends"
+                    + " there, say so in a row Covers, with \"to the " + (end == OpenEnd.FORWARD ? "stem" : "transom") + "\" in its next cell");
+            }
+        }
+        return Optional.empty();
     }
 
     private void print(TableSource source, Hull hull, List<Hydrostatics> afloat) {

@@ -13,6 +13,7 @@ import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
 import org.garboard.hull.Hull;
 import org.garboard.hull.SkinPoint;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.siting.PlanPoint;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.ArgGroup;
@@ -86,7 +87,7 @@ final class ProbeCommand implements Callable<Integer> {
         out.flush();
         asked.stream().filter(place -> keel.filter(below -> below.isOver(place.x(), place.y())).isPresent())
             .forEach(place -> spec.commandLine().getErr().println(under(place, keel.orElseThrow())));
-        misses.forEach(place -> spec.commandLine().getErr().println(missed(place, hull)));
+        misses.forEach(place -> spec.commandLine().getErr().println(missed(place, hull, source.table())));
         return (misses.isEmpty() ? Exit.DONE : Exit.INPUT).code();
     }
 
@@ -116,9 +117,9 @@ final class ProbeCommand implements Callable<Integer> {
             + " hangs " + FixedDecimal.format(keel.depth(place.x()), 3) + " m below the rabbet there: no skin is to be seen";
     }
 
-    private static String missed(PlanPoint place, Hull hull) {
+    private static String missed(PlanPoint place, Hull hull, HullOffsets from) {
         return "x " + FixedDecimal.format(place.x(), 3) + " m, y " + FixedDecimal.format(place.y(), 3)
-            + " m is off the skin, which runs from x = " + FixedDecimal.format(hull.forwardEnd(), 3)
+            + " m is " + from.beyond() + " the skin, which runs from x = " + FixedDecimal.format(hull.forwardEnd(), 3)
             + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m" + breadth(place, hull);
     }
 

@@ -10,12 +10,23 @@ import picocli.CommandLine.Parameters;
 
 /** The table of offsets that a command takes as its argument, and how the hull is drawn through it. */
 final class TableArgument {
-    @Parameters(index = "0", paramLabel = "TABLE", description = "The table of offsets, a CSV file.")
+    static final String TABLE = "The table of offsets or the take-off, a CSV or .xlsx file.";
+    static final String DRAWN_EXACT =
+        "Draw the hull through every value of the table. Without it: the fairest surface within half the table's least count of every value.";
+
+    @Parameters(index = "0", paramLabel = "TABLE", description = TABLE)
     private Path file;
 
-    @Option(names = "--exact",
-        description = "Draw the hull through every value of the table. Without it: the fairest surface within half the table's least count of every value.")
+    @Option(names = "--exact", description = DRAWN_EXACT)
     private boolean exact;
+
+    /** Of a command that can do without a table, and was given one. */
+    static TableArgument of(Path file, Fit fit) {
+        TableArgument argument = new TableArgument();
+        argument.file = file;
+        argument.exact = fit == Fit.EXACT;
+        return argument;
+    }
 
     /** The hash has the file's name without folders, so that what is written does not depend on them. */
     TableSource read() throws InputFault {

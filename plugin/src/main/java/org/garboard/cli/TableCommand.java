@@ -1,18 +1,26 @@
 package org.garboard.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.garboard.cli.files.InputFault;
+import org.garboard.cli.files.OutputRefused;
+import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
 import org.garboard.cli.print.TextTable;
 import org.garboard.cli.print.TurnsReport;
+import org.garboard.drawing.pdf.SheetPdf;
+import org.garboard.drawing.worksheet.Worksheet;
+import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.lines.ExpandedSection;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
@@ -23,6 +31,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What a table of offsets holds, or everything that is wrong with it. */
@@ -31,7 +41,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard table TABLE [--csv] [--exact] [--threads N]",
+    customSynopsis = {
+        "garboard table TABLE [--csv] [--exact] [--threads N]",
+        "       garboard table --worksheet FILE.pdf"},
     description = {
         "Reads a table of offsets and tells what it holds and which cells are likely slips, or lists its faults.",
         "%nPrints stations with their distances, lines, panels of the skin, and girth and deadrise at each "
@@ -43,23 +55,38 @@ final class TableCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private TableArgument argument;
+    @Parameters(index = "0", arity = "0..1", paramLabel = "TABLE", description = TableArgument.TABLE)
+    private Path file;
+
+    @Option(names = "--exact", description = TableArgument.DRAWN_EXACT)
+    private boolean exact;
 
     @Option(names = "--csv", description = "Print the stations alone, as CSV.")
     private boolean csv;
+
+    @Option(names = "--worksheet", paramLabel = "FILE.pdf",
+        description = "Write a blank worksheet for taking a boat off in the yard, for A4 and Letter: how to measure, and a list "
+            + "whose columns are those of a take-off. An earlier worksheet is replaced, any other file is left alone.")
+    private Path worksheet;
 
     @Mixin
     private Threads threads;
 
     @Override
     public Integer call() throws InputFault {
+        if (worksheet != null) {
+            return writeWorksheet().code();
+        }
+        if (file == null) {
+            throw new ParameterException(spec.commandLine(), "Missing required parameter: 'TABLE'; or, for a blank worksheet, --worksheet FILE.pdf");
+        }
+        TableArgument argument = TableArgument.of(file, exact ? Fit.EXACT : Fit.WITHIN_ROUNDING);
         TableSource source = argument.read();
-        OffsetTable table = source.table();
+        HullOffsets table = source.table();
         Hull hull = source.hull(argument.fit());
         List<StationFigures> stations = StationFigures.of(table, hull);
         PrintWriter out = spec.commandLine().getOut();
-        SlipReport slips = source.written().slips();
+        SlipReport slips = source.slips();
         if (csv) {
             printCsv(new Csv(out), stations);
             printSlips(spec.commandLine().getErr(), slips, "");
@@ -67,25 +94,45 @@ final class TableCommand implements Callable<Integer> {
             printHeading(out, table, hull);
             source.notes().forEach(note -> out.println("not used: " + note));
             out.println();
-            printLines(out, table);
+            source.printed().ifPresent(printed -> printLines(out, printed.table()));
             printPanels(out, hull.lines());
-            printStations(out, stations);
+            printStations(out, stations, table.kinds().get(table.kinds().size() - 1) == LineKind.SHEER ? "sheer"
+                : hull.lines().get(hull.lines().size() - 1).name());
             printGirths(out, stations, hull);
             out.println();
-            TurnsReport.print(out, table);
-            out.println();
+            source.printed().ifPresent(printed -> {
+                TurnsReport.print(out, printed.table());
+                out.println();
+            });
             printSlips(out, slips, "no likely slip found\n");
         }
         return Exit.DONE.code();
     }
 
-    private static void printHeading(PrintWriter out, OffsetTable table, Hull hull) {
+    private Exit writeWorksheet() {
+        if (file != null || csv || exact) {
+            throw new ParameterException(spec.commandLine(), "--worksheet is blank and takes no table; give it alone");
+        }
+        if (!worksheet.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            throw new ParameterException(spec.commandLine(), "--worksheet is \"" + worksheet + "\"; the name must end in .pdf");
+        }
+        try {
+            new SingleFile(worksheet, SheetPdf.MARK).write(SheetPdf.write(Worksheet.pages()));
+        } catch (OutputRefused refused) {
+            spec.commandLine().getErr().println(refused.getMessage());
+            return Exit.USAGE;
+        }
+        return Exit.DONE;
+    }
+
+    private static void printHeading(PrintWriter out, HullOffsets table, Hull hull) {
         out.println(table.title());
         out.println("to " + table.surface().words() + "; least count " + FixedDecimal.format(table.leastCount() * 1000, 3) + " mm");
         Station first = table.stations().get(0);
         Station last = table.stations().get(table.stations().size() - 1);
         out.println(table.stations().size() + " stations, from x = " + FixedDecimal.format(first.x(), 3)
             + " m to " + FixedDecimal.format(last.x(), 3) + " m aft of " + table.origin());
+        table.remarks().forEach(out::println);
         if (!table.surface().equals(SkinSurface.OUTSIDE_OF_SKIN)) {
             out.println("girth and deadrise are those of the outside of the skin, drawn from x = "
                 + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m");
@@ -118,8 +165,8 @@ final class TableCommand implements Callable<Integer> {
         out.println();
     }
 
-    private static void printStations(PrintWriter out, List<StationFigures> stations) {
-        TextTable rows = new TextTable("<station", "x [m]", "points", "girth keel to sheer [m]", "chord deadrise keel to chine [deg]");
+    private static void printStations(PrintWriter out, List<StationFigures> stations, String outer) {
+        TextTable rows = new TextTable("<station", "x [m]", "points", "girth keel to " + outer + " [m]", "chord deadrise keel to chine [deg]");
         for (StationFigures station : stations) {
             rows.row(station.name(), FixedDecimal.format(station.x(), 3), Integer.toString(station.points()),
                 FixedDecimal.format(station.girth(), 3), Csv.number(Math.toDegrees(station.chordDeadrise()), 2));

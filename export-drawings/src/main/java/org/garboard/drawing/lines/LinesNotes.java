@@ -29,6 +29,7 @@ final class LinesNotes {
                     + " below the horizontal.");
         }
         notes.add(surface(task));
+        notes.addAll(task.table().remarks());
         return Notes.numbered("NOTES", notes);
     }
 

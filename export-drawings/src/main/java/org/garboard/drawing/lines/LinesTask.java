@@ -21,8 +21,6 @@ import org.garboard.offsets.HullOffsets;
 record LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance, Paper paper,
                  Lettering lettering) implements SheetSubject<LinesTask> {
 
-    private static final String STATUS = "FOR CHECK - drawn from a table of offsets, not measured on the boat";
-
     LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance) {
         this(table, hull, wish, tableFile, provenance, SheetSubject.paper(wish.drawing().paper()),
                 Lettering.forPaper(SheetSubject.paper(wish.drawing().paper())));
@@ -55,7 +53,7 @@ record LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile,
 
     @Override
     public String status() {
-        return STATUS;
+        return "FOR CHECK - drawn from " + table.comesFrom();
     }
 
     LinesPaper at(Scale scale) {

@@ -13,13 +13,15 @@ final class PocketNotes {
     }
 
     static Notes of(SheetTask task, Pocket pocket) {
-        return Notes.numbered("NOTES", List.of(
+        List<String> notes = new ArrayList<>(List.of(
                 "Depths run from the keel line, square to the floor: lay a straightedge along the keel over the opening.",
                 "Finished outside faces. Walls stand square to the floor, without draft angle; edges are drawn sharp.",
                 "Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket on the keel "
                         + "line, bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
                         + flattening(pocket.developmentStretch() * 1000),
                 SurfaceNote.of(task)));
+        notes.addAll(task.table().remarks());
+        return Notes.numbered("NOTES", notes);
     }
 
     private static String flattening(double stretchMm) {
@@ -37,6 +39,6 @@ final class PocketNotes {
         more.add("Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.");
         more.add("Structure: not to be cut until whoever answers for the boat's structure has approved the pocket. No keelson, "
                 + "floor, bearer or keel bolt may be cut.");
-        return Cautions.with(more);
+        return Cautions.with(task.table(), more);
     }
 }

@@ -54,12 +54,13 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
     /** The datum aft: the transom's bottom corner where the table gives the transom, otherwise where the table ends. */
     String afterEnd() {
         Station last = table.stations().get(table.stations().size() - 1);
-        return table.ends().transom().isPresent() ? "bottom corner of the transom" : "after end of table (station " + last.name() + ")";
+        return table.ends().transom().isPresent() ? "bottom corner of the transom"
+                : "after end of " + table.word() + " (station " + last.name() + ")";
     }
 
     /** The datum forward. */
     String forwardDatum() {
-        return table.origin() + " of the table";
+        return table.origin() + " of the " + table.word();
     }
 
     /** Distance of a place forward of that datum [m]. */

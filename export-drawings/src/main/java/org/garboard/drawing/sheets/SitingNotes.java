@@ -70,10 +70,11 @@ final class SitingNotes {
 
     private void figures() {
         notes.add("SKIN: tape bent along the skin. PLAN: level, along the base line or square to it. STRAIGHT: tape drawn tight.");
-        notes.add("Find the ends of the table on the boat by their breadths, STRAIGHT: " + breadths());
+        notes.add("Find the ends of the " + task.table().word() + " on the boat by their breadths, STRAIGHT: " + breadths());
         notes.add("Stop where tapes from both ends disagree by twice the ±, or the deadrise by more than 1.0°: the place is "
                 + "then NOT KNOWN.");
         notes.add(SurfaceNote.of(task));
+        notes.addAll(task.table().remarks());
     }
 
     /** What tells the ends of the table on the boat, which the table does not place. */

@@ -65,11 +65,11 @@ final class SitingSheet implements SheetContent {
                 List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
         if (!sites.isEmpty()) {
             pieces.add(new Piece(SiteTable.lookBeforeCutting(sites).shapes(lettering), NOTES));
-            pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
+            pieces.add(new Piece(Cautions.of(task.table()).shapes(lettering), NOTES));
             pieces.add(new Piece(SiteTable.shapes(task, sites),
                     List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT)));
         } else {
-            pieces.add(new Piece(Cautions.of().shapes(lettering), NOTES));
+            pieces.add(new Piece(Cautions.of(task.table()).shapes(lettering), NOTES));
         }
         pieces.add(new Piece(SitingNotes.of(task, sites).shapes(lettering), NOTES));
         pieces.add(new Piece(List.of(RegionHatch.legend(task.record(), lettering)),

@@ -95,7 +95,7 @@ class LinesSheetTest {
         String notes = String.join(" ", sheet.furniture().stream().filter(Text.class::isInstance)
                 .map(entity -> ((Text) entity).words()).toList());
         assertTrue(notes.contains("D1: diagonal from the centreline 600 above the base line"), notes);
-        assertTrue(notes.contains("FOR CHECK - drawn from a table of offsets, not measured on the boat"), notes);
+        assertTrue(notes.contains("FOR CHECK - drawn from a table of offsets, not from this boat"), notes);
     }
 
     /** The bow is to the right: the profile's highest point of the keel line stands at its right end. */

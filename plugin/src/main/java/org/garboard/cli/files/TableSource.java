@@ -8,25 +8,31 @@ import org.garboard.exchange.FileHash;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullNotDrawn;
+import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.OffsetTable;
+import org.garboard.tablefile.SlipReport;
 import org.garboard.tablefile.TableFile;
 import org.garboard.tablefile.TableProblem;
 import org.garboard.tablefile.TableReading;
 import org.garboard.tablefile.WrittenTable;
 
 /**
- * A table of offsets that was read, and the hash of its file.
+ * A table of offsets or a take-off that was read, and the hash of its file.
  *
- * @param table the table, free of faults
+ * @param table what the hull is drawn from, free of faults
+ * @param printed the table as printed, with its cells in the file; none of a take-off
  * @param notes heading rows that the program does not use
- * @param written the table with its cells in the file
  * @param file its name and its hash
  */
-public record TableSource(OffsetTable table, List<String> notes, WrittenTable written, FileHash file) {
+public record TableSource(HullOffsets table, Optional<Printed> printed, List<String> notes, FileHash file) {
     private static final int MOST_CELLS = 500;
 
     public TableSource {
         notes = List.copyOf(notes);
+    }
+
+    /** A table of offsets by its rows and cells. */
+    public record Printed(OffsetTable table, WrittenTable written) {
     }
 
     /**
@@ -41,8 +47,18 @@ public record TableSource(OffsetTable table, List<String> notes, WrittenTable wr
         if (reading instanceof TableReading.Faulty faulty) {
             throw new InputFault(messages(faulty));
         }
+        FileHash hash = FileHash.of(name, bytes);
+        if (reading instanceof TableReading.TakenOff taken) {
+            return new TableSource(taken.offsets(), Optional.empty(), taken.notes(), hash);
+        }
         TableReading.Read read = (TableReading.Read) reading;
-        return new TableSource(read.table(), read.notes(), read.written(), FileHash.of(name, bytes));
+        return new TableSource(read.table(), Optional.of(new Printed(read.table(), read.written())), read.notes(), hash);
+    }
+
+    /** Likely slips; of a take-off none are looked for. */
+    public SlipReport slips() {
+        return printed.map(table -> table.written().slips())
+            .orElseGet(() -> new SlipReport(List.of(), Optional.of("a take-off has no rows whose cells foretell each other")));
     }
 
     /** A slip may be behind the problems: then it is told as well, if it can be found in about a second. */

@@ -6,12 +6,14 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.KeelAfloat;
 import org.garboard.hydrostatics.Together;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.offsets.HullOffsets;
+import org.garboard.offsets.LineKind;
 import org.garboard.units.FixedDecimal;
 
 /** Figures of a floating hull for people, a column for each waterline. */
@@ -29,16 +31,22 @@ public final class HydroReport {
     }
 
     /** Why there are no figures for a waterline. */
-    public static String miss(Floating floating, double waterline) {
+    public static String miss(Floating floating, double waterline, Hull hull) {
         String name = "waterline " + FixedDecimal.format(waterline, 3) + " m: ";
         if (floating instanceof Floating.Swamped over) {
-            return name + "the water comes over the sheer, where the skin ends, most at x = "
+            return name + "the water comes over " + outermost(hull) + ", where the skin ends, most at x = "
                 + FixedDecimal.format(over.x(), 3) + " m, by " + FixedDecimal.format(over.depth(), 3)
                 + " m; a waterline lower by that much or more has figures";
         }
         double above = ((Floating.ClearOfWater) floating).lowest();
         return name + "the hull is clear of the water: its lowest place stands " + FixedDecimal.format(Math.max(0, above), 3)
             + " m above it; a waterline higher by more than that has figures";
+    }
+
+    private static String outermost(Hull hull) {
+        HullLine line = hull.lines().get(hull.lines().size() - 1);
+        return line.kind() == LineKind.SHEER ? "the sheer" : line.kind() == LineKind.EDGE ? "the edge of what was measured"
+            : line.name() + ", the edge of what was measured";
     }
 
     /** @param afloat one at least, all trimmed alike */
