@@ -1,6 +1,7 @@
 package org.garboard.tablefile;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.garboard.slips.Doubt;
 import org.garboard.slips.Slip;
@@ -9,6 +10,7 @@ import org.garboard.units.LengthUnit;
 /**
  * A cell that is likely wrong.
  *
+ * @param grid how the file names its cells
  * @param file the file's name as the caller gave it
  * @param row line of the file, the first is 1
  * @param column place in the line, the first is 1
@@ -18,13 +20,14 @@ import org.garboard.units.LengthUnit;
  * @param proposal what would stand there without the slip, as the file writes lengths
  * @param slip the same in metres, its kind, and how sure it is
  */
-public record LikelySlip(String file, int row, int column, String place, String measure, String found, String proposal,
+public record LikelySlip(GridKind grid, String file, int row, int column, String place, String measure, String found, String proposal,
                          Slip slip) {
     private static final double EIGHTH = LengthUnit.INCH.metres() / 8;
 
     /** The whole in one line: {@code boat.csv:14, station 3, WL 1-0-0: column 6: half-breadth "2-3-4" does not …}. */
     public String message() {
-        return "likely slip: " + file + ":" + row + ", " + place + ": column " + column + ": " + measure + " \"" + found
+        return "likely slip: " + grid.place(file, OptionalInt.of(row), OptionalInt.of(column)) + ", " + place + ": "
+            + grid.columnBehind(OptionalInt.of(column)) + measure + " \"" + found
             + "\" does not go with the cells around it; " + proposal + " would, " + undone() + doubts(slip.doubts());
     }
 

@@ -10,26 +10,29 @@ import java.util.Set;
 /** Gathers what is wrong with one file. */
 final class Problems {
     private final String file;
+    private final GridKind grid;
     private final List<TableProblem> list = new ArrayList<>();
     private final Set<Long> cells = new HashSet<>();
 
-    Problems(String file) {
+    /** @param grid how the file names its cells */
+    Problems(String file, GridKind grid) {
         this.file = file;
+        this.grid = grid;
     }
 
     void inFile(String reason) {
-        list.add(new TableProblem(file, OptionalInt.empty(), OptionalInt.empty(), "", "", reason));
+        list.add(new TableProblem(grid, file, OptionalInt.empty(), OptionalInt.empty(), "", "", reason));
     }
 
     void inRow(int row, String place, String reason) {
-        list.add(new TableProblem(file, OptionalInt.of(row), OptionalInt.empty(), place, "", reason));
+        list.add(new TableProblem(grid, file, OptionalInt.of(row), OptionalInt.empty(), place, "", reason));
     }
 
     /** What the cell means, "half-breadth", is put before its text. */
     void inCell(Cell cell, String place, String meaning, String reason) {
         cells.add(key(cell));
         String found = meaning.isEmpty() ? cell.quoted() : meaning + " " + cell.quoted();
-        list.add(new TableProblem(file, OptionalInt.of(cell.row()), OptionalInt.of(cell.column()), place, found, reason));
+        list.add(new TableProblem(grid, file, OptionalInt.of(cell.row()), OptionalInt.of(cell.column()), place, found, reason));
     }
 
     boolean isEmpty() {

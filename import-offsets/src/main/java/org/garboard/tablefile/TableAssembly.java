@@ -73,9 +73,9 @@ final class TableAssembly {
     }
 
     /** The table with its cells; none if some of them, or the headings, could not be read. */
-    Optional<WrittenTable> written(String file) {
+    Optional<WrittenTable> written(GridKind grid, String file) {
         return readable
-            ? headings.unit().map(unit -> new WrittenTable(file, unit, layout.stations(), strips, order, table))
+            ? headings.unit().map(unit -> new WrittenTable(grid, file, unit, layout.stations(), strips, order, table))
             : Optional.empty();
     }
 

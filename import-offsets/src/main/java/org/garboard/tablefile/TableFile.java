@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /**
  * A file with the classical two-block table of offsets: heights above base and half-breadths from the
- * centreline, as CSV in UTF-8, its cells parted by comma, semicolon or tab.
+ * centreline, or with a take-off: as CSV in UTF-8, its cells parted by comma, semicolon or tab, or as .xlsx.
  *
  * <p>Heading rows give title, units, surface and the stations' places. Nothing is dropped or mended: what
  * is not understood is a problem, and all problems are told in one go.
@@ -24,7 +24,7 @@ public final class TableFile {
     /** Reads a file; one that is missing or cannot be opened is a problem like any other. */
     public static TableReading read(Path file) {
         String name = file.toString();
-        Problems problems = new Problems(name);
+        Problems problems = new Problems(name, GridKind.TEXT);
         try {
             if (Files.isDirectory(file)) {
                 problems.inFile("this is a folder; a file with a table of offsets was expected");
@@ -47,10 +47,13 @@ public final class TableFile {
      * @param fileName the name that problems are told under
      */
     public static TableReading read(String fileName, byte[] content) {
-        Problems problems = new Problems(fileName);
-        Optional<List<GridRow>> rows = TableText.of(content, problems).flatMap(text -> Grid.rows(text, problems));
+        GridKind grid = GridKind.of(content);
+        Problems problems = new Problems(fileName, grid);
+        Optional<List<GridRow>> rows = grid == GridKind.SPREADSHEET
+            ? Spreadsheet.rows(content, problems)
+            : TableText.of(content, problems).flatMap(text -> Grid.rows(text, problems));
         if (rows.isPresent()) {
-            return TakeOffReader.isTakeOff(rows.get()) ? takeOff(rows.get(), problems) : table(fileName, rows.get(), problems);
+            return TakeOffReader.isTakeOff(rows.get()) ? takeOff(rows.get(), problems) : table(grid, fileName, rows.get(), problems);
         }
         return new TableReading.Faulty(problems.inOrder(), Optional.empty());
     }
@@ -61,12 +64,12 @@ public final class TableFile {
             .orElseGet(() -> new TableReading.Faulty(problems.inOrder(), Optional.empty()));
     }
 
-    private static TableReading table(String fileName, List<GridRow> rows, Problems problems) {
+    private static TableReading table(GridKind grid, String fileName, List<GridRow> rows, Problems problems) {
         Headings headings = new Headings(problems);
         Optional<TableAssembly> assembly = assembly(rows, headings, problems);
         return problems.isEmpty()
-            ? new TableReading.Read(assembly.orElseThrow().table(), headings.notes(), assembly.orElseThrow().written(fileName).orElseThrow())
-            : new TableReading.Faulty(problems.inOrder(), assembly.flatMap(read -> read.written(fileName)));
+            ? new TableReading.Read(assembly.orElseThrow().table(), headings.notes(), assembly.orElseThrow().written(grid, fileName).orElseThrow())
+            : new TableReading.Faulty(problems.inOrder(), assembly.flatMap(read -> read.written(grid, fileName)));
     }
 
     private static Optional<TableAssembly> assembly(List<GridRow> rows, Headings headings, Problems problems) {

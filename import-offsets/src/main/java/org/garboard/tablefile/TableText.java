@@ -23,8 +23,6 @@ final class TableText {
             problems.inFile("the text is UTF-32; save it as CSV in UTF-8");
         } else if (startsWith(content, 0xFE, 0xFF) || startsWith(content, 0xFF, 0xFE)) {
             problems.inFile("the text is UTF-16; save it as CSV in UTF-8");
-        } else if (startsWith(content, 'P', 'K', 3, 4)) {
-            problems.inFile("this is a spreadsheet or another zip file; save the table as CSV in UTF-8");
         } else {
             return decode(content, problems);
         }

@@ -10,6 +10,7 @@ import org.garboard.slips.SlipSearch;
 
 /** A table of offsets and the cells of the file that it was read from. */
 public final class WrittenTable {
+    private final GridKind grid;
     private final String file;
     private final TableUnit unit;
     private final List<Cell> stations;
@@ -18,7 +19,8 @@ public final class WrittenTable {
     private final OffsetTable table;
 
     /** @param strips by row of the table */
-    WrittenTable(String file, TableUnit unit, List<Cell> stations, List<Strip> strips, StationOrder order, OffsetTable table) {
+    WrittenTable(GridKind grid, String file, TableUnit unit, List<Cell> stations, List<Strip> strips, StationOrder order, OffsetTable table) {
+        this.grid = grid;
         this.file = file;
         this.unit = unit;
         this.stations = List.copyOf(stations);
@@ -45,7 +47,7 @@ public final class WrittenTable {
         int station = order.index(slip.station());
         Strip strip = strips.get(slip.line());
         Cell cell = strip.cells().get(station);
-        return new LikelySlip(file, cell.row(), cell.column(),
+        return new LikelySlip(grid, file, cell.row(), cell.column(),
             StationPlaces.place(stations.get(station)) + ", " + strip.label().text(),
             table.lines().get(slip.line()).measure() == Measure.HEIGHT ? "height" : "half-breadth",
             cell.text(), proposal(slip, cell), slip);

@@ -468,7 +468,7 @@ class TableProblemsTest {
             Tables.problems("Units,mm\nTitle,caf\u00e9\nStation,0,1\n".getBytes(StandardCharsets.ISO_8859_1)));
         assertEquals("boat.csv: the text is UTF-32; save it as CSV in UTF-8",
             Tables.problems("\uFEFFStation,0".getBytes(Charset.forName("UTF-32LE"))));
-        assertEquals("boat.csv: this is a spreadsheet or another zip file; save the table as CSV in UTF-8",
+        assertEquals("boat.csv: this zip file is no .xlsx spreadsheet; save the table as .xlsx, or as CSV in UTF-8",
             Tables.problems(new byte[] {'P', 'K', 3, 4, 20, 0}));
     }
 
