@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -44,13 +45,18 @@ final class Spreadsheet {
     }
 
     private Optional<List<GridRow>> read(byte[] parts) {
-        try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(parts), new ReadingOptions(true, true))) {
+        try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(parts), new ReadingOptions(hasFormats(parts), true))) {
             Optional<Sheet> sheet = sheet(workbook);
             return sheet.isEmpty() ? Optional.empty() : rows(sheet.get());
         } catch (IOException | RuntimeException broken) {
             problems.inFile("the spreadsheet cannot be read; save it again as .xlsx, or as CSV in UTF-8");
             return Optional.empty();
         }
+    }
+
+    /** A spreadsheet without formats has no dates either. */
+    private static boolean hasFormats(byte[] parts) {
+        return new String(parts, StandardCharsets.ISO_8859_1).contains("xl/styles.xml");
     }
 
     private Optional<Sheet> sheet(ReadableWorkbook workbook) {
