@@ -13,7 +13,8 @@ class DemoJobsTest {
     private static final Path DEMO = Path.of("src/main/demo");
 
     @ParameterizedTest
-    @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket", "stepped-38,flush through-hull"})
+    @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket", "stepped-38,flush through-hull",
+        "inboard-58,flush through-hull"})
     void eachShowsItsOwnAnswer(String boat, String mount) {
         Shell shell = Shell.run("site", DEMO.resolve(boat).resolve("job.xml"));
         assertEquals(0, shell.code(), shell.err());

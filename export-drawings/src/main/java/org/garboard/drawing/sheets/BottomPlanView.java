@@ -30,6 +30,7 @@ final class BottomPlanView {
     private final HullOnPaper paper;
     private final Lettering lettering;
     private final double halfBeam;
+    private final FeaturesBelow features;
     private final List<Entity> shown = new ArrayList<>();
 
     private BottomPlanView(SheetTask task, Scale scale) {
@@ -40,13 +41,14 @@ final class BottomPlanView {
         this.lettering = task.lettering();
         this.halfBeam = scale.paper(task.table().skinStations().stream().mapToDouble(Station::x)
                 .map(x -> hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0)).max().orElse(0));
+        this.features = FeaturesBelow.of(task.record().features().laid(), paper, lettering.figures(), halfBeam);
     }
 
     static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
         BottomPlanView view = new BottomPlanView(task, scale);
         view.hullLines();
         view.shown.addAll(RegionHatch.below(task.record().sitings(), view.paper));
-        view.shown.addAll(FeaturesBelow.of(task.record().features().laid(), view.paper, view.lettering.figures()));
+        view.shown.addAll(view.features.shown());
         view.directions();
         view.balloons(sites);
         sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(view::distances);
@@ -88,9 +90,10 @@ final class BottomPlanView {
 
     private void directions() {
         double h = lettering.figures();
+        double aft = features.afterEnd() - 1.5 * h;
         double middle = Math.max(halfBeam / 2, LetterWidths.extent("STBD", h) / 2 + 2);
-        shown.add(Text.centred(Layer.TEXT, "STBD", new Point(-1.5 * h, middle), h, 90));
-        shown.add(Text.centred(Layer.TEXT, "PORT", new Point(-1.5 * h, -middle), h, 90));
+        shown.add(Text.centred(Layer.TEXT, "STBD", new Point(aft, middle), h, 90));
+        shown.add(Text.centred(Layer.TEXT, "PORT", new Point(aft, -middle), h, 90));
         Point bow = new Point(paper.length() + 1.7 * h, 0);
         shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * h, 0), bow)));
         shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * h), h, Anchor.LEFT));
@@ -112,7 +115,7 @@ final class BottomPlanView {
     /** Where the first site that serves lies, from either end of the table; two figures, a row each. */
     private void distances(MarkedSite first) {
         Site site = first.site();
-        double top = -halfBeam - 10;
+        double top = features.lowest() - 10;
         double pitch = 2.2 * lettering.figures();
         Point place = paper.below(site.x(), site.y());
         Point aft = paper.below(hull.foot(), -outermost(hull.foot()));

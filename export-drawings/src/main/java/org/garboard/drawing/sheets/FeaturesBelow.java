@@ -5,43 +5,122 @@ import java.util.Comparator;
 import java.util.List;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.layout.Spread;
 import org.garboard.geometry.Quad;
 
-/** Strakes and fittings seen from below, and their names in a column ahead of the bow. */
+/**
+ * Strakes and fittings seen from below, and their names in a column ahead of the bow: with lines to a few of them,
+ * or where there are many with letters in balloons below the port side.
+ */
 final class FeaturesBelow {
+    /** More lines than that cannot be told apart; our choice. */
+    private static final int MOST_LINES = 3;
+    private static final int LETTERS = 26;
+
     private final HullOnPaper paper;
     private final double lettering;
     private final List<Entity> shown = new ArrayList<>();
-    private final List<NameColumn.Name> names = new ArrayList<>();
+    private double afterEnd;
+    private double lowest;
 
-    private FeaturesBelow(HullOnPaper paper, double lettering) {
+    private FeaturesBelow(HullOnPaper paper, double lettering, double halfBeam) {
         this.paper = paper;
         this.lettering = lettering;
+        this.lowest = -halfBeam;
     }
 
-    /** @param lettering height of the names [mm] */
-    static List<Entity> of(List<LaidFeature> features, HullOnPaper paper, double lettering) {
-        FeaturesBelow below = new FeaturesBelow(paper, lettering);
+    /**
+     * @param lettering height of the names [mm]
+     * @param halfBeam of the hull on paper [mm]
+     */
+    static FeaturesBelow of(List<LaidFeature> features, HullOnPaper paper, double lettering, double halfBeam) {
+        FeaturesBelow below = new FeaturesBelow(paper, lettering, halfBeam);
         features.forEach(below::draw);
-        // the arrow forward and its word stand below the column
-        below.shown.addAll(NameColumn.rightOf(paper.length() + 2, 1.8 * lettering, below.names, lettering));
-        return below.shown;
+        if (features.size() <= MOST_LINES) {
+            below.lines(features);
+        } else {
+            below.letters(features);
+        }
+        return below;
+    }
+
+    List<Entity> shown() {
+        return shown;
+    }
+
+    /** How far features reach beyond the after end of the table, to the left [mm], 0 or less. */
+    double afterEnd() {
+        return afterEnd;
+    }
+
+    /** What stands lowest of hull and balloons [mm]. */
+    double lowest() {
+        return lowest;
     }
 
     private void draw(LaidFeature feature) {
-        if (feature.sides().meets(Sides.PORT)) {
-            shown.add(Polyline.closed(Layer.FORM, outline(feature, -1)));
+        for (int side = -1; side <= 1; side += 2) {
+            if (feature.sides().meets(side < 0 ? Sides.PORT : Sides.STARBOARD)) {
+                List<Point> outline = outline(feature, side);
+                shown.add(Polyline.closed(Layer.FORM, outline));
+                afterEnd = Math.min(afterEnd, outline.stream().mapToDouble(Point::x).min().orElse(0));
+            }
         }
-        if (feature.sides().meets(Sides.STARBOARD)) {
-            shown.add(Polyline.closed(Layer.FORM, outline(feature, 1)));
+    }
+
+    private void lines(List<LaidFeature> features) {
+        List<NameColumn.Name> names = new ArrayList<>();
+        for (LaidFeature feature : features) {
+            Point end = outline(feature, feature.sides() == Sides.PORT ? -1 : 1).stream()
+                .max(Comparator.comparingDouble(Point::x)).orElseThrow();
+            names.add(new NameColumn.Name(words(feature), end));
         }
-        Point end = outline(feature, feature.sides() == Sides.PORT ? -1 : 1).stream()
-            .max(Comparator.comparingDouble(Point::x)).orElseThrow();
-        names.add(new NameColumn.Name(feature.name() + " (" + feature.sides().words() + ")", end));
+        // the arrow forward and its word stand below the column
+        shown.addAll(NameColumn.rightOf(paper.length() + 2, 1.8 * lettering, names, lettering));
+    }
+
+    /** Balloons from aft forward, each below its feature as nearly as may be; the list from a upward. */
+    private void letters(List<LaidFeature> features) {
+        double radius = Balloon.radius(lettering);
+        List<LaidFeature> fromAft = new ArrayList<>(features);
+        fromAft.sort(Comparator.comparingDouble(this::middle));
+        double[] wanted = fromAft.stream().mapToDouble(this::middle).toArray();
+        double[] spread = Spread.apart(wanted, 2 * radius + 1);
+        double row = lowest - radius - 3;
+        for (int i = 0; i < wanted.length; i++) {
+            LaidFeature feature = fromAft.get(i);
+            Point target = outline(feature, feature.sides() == Sides.STARBOARD ? 1 : -1).stream()
+                .min(Comparator.comparingDouble(point -> Math.abs(point.x() - middle(feature)))).orElseThrow();
+            shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(target)));
+            shown.add(Text.level(Layer.TEXT, letter(i) + "  " + words(feature),
+                new Point(paper.length() + 2, (2.6 + 1.5 * (wanted.length - 1 - i)) * lettering), lettering, Anchor.LEFT));
+        }
+        lowest = row - radius;
+    }
+
+    /** a to z, then aa, ab … */
+    private static String letter(int i) {
+        String last = String.valueOf((char) ('a' + i % LETTERS));
+        return i < LETTERS ? last : letter(i / LETTERS - 1) + last;
+    }
+
+    private static String words(LaidFeature feature) {
+        return feature.name() + " (" + feature.sides().words() + ")";
+    }
+
+    /** Middle of its length on paper. */
+    private double middle(LaidFeature feature) {
+        List<Point> outline = outline(feature, 1);
+        double left = outline.stream().mapToDouble(Point::x).min().orElse(0);
+        double right = outline.stream().mapToDouble(Point::x).max().orElse(0);
+        return (left + right) / 2;
     }
 
     /** Along the inboard corners from end to end, and back along the outboard ones. */

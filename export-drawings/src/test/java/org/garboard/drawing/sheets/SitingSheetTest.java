@@ -5,7 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.BottomFeatures.FeatureList;
+import org.garboard.craft.LaidFeature;
+import org.garboard.craft.Sides;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Circle;
 import org.garboard.drawing.Entity;
@@ -18,11 +23,13 @@ import org.garboard.drawing.SheetClearance;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.geometry.Quad;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.job.SitingRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -59,6 +66,31 @@ class SitingSheetTest {
                             refusal.getMessage());
                 }
             }
+        }
+    }
+
+    /** With two strakes their names have lines; with many fittings each has a letter. Nothing overlaps, and every name is there. */
+    @Test
+    void law_strakesAndFittingsAreDrawnAndNamed() {
+        for (int many : new int[] {2, 9}) {
+            SitingRecord bare = LONG.record(Units.MILLIMETRES, Paper.A1);
+            List<LaidFeature> laid = new ArrayList<>();
+            for (int i = 0; i < many; i++) {
+                double x = 4 + 0.8 * i;
+                Sides sides = Sides.values()[i % 3];
+                laid.add(new LaidFeature("Fitting " + i, "intake", sides, List.of(Quad.of(x, 0.5, x + 0.3, 0.5, x + 0.3, 0.7, x, 0.7))));
+            }
+            SitingRecord record = new SitingRecord(bare.job(), new BottomFeatures(laid, FeatureList.GIVEN), bare.sitings(),
+                    bare.advised(), bare.pocket(), bare.refusal());
+            SheetTask task = new SheetTask(record, LONG.table(), Hull.through(LONG.table()), SampleBoat.PROVENANCE);
+            Sheet sheet = SheetSetter.set(task, SitingSheet::new);
+            assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()));
+            List<String> words = words(sheet);
+            for (int i = 0; i < many; i++) {
+                String name = "Fitting " + i + " (" + Sides.values()[i % 3].words() + ")";
+                assertEquals(1, words.stream().filter(word -> word.endsWith(name)).count(), name);
+            }
+            assertEquals(many > 3, words.contains("a"));
         }
     }
 
