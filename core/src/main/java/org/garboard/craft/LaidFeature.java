@@ -19,6 +19,13 @@ public record LaidFeature(String name, String kind, Sides sides, List<Quad> cove
         return kind.equals(Fitting.Type.PROPELLER.words());
     }
 
+    /** Whether it lies over a place of the skin. */
+    public boolean covers(double x, double y) {
+        double side = sides == Sides.BOTH ? Math.abs(y) : sides == Sides.PORT ? -y : y;
+        double[] place = {x, side, x, side, x, side, x, side};
+        return cover.stream().anyMatch(quad -> quad.gap(place) == 0);
+    }
+
     /** x of its forward end [m]. */
     public double from() {
         double from = Double.POSITIVE_INFINITY;

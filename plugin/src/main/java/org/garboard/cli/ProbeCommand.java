@@ -11,6 +11,8 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.PointsFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.LaidFeature;
 import org.garboard.hull.Hull;
 import org.garboard.hull.SkinPoint;
 import org.garboard.offsets.HullOffsets;
@@ -33,7 +35,7 @@ import picocli.CommandLine.Spec;
     description = {
         "Tells what the skin does at given places, as CSV.",
         "%nA row for each place, in the order asked: height, deadrise, buttock slope, girth from the keel "
-            + "line, principal curvatures and normal. At a knuckle the inboard face answers; above a keel below the skin a message says so. The normal points "
+            + "line, principal curvatures and normal. At a knuckle the inboard face answers; above a keel below the skin, or a strake of the table, a message says so. The normal points "
             + "into the water; a sphere seen from outside has k1 = k2 = +1/R.%n",
         "x is aft of the table's origin (station 0, or the forward-most where stations count from aft), y to starboard (port negative), z above base; metres. A place off the "
             + "skin gets empty fields and a message, and the command ends with 3.%n"})
@@ -87,6 +89,12 @@ final class ProbeCommand implements Callable<Integer> {
         out.flush();
         asked.stream().filter(place -> keel.filter(below -> below.isOver(place.x(), place.y())).isPresent())
             .forEach(place -> spec.commandLine().getErr().println(under(place, keel.orElseThrow())));
+        List<LaidFeature> strakes = BottomFeatures.NOT_LISTED.with(source.table()).laid();
+        for (PlanPoint place : asked) {
+            strakes.stream().filter(strake -> strake.covers(place.x(), place.y())).forEach(strake ->
+                spec.commandLine().getErr().println(at(place) + " lies under the " + strake.kind() + " \"" + strake.name()
+                    + "\": the row tells of the skin above it"));
+        }
         misses.forEach(place -> spec.commandLine().getErr().println(missed(place, hull, source.table())));
         return (misses.isEmpty() ? Exit.DONE : Exit.INPUT).code();
     }
@@ -111,15 +119,18 @@ final class ProbeCommand implements Callable<Integer> {
         return Csv.number(value, METRE_PLACES);
     }
 
+    private static String at(PlanPoint place) {
+        return "x " + FixedDecimal.format(place.x(), 3) + " m, y " + FixedDecimal.format(place.y(), 3) + " m";
+    }
+
     /** The row then tells of the lid that closes the hull above the keel. */
     private static String under(PlanPoint place, Keel keel) {
-        return "x " + FixedDecimal.format(place.x(), 3) + " m, y " + FixedDecimal.format(place.y(), 3) + " m lies above the keel, which"
+        return at(place) + " lies above the keel, which"
             + " hangs " + FixedDecimal.format(keel.depth(place.x()), 3) + " m below the rabbet there: no skin is to be seen";
     }
 
     private static String missed(PlanPoint place, Hull hull, HullOffsets from) {
-        return "x " + FixedDecimal.format(place.x(), 3) + " m, y " + FixedDecimal.format(place.y(), 3)
-            + " m is " + from.beyond() + " the skin, which runs from x = " + FixedDecimal.format(hull.forwardEnd(), 3)
+        return at(place) + " is " + from.beyond() + " the skin, which runs from x = " + FixedDecimal.format(hull.forwardEnd(), 3)
             + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m" + breadth(place, hull);
     }
 

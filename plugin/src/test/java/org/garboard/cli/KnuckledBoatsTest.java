@@ -77,6 +77,9 @@ class KnuckledBoatsTest {
         Shell on = Shell.run("site", task.job(), "--at", "4,0.52");
         assertTrue(on.out().contains("Nearest: lifting strake \"Strake\", both sides."), on.out());
         assertEquals(4, on.code());
+        Shell probe = Shell.run("probe", folder.resolve("wedge.csv"), "--at", "4,-0.52", "4,0.6");
+        assertEquals("x 4.000 m, y -0.520 m lies under the lifting strake \"Strake\": the row tells of the skin above it\n", probe.err());
+        assertEquals(0, probe.code());
         assertEquals("2", Shell.run("table", folder.resolve("wedge.csv")).outLines().stream()
             .filter(line -> line.matches(" +[0-9]  .* to .*")).reduce((first, last) -> last).orElseThrow().strip().substring(0, 1), "panels");
         assertEquals(0, Shell.run("run", task.job(), "--out", folder.resolve("out")).code());
