@@ -5,6 +5,7 @@ import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.StepLine;
 import org.garboard.offsets.TransomLine;
+import org.garboard.units.FixedDecimal;
 
 /** Faces from what a table says of them, put onto the lines that the length before them draws. */
 final class EndFaces {
@@ -20,6 +21,11 @@ final class EndFaces {
             EndPoint point = line.points().get(i);
             x[i] = point.x();
             y[i] = point.kind() == LineKind.BUTTOCK ? point.level() : forward.line(point.line()).y(point.x());
+            if (i > 0 && y[i] < y[i - 1]) {
+                throw HullNotDrawn.end(point.line() + " at x = " + FixedDecimal.format(x[i], 3) + " m, where a step's line crosses"
+                    + " it, lies inboard of " + line.points().get(i - 1).line() + ", which the step's line crosses before;"
+                    + " leave one of the two out");
+            }
         }
         return new PlanFace(y, x);
     }
@@ -42,6 +48,10 @@ final class EndFaces {
             } else {
                 y[i] = forward.line(point.line()).y(x[i]);
                 z[i] = forward.line(point.line()).z(x[i]);
+            }
+            if (i > 0 && !(z[i] > z[i - 1])) {
+                throw HullNotDrawn.end(point.line() + " at x = " + FixedDecimal.format(x[i], 3) + " m, where the transom ends it,"
+                    + " is no higher than " + outline.points().get(i - 1).line() + " where that ends; leave one of the two out");
             }
         }
         double perSquare = outline.round() / (widest * widest);

@@ -24,6 +24,15 @@ public final class HullNotDrawn extends RuntimeException {
     }
 
     /**
+     * The table's stations draw a step or a transom that cannot be.
+     *
+     * @param reason what is wrong, and what would help
+     */
+    static HullNotDrawn end(String reason) {
+        return new HullNotDrawn(reason);
+    }
+
+    /**
      * The surface strays from what the table reads.
      *
      * @param off how far [m]

@@ -7,9 +7,14 @@ import java.util.stream.IntStream;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.StationRun;
 import org.garboard.offsets.StepLine;
+import org.garboard.units.FixedDecimal;
 
 /** From a table to a hull: each length lofted by its own stations, ending at the faces that the table gives. */
 final class Loft {
+    /** How far apart steps are looked at [m]. */
+    private static final double LOOKS = 0.05;
+    private static final double SAME = 1e-6;
+
     private final HullOffsets table;
     private final List<StationRun> runs;
     private final List<LengthLoft> lofts;
@@ -68,7 +73,16 @@ final class Loft {
     }
 
     private Step step(int i, PlanFace face, List<HullLength> lengths) {
-        return new Step(table.stations().get(runs.get(i).to() - 1).name(), face, lengths.get(i), lengths.get(i + 1),
+        Step step = new Step(table.stations().get(runs.get(i).to() - 1).name(), face, lengths.get(i), lengths.get(i + 1),
             lofts.get(i).bottomEdge(face));
+        for (double y : step.halfBreadths(LOOKS)) {
+            if (step.height(y) < -(2 * within + SAME)) {
+                throw HullNotDrawn.end("the step at station " + step.name() + " goes the wrong way "
+                    + FixedDecimal.format(y, 3) + " m from the centreline, at x = " + FixedDecimal.format(step.x(y), 3)
+                    + " m: there the skin abaft of it is drawn " + FixedDecimal.format(-1000 * step.height(y), 1)
+                    + " mm below the skin ahead of it, and would catch the water; compare both faces' stations there");
+            }
+        }
+        return step;
     }
 }

@@ -9,6 +9,7 @@ import org.garboard.geometry.CubicSpline;
  */
 public final class TransomFace implements EndFace {
     private static final int LOOKS = 200;
+    private static final double MARGIN = 0.1;
 
     private final CubicSpline profile;
     private final double lowest;
@@ -34,8 +35,11 @@ public final class TransomFace implements EndFace {
             low = Math.min(low, at);
             high = Math.max(high, at);
         }
-        this.least = low - perSquare * widest * widest;
-        this.most = high;
+        double foremost = low - perSquare * widest * widest;
+        // the skin between its lines may swell a little past them, and so a little past the face's own ends
+        double margin = MARGIN * (high - foremost);
+        this.least = foremost - margin;
+        this.most = high + margin;
     }
 
     /** x on the centreline at a height [m]; below and above its ends it goes on straight. */

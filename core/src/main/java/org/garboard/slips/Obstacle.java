@@ -11,7 +11,7 @@ import org.garboard.offsets.TableLine;
 /** Why a table cannot be searched for slips. */
 final class Obstacle {
     /** Fewer tell nothing of a slip in one of them. */
-    private static final int FEWEST_STATIONS = 5;
+    private static final int FEWEST_STATIONS = SlipSearch.FEWEST_STATIONS;
     /** Products of numbers, of which the built program does some 3e7 a second; our choice. */
     private static final double MOST_WORK = 2e8;
     private static final int MOST_COLUMNS_OF_PANEL = 13;

@@ -14,6 +14,9 @@ import org.garboard.slips.pen.Writing;
 
 /** Looks for slips in a table of offsets; the table stays as it is. */
 public final class SlipSearch {
+    /** A length between steps, or a table without, that has fewer is not searched. */
+    public static final int FEWEST_STATIONS = 5;
+
     /** Below this lead another value or another cell is not ruled out: odds of 150; our choice. */
     private static final double CLEAR = 10;
     /** No boat is fairer, nor drawn more finely [m]; our choice. */

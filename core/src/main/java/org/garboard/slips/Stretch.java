@@ -17,15 +17,13 @@ record Stretch(int from, int to, int judgedFrom, int judgedTo) {
     /** Up to this many stations are taken at once; our choice. */
     private static final int WHOLE = 30;
     private static final int JUDGED = 16;
-    /** A length with fewer stations has no slips told in it. */
-    private static final int LEAST = 5;
     private static final int MARGIN = 4;
 
     /** Stretches that together judge every station once; none goes over a step, where nothing is fair. */
     static List<Stretch> covering(OffsetTable table) {
         List<Stretch> stretches = new ArrayList<>();
         for (StationRun length : table.lengths()) {
-            if (length.size() >= LEAST || table.lengths().size() == 1) {
+            if (length.size() >= SlipSearch.FEWEST_STATIONS || table.lengths().size() == 1) {
                 of(length.size()).forEach(each -> stretches.add(each.movedBy(length.from())));
             }
         }

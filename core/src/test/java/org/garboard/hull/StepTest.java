@@ -9,6 +9,7 @@ import static org.garboard.hull.SteppedForms.prism;
 import static org.garboard.hull.SteppedForms.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -164,6 +165,23 @@ class StepTest {
     private static OffsetTable part(int length, double... stations) {
         return new Forms(0, stations).keel(x -> bend(length, x))
             .named(LineKind.CHINE, "Chine", x -> 1, x -> RISE + bend(length, x))
+            .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 2.5).table();
+    }
+
+    /** Both faces run down aft, the after one steeper: ahead of the stations it lies lower than the forward one. */
+    @Test
+    void badInput_sweptStepThatGoesTheWrongWayOffItsStations() {
+        OffsetTable table = joined(slope(0, 0, 0, 2, 4, 5), slope(STEP, 0.2, 5, 6, 7, 8));
+        String message = assertThrows(HullNotDrawn.class,
+            () -> Hull.through(with(table, new StepLine(4, List.of(keel(5), chine(4.5)))))).getMessage();
+        assertEquals("the step at station 3 goes the wrong way 0.550 m from the centreline, at x = 4.725 m: there the skin abaft"
+            + " of it is drawn 5.0 mm below the skin ahead of it, and would catch the water; compare both faces' stations there",
+            message);
+    }
+
+    private static OffsetTable slope(double raised, double rise, double... stations) {
+        return new Forms(0, stations).keel(x -> raised + rise * (x - 5))
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> RISE + raised + rise * (x - 5))
             .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 2.5).table();
     }
 

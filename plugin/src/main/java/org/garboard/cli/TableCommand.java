@@ -25,6 +25,7 @@ import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
+import org.garboard.slips.SlipSearch;
 import org.garboard.tablefile.SlipReport;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.Command;
@@ -51,6 +52,8 @@ import picocli.CommandLine.Spec;
             + "eighths, two swapped digits or a moved point were undone: a likely slip, which is not a fault; or every fault in the file in one go, each with its row and column, what stands there "
             + "and what was expected.%n"})
 final class TableCommand implements Callable<Integer> {
+    private static final int FEWEST_FOR_SLIPS = SlipSearch.FEWEST_STATIONS;
+
 
     @Spec
     private CommandSpec spec;
@@ -90,6 +93,7 @@ final class TableCommand implements Callable<Integer> {
         if (csv) {
             printCsv(new Csv(out), stations);
             printSlips(spec.commandLine().getErr(), slips, "");
+            printShort(spec.commandLine().getErr(), table, slips);
         } else {
             printHeading(out, table, hull);
             source.notes().forEach(note -> out.println("not used: " + note));
@@ -105,6 +109,7 @@ final class TableCommand implements Callable<Integer> {
                 out.println();
             });
             printSlips(out, slips, "no likely slip found\n");
+            printShort(out, table, slips);
         }
         return Exit.DONE.code();
     }
@@ -203,6 +208,15 @@ final class TableCommand implements Callable<Integer> {
         if (report.notSearched().isEmpty() && report.slips().isEmpty()) {
             to.print(none);
         }
+    }
+
+    /** Lengths between steps in which slips were not looked for, though elsewhere they were. */
+    private static void printShort(PrintWriter to, HullOffsets table, SlipReport report) {
+        boolean searched = table.lengths().size() > 1 && report.notSearched().isEmpty();
+        table.lengths().stream().filter(length -> searched && length.size() < FEWEST_FOR_SLIPS)
+            .forEach(length -> to.println("slips were not looked for from station " + table.stations().get(length.from()).name()
+                + " to " + table.stations().get(length.to() - 1).name() + ": that length has " + length.size() + " stations; "
+                + FEWEST_FOR_SLIPS + " are the least"));
     }
 
     private static void printCsv(Csv csv, List<StationFigures> stations) {
