@@ -50,7 +50,10 @@ final class ProfileView {
             shown.addAll(paper.profile(line));
             names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(line.afterEnd()))));
         }
-        Keel.of(task.table(), hull).ifPresent(keel -> shown.add(paper.profile(keel)));
+        Keel.of(task.table(), hull).ifPresent(keel -> {
+            shown.add(paper.profile(keel));
+            names.add(new NameColumn.Name(keel.name(), paper.profile(keel.to(), keel.section(keel.to()).z())));
+        });
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
         shown.addAll(paper.afterEndInProfile());
         shown.addAll(paper.stepsInProfile());
@@ -94,13 +97,17 @@ final class ProfileView {
         }
     }
 
-    /** Where the keel line crosses a level, from aft; the forward end when it never does, NaN when all is dry. */
+    /** Where the keel line crosses a level forward of where it is wet; the forward end when it never does, NaN when all is dry. */
     private double entry(double z) {
-        double wet = hull.foot();
-        if (hull.keel().z(wet) >= z) {
-            return Double.NaN;
-        }
         double step = (hull.foot() - hull.forwardEnd()) / 400;
+        double wet = hull.foot();
+        // a stern may lift clear of the water
+        while (hull.keel().z(wet) >= z) {
+            wet -= step;
+            if (wet < hull.forwardEnd()) {
+                return Double.NaN;
+            }
+        }
         while (wet - step > hull.forwardEnd() && hull.keel().z(wet - step) < z) {
             wet -= step;
         }
