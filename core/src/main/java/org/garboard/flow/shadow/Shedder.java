@@ -1,11 +1,13 @@
 package org.garboard.flow.shadow;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.Feature;
 import org.garboard.craft.Fitting;
+import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.craft.Strake;
 import org.garboard.geometry.Quad;
@@ -48,6 +50,21 @@ public record Shedder(String name, Sheds sheds, Sides sides, List<Quad> cover, d
             case INTAKE, ANODE, DRAIN, TRANSDUCER ->
                 fitting.height().filter(height -> height <= Sheds.FLUSH_HEIGHT).isPresent() ? Sheds.FLUSH : Sheds.PROUD;
         };
+    }
+
+    /**
+     * A feature as it is laid on the hull, a strake of the table say. How far it stands out is not told there, so that what may be
+     * flush is taken to stand out.
+     */
+    public static Shedder of(LaidFeature feature) {
+        Sheds sheds = feature.isPropeller() ? Sheds.PROPELLER
+            : feature.kind().equals(Fitting.Type.TUNNEL.words()) ? Sheds.TUNNEL
+            : Arrays.stream(Fitting.Type.values()).anyMatch(type -> type.words().equals(feature.kind())) ? Sheds.PROUD : Sheds.STRAKE;
+        double widest = 0;
+        for (Quad quad : feature.cover()) {
+            widest = Math.max(widest, Math.max(Math.abs(quad.y(3) - quad.y(0)), Math.abs(quad.y(2) - quad.y(1))));
+        }
+        return new Shedder(feature.name(), sheds, feature.sides(), feature.cover(), widest);
     }
 
     /** Something round. */

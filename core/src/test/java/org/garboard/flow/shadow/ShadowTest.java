@@ -152,6 +152,21 @@ class ShadowTest {
         }
     }
 
+    /** As laid on the hull no height is told. */
+    @Test
+    void law_laidFeaturesShedAsTheirKind() {
+        Fitting tunnel = new Fitting("mouth", Fitting.Type.TUNNEL, Sides.BOTH, place(3, 0.4), 0.2, 0.1, Optional.of(0.0));
+        assertEquals(Shedder.of(tunnel, HULL).sheds(), Shedder.of(tunnel.on(HULL)).sheds());
+        assertEquals(0.1, Shedder.of(tunnel.on(HULL)).width(), 1e-12);
+        Fitting screw = new Fitting("screw", Fitting.Type.PROPELLER, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.of(0.0));
+        assertEquals(Sheds.PROPELLER, Shedder.of(screw.on(HULL)).sheds());
+        Fitting drain = new Fitting("drain", Fitting.Type.DRAIN, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.of(0.0));
+        assertEquals(Sheds.FLUSH, Shedder.of(drain, HULL).sheds());
+        assertEquals(Sheds.PROUD, Shedder.of(drain.on(HULL)).sheds());
+        Strake strake = new Strake("strake", Sides.BOTH, List.of(place(2, 0.7), place(6, 0.7)), 0.06, 0.03);
+        assertEquals(Sheds.STRAKE, Shedder.of(strake.on(HULL)).sheds());
+    }
+
     private static Sheds kind(Fitting.Type type, Optional<Double> height) {
         return Shedder.of(new Fitting("it", type, Sides.PORT, place(3, 0.4), 0.2, 0.1, height), HULL).sheds();
     }

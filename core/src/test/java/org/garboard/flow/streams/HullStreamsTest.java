@@ -10,8 +10,10 @@ import org.garboard.flow.doublebody.HullFlow;
 import org.garboard.flow.doublebody.MeshWish;
 import org.garboard.flow.doublebody.Stern;
 import org.garboard.flow.doublebody.WigleyHull;
+import org.garboard.hull.Forms;
 import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.offsets.LineKind;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -127,6 +129,36 @@ class HullStreamsTest {
         // what starts above a tenth of T is above 0.335 T amidships: half of the lines, counted by the closed band
         long above = sweep.lines().stream().filter(line -> T - line.at(6).z() < 0.335 * T).count();
         assertEquals(50, above, 1);
+    }
+
+    /** A chine boat whose chine leaves the water forward: lines move by no more than 10 mm when the panels are doubled. */
+    @ParameterizedTest
+    @CsvSource({"0.3", "0.6", "0.8", "0.9"})
+    void law_linesOfAChineBoatConverge(double y) {
+        Streamline coarse = throughAft(1500, y);
+        Streamline fine = throughAft(3000, y);
+        for (double x = 1.2; x < 8; x += 0.4) {
+            assertEquals(fine.at(x).y(), coarse.at(x).y(), 0.01, "y at " + x);
+            assertEquals(fine.at(x).z(), coarse.at(x).z(), 0.01, "z at " + x);
+        }
+    }
+
+    private static Streamline throughAft(int panels, double y) {
+        Hull hull = Hull.through(new Forms(0, Forms.even(0, 8, 17)).keel(HullStreamsTest::rise)
+            .named(LineKind.CHINE, "Chine", HullStreamsTest::breadth, x -> rise(x) + 0.25 * breadth(x))
+            .named(LineKind.SHEER, "Sheer", x -> 1.1 * breadth(x), x -> rise(x) + 1.2).table());
+        DoubleBody flow = DoubleBody.past(hull, WaterSurface.level(0.4), MeshWish.atMost(panels, Stern.STRAIGHT_RUN), 2);
+        return assertInstanceOf(Streamline.class, new HullStreams(assertInstanceOf(HullFlow.class, flow)).through(5.5, y));
+    }
+
+    private static double breadth(double x) {
+        double bow = Math.max(0, 1 - x / 5);
+        return 1 - bow * bow;
+    }
+
+    private static double rise(double x) {
+        double bow = Math.max(0, 1 - x / 3);
+        return 0.6 * bow * bow;
     }
 
     @Test

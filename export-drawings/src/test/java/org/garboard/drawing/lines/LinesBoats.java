@@ -12,7 +12,7 @@ import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
 
 /** Tables of simple hulls to draw. */
-final class LinesBoats {
+public final class LinesBoats {
 
     private final List<Station> stations = new ArrayList<>();
     private final List<TableLine> lines = new ArrayList<>();
@@ -44,7 +44,7 @@ final class LinesBoats {
     }
 
     /** V bottom with a chine and flared sides, 6 m, with waterlines and buttocks of its own. */
-    static OffsetTable chine() {
+    public static OffsetTable chine() {
         DoubleUnaryOperator keel = x -> 0.6 * Math.pow(1 - x / 6, 4);
         DoubleUnaryOperator chineBreadth = x -> 0.05 + 0.95 * (1 - Math.pow(1 - x / 6, 3));
         DoubleUnaryOperator chineHeight = x -> keel.applyAsDouble(x) + chineBreadth.applyAsDouble(x) * (0.3 + 0.3 * Math.pow(1 - x / 6, 2));

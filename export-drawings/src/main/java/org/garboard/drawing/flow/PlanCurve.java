@@ -1,0 +1,50 @@
+package org.garboard.drawing.flow;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.garboard.drawing.Layer;
+
+/**
+ * A line on the bottom in plan.
+ *
+ * @param kind what it is
+ * @param points hull frame [m], starboard positive; the picture shows it on both sides
+ */
+public record PlanCurve(Kind kind, List<Vector2D> points) {
+
+    /** Lines that a picture tells apart. */
+    public enum Kind {
+        STREAMLINE("streamline", Layer.FORM),
+        /** A streamline that comes from the surface at the bow. */
+        UPPER_WATER("water from the surface at the bow", Layer.ADJACENT),
+        /** Where a planing bottom meets the water. */
+        STAGNATION_LINE("stagnation line", Layer.CUT),
+        /** The edge of what is in the water. */
+        WATERLINE("edge of the water", Layer.HIDDEN),
+        /** Outer edge of the spray. */
+        SPRAY_EDGE("edge of the spray", Layer.GRID);
+
+        private final String words;
+        private final Layer layer;
+
+        Kind(String words, Layer layer) {
+            this.words = words;
+            this.layer = layer;
+        }
+
+        public String words() {
+            return words;
+        }
+
+        Layer layer() {
+            return layer;
+        }
+    }
+
+    public PlanCurve {
+        points = List.copyOf(points);
+        if (points.size() < 2) {
+            throw new IllegalArgumentException("a " + kind.words() + " of " + points.size() + " point(s); two are the least");
+        }
+    }
+}
