@@ -23,7 +23,7 @@ import org.garboard.offsets.TableLine;
 import org.garboard.units.Angle;
 
 /** Hulls of closed form, through tables that are not rounded, and what is to go into them. */
-final class Boats {
+public final class Boats {
     private final double[] stations;
     private final List<TableLine> lines = new ArrayList<>();
 
@@ -35,7 +35,7 @@ final class Boats {
     }
 
     /** A wedge: keel at z = 0, chine at half-breadth 1 m, sheer 1.2 m out and 1.2 m up, 6 m long. */
-    static Hull prismaticV(double deadriseDeg) {
+    public static Hull prismaticV(double deadriseDeg) {
         double rise = Math.tan(Math.toRadians(deadriseDeg));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
             .named(LineKind.CHINE, "Chine", x -> 1, x -> rise)
@@ -43,7 +43,7 @@ final class Boats {
     }
 
     /** A wedge of 20 deg behind a bow like a knife, 2 m long: forward of it the chine lies on the centreline. */
-    static Hull knifeBow() {
+    public static Hull knifeBow() {
         DoubleUnaryOperator y = x -> x < 2 ? 0 : 1;
         double slope = Math.tan(Math.toRadians(20));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
@@ -52,7 +52,7 @@ final class Boats {
     }
 
     /** A wedge with an edge at half-breadth 0.5 m where the deadrise changes. */
-    static Hull brokenV(double innerDeg, double outerDeg) {
+    public static Hull brokenV(double innerDeg, double outerDeg) {
         double inner = 0.5 * Math.tan(Math.toRadians(innerDeg));
         double outer = inner + 0.5 * Math.tan(Math.toRadians(outerDeg));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
@@ -62,7 +62,7 @@ final class Boats {
     }
 
     /** The wedge on a box keel with upright sides: half-siding 0.15 m, 0.3 m deep; the wedge begins at its top, z = 0. */
-    static Hull boxKeel(double deadriseDeg) {
+    public static Hull boxKeel(double deadriseDeg) {
         double rise = Math.tan(Math.toRadians(deadriseDeg));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> -0.3)
             .row(LineKind.HALF_SIDING, "Half-siding", 0, Measure.HALF_BREADTH, x -> 0.15)
@@ -72,7 +72,7 @@ final class Boats {
     }
 
     /** The wedge from a rabbet 0.15 m off the centreline at z = 0, a keel 0.3 m deep hanging below it. */
-    static Hull deepKeel(double deadriseDeg) {
+    public static Hull deepKeel(double deadriseDeg) {
         double rise = Math.tan(Math.toRadians(deadriseDeg));
         return new Boats(6, 7).row(LineKind.KEEL, "Rabbet", 0, Measure.HEIGHT, x -> 0)
             .row(LineKind.RABBET, "Half-siding at rabbet", 0, Measure.HALF_BREADTH, x -> 0.15)
@@ -82,7 +82,7 @@ final class Boats {
     }
 
     /** A V whose deadrise falls from fore to aft in a straight line of tan, keel at z = 0, 6 m long. */
-    static Hull warpedV(double foreDeg, double aftDeg) {
+    public static Hull warpedV(double foreDeg, double aftDeg) {
         double fore = Math.tan(Math.toRadians(foreDeg));
         double aft = Math.tan(Math.toRadians(aftDeg));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
@@ -91,7 +91,7 @@ final class Boats {
     }
 
     /** A wedge of 18 deg whose every buttock waves along the length: ten waves, 8 deg at the steepest. */
-    static Hull waves() {
+    public static Hull waves() {
         double number = 2 * Math.PI / 0.6;
         double height = Math.tan(Math.toRadians(8)) / number;
         DoubleBinaryOperator z = (x, y) -> height * Math.sin(number * x) + y * Math.tan(Math.toRadians(18));
@@ -101,12 +101,12 @@ final class Boats {
     }
 
     /** A round bottom about a level axis athwart the sections, radius R, chine at half-breadth 1 m. */
-    static Hull cylinder(double radius) {
+    public static Hull cylinder(double radius) {
         return round((x, y) -> radius - Math.sqrt(radius * radius - y * y));
     }
 
     /** A bottom that is part of a sphere, lowest amidships. */
-    static Hull sphere(double radius) {
+    public static Hull sphere(double radius) {
         return round((x, y) -> radius - Math.sqrt(radius * radius - (x - 3) * (x - 3) - y * y));
     }
 
@@ -124,7 +124,7 @@ final class Boats {
      * A 39 ft planing boat, 11.9 m long and 1.43 m in half-breadth: keel rising forward, deadrise 22 deg
      * aft and growing forward, a slight knuckle half-way out, straight frames between the lines.
      */
-    static Hull thirtyNineFeet() {
+    public static Hull thirtyNineFeet() {
         double length = 11.9;
         DoubleUnaryOperator keel = x -> 1.45 * ahead(x, 6.4, 3.6);
         DoubleUnaryOperator chineY = x -> 0.06 + 1.37 * (1 - ahead(x, 7, 2.4));

@@ -16,6 +16,7 @@ public final class AxisFrame implements Placement {
     private final Vector3D along;
     private final Vector3D across;
     private final Vector3D up;
+    private final Vector3D normal;
     private final double[] face = new double[Skin.SIZE];
     private final double[] spot = new double[3];
 
@@ -25,6 +26,8 @@ public final class AxisFrame implements Placement {
         this.along = along;
         this.across = across;
         this.up = along.cross(across);
+        double[] own = face(skin, origin.getX(), origin.getY());
+        this.normal = Vector3D.of(-own[1], -own[2], 1).normalize();
     }
 
     /**
@@ -102,6 +105,11 @@ public final class AxisFrame implements Placement {
         return inside(u, v, 0);
     }
 
+    /** Height of the plane that touches the skin at the origin [m]. */
+    double touching(double u, double v) {
+        return -(u * along.dot(normal) + v * across.dot(normal)) / up.dot(normal);
+    }
+
     /**
      * Height of the face that lies so far inside the skin, square to it [m]; NaN off the skin. Each round meets
      * the axis with the plane that touches that face where the last round came to it.
@@ -145,7 +153,6 @@ public final class AxisFrame implements Placement {
 
     /** Unit normal of the skin into the boat, at the origin. */
     public Vector3D normal() {
-        double[] own = face(skin, origin.getX(), origin.getY());
-        return Vector3D.of(-own[1], -own[2], 1).normalize();
+        return normal;
     }
 }

@@ -45,14 +45,18 @@ public final class SmoothPiece {
                 throw new CannotBeBuilt(part + " runs off the skin", "a smaller part, or a site farther inside the bottom");
             }
             Vector3D at = frame.toHull(loop.u(i), loop.v(i), w);
-            double side = y < 0 ? -at.getY() : at.getY();
-            if (CLEAR - side > inboard) {
-                inboard = CLEAR - side;
+            double side = side(at);
+            // beyond an edge the skin turns away: how far to move is told by the plane that touches it at the site
+            double flat = side(frame.toHull(loop.u(i), loop.v(i), frame.touching(loop.u(i), loop.v(i))));
+            double overKeel = over(CLEAR - side, CLEAR - flat);
+            if (overKeel > inboard) {
+                inboard = overKeel;
                 inner = "the keel line";
             }
             for (HullLine line : lines()) {
-                double over = side + CLEAR - line.y(at.getX());
-                double under = line.y(at.getX()) + CLEAR - side;
+                double edge = line.y(at.getX());
+                double over = over(side + CLEAR - edge, flat + CLEAR - edge);
+                double under = over(edge + CLEAR - side, edge + CLEAR - flat);
                 if (Math.abs(y) < line.y(x) && over > outboard) {
                     outboard = over;
                     outer = line.name();
@@ -77,6 +81,14 @@ public final class SmoothPiece {
         refuse(part, inner, inboard, outboard > 0 ? outer : "", outboard, "farther outboard", "farther inboard");
         refuse(part, "a step or the table's forward end", forward, aft > 0 ? "a step or the table's after end" : "", aft,
             "farther aft", "farther forward");
+    }
+
+    private double side(Vector3D at) {
+        return y < 0 ? -at.getY() : at.getY();
+    }
+
+    private static double over(double onSkin, double flat) {
+        return onSkin > 0 && flat > 0 ? flat : onSkin;
     }
 
     private List<HullLine> lines() {

@@ -1,0 +1,239 @@
+package org.garboard.cutout.fairing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
+import org.garboard.craft.SkinBuild;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.Lengths;
+import org.garboard.cutout.part.Bend;
+import org.garboard.cutout.part.BodyEnvelope;
+import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BottomThere;
+import org.garboard.cutout.part.CoreRemoval;
+import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SkinEllipse;
+import org.garboard.cutout.part.SkinPlate;
+import org.garboard.cutout.part.StemHole;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.skin.AxisFrame;
+import org.garboard.cutout.skin.Skin;
+import org.garboard.cutout.skin.SmoothPiece;
+import org.garboard.cutout.template.Development;
+import org.garboard.cutout.template.Template;
+import org.garboard.cutout.template.Template.RoundHole;
+import org.garboard.hull.Hull;
+import org.garboard.solid.Height;
+import org.garboard.solid.Loop;
+import org.garboard.units.Angle;
+
+/**
+ * Makes a fairing block: its face level athwartships and along the run of the bottom, its stem square to that face.
+ */
+public final class FairingCut {
+    /** Least height of the block's low side [m]: common practice, no source. */
+    private static final double LOW_SIDE = 0.006;
+    /** Least thickness over the body [m]; our choice. */
+    private static final double ROOF = 0.005;
+    /** A stem's hole keeps so far inside the recess [m]; our choice. */
+    private static final double ROOM = 0.002;
+    /** What a bandsaw takes [m]; our choice. */
+    private static final double KERF = 0.003;
+    /** Common practice, no source. */
+    private static final double MOST_DROP_DEG = 2;
+    private static final double FULLEST = 2;
+    private static final double SLIMMEST = 8;
+    private static final double MOST_TOE_DEG = 15;
+    private static final double EVERY = 0.025;
+    /** Less than a coat of paint [m]. */
+    private static final double PAINT = 1e-4;
+
+    private final Transducer body;
+    private final FairingWish wish;
+    private final ThroughHullWish through;
+    private final AxisFrame frame;
+    private final BodyOutline recess;
+    private final BlockPlan plan;
+    private final double step;
+    private final Loop outline;
+    private final List<NamedSolid> solids = new ArrayList<>();
+    private final List<Template> templates = new ArrayList<>();
+
+    private FairingCut(Transducer body, FairingWish wish, AxisFrame frame, SmoothPiece piece) throws CannotBeBuilt {
+        this.body = body;
+        this.wish = wish;
+        this.through = wish.throughHull();
+        this.frame = frame;
+        this.recess = BodyOutline.of(body).widened(through.gap());
+        this.plan = new BlockPlan(wish.planform(), wish.slenderness(), recess);
+        Loop coarse = plan.outline(through.chord(), plan.length() / 10);
+        piece.require(frame, coarse, "the fairing block");
+        Bend bend = Bend.under(frame, coarse);
+        double skin = through.skin().map(SkinBuild::thickness).orElse(0.0);
+        bend.require(skin);
+        this.step = bend.step(through.chord(), skin);
+        this.outline = plan.outline(through.chord(), step);
+    }
+
+    /**
+     * Makes the block for a place.
+     *
+     * @param x of the body's middle, aft of station 0 [m]
+     * @param y of it, to starboard [m]
+     * @throws CannotBeBuilt with the figure that fails and what would work
+     */
+    public static FairingBlock cut(Hull hull, Transducer body, FairingWish wish, double x, double y) throws CannotBeBuilt {
+        wish.throughHull().check();
+        between("the face's after edge " + Lengths.deg(wish.trailingEdgeLower()) + " lower than the run of the bottom",
+            wish.trailingEdgeLower().degrees(), 0, MOST_DROP_DEG, " deg");
+        between("a block " + wish.slenderness() + " times as long as wide", wish.slenderness(), FULLEST, SLIMMEST, "");
+        between("a toe of " + Lengths.deg(wish.toe()), wish.toe().degrees(), -MOST_TOE_DEG, MOST_TOE_DEG, " deg");
+        Skin skin = BottomThere.require(hull, x, y);
+        double[] face = new double[Skin.SIZE];
+        skin.at(x, y, face);
+        AxisFrame frame = AxisFrame.levelAthwart(skin, x, y, Math.atan(face[1]) - wish.trailingEdgeLower().radians(), wish.toe().radians());
+        return new FairingCut(body, wish, frame, new SmoothPiece(hull, x, y)).build();
+    }
+
+    private static void between(String what, double value, double least, double most, String unit) throws CannotBeBuilt {
+        if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
+            throw new CannotBeBuilt(what, (value < least ? least : most) + unit + "; from " + least + " to " + most + unit);
+        }
+    }
+
+    private FairingBlock build() throws CannotBeBuilt {
+        Loop recessLoop = recess.loop(through.chord(), step);
+        double lowest = extreme(outline, frame::outside, -1);
+        double needed = Math.max(LOW_SIDE - lowest, body.height() + ROOF - extreme(recessLoop, frame::outside, -1));
+        double height = height(needed);
+        double highest = extreme(outline, frame::outside, 1) + height;
+        double roofPlane = body.height() - height;
+        Optional<Loop> stem = stem(recessLoop);
+        List<Loop> holes = plan.holes(through.chord());
+        List<Loop> all = new ArrayList<>(holes);
+        stem.ifPresent(loop -> all.add(0, loop));
+        solids.add(new NamedSolid("fairing-block",
+            new BlockBodies(frame, outline, recessLoop, stem, holes, step).outer(-height, roofPlane)));
+        SawPlane saw = SawPlane.under(frame, outline);
+        OptionalDouble blank = OptionalDouble.empty();
+        OptionalDouble stemNeeded = OptionalDouble.empty();
+        if (through.skin().isPresent()) {
+            double top = inner(all);
+            blank = OptionalDouble.of(blank(height, top));
+            stemNeeded = stem.isPresent() ? OptionalDouble.of(top - roofPlane + ThroughHullWish.NUT) : OptionalDouble.empty();
+            if (stemNeeded.isPresent()) {
+                through.checkStem(stemNeeded.getAsDouble());
+            }
+        }
+        double stemTop = roofPlane + through.stemLength().orElse(stemNeeded.orElse(0));
+        solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, -height, stemTop, through.chord())));
+        templates(stem, all);
+        return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
+            extreme(recessLoop, frame::outside, -1) - roofPlane, sawCut(saw, height, blank), rows(height),
+            stem.map(loop -> SkinEllipse.of(StemHole.diameter(body.stemDiameter()), frame.up(), frame.normal())),
+            plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), stemNeeded, solids, templates);
+    }
+
+    private double height(double needed) throws CannotBeBuilt {
+        double height = wish.height().orElse(Math.ceil(needed * 1000 - 1e-6) / 1000);
+        if (height < needed - PAINT) {
+            throw new CannotBeBuilt("at a height of " + Lengths.mm(height) + " the block does not hold the body, "
+                + Lengths.mm(body.height()) + " high, and " + Lengths.mm(LOW_SIDE) + " at its low side", "a height of " + Lengths.mmUp(needed) + " or more");
+        }
+        double high = extreme(outline, frame::outside, 1) + height;
+        if (high > plan.width()) {
+            double most = height - (high - plan.width());
+            throw new CannotBeBuilt("the block's high side would be " + Lengths.mm(high) + " and its width " + Lengths.mm(plan.width())
+                + ": higher than wide it sheds a wake of its own", most >= needed ? "a height of " + Lengths.mmDown(most) + " or less"
+                : "a lower body, a fuller planform, or a site with less deadrise");
+        }
+        return height;
+    }
+
+    private Optional<Loop> stem(Loop recessLoop) throws CannotBeBuilt {
+        if (!(body.stemDiameter() > 0)) {
+            return Optional.empty();
+        }
+        double hole = StemHole.diameter(body.stemDiameter());
+        Loop loop = Loop.circle(0, 0, hole / 2, through.chord());
+        if (!recessLoop.clears(loop, ROOM)) {
+            throw new CannotBeBuilt("a stem's hole of " + Lengths.mm(hole) + " leaves the body, " + Lengths.mm(Math.min(body.length(), body.width()))
+                + " at its narrowest, no shoulder to bear on", "a thinner stem, or a body at least " + Lengths.mmUp(hole + 2 * ROOM) + " both ways");
+        }
+        return Optional.of(loop);
+    }
+
+    /** The skin under the block and the block inside; height of its top. */
+    private double inner(List<Loop> holes) {
+        double skin = through.skin().orElseThrow().thickness();
+        Height inside = (u, v) -> frame.inside(u, v, skin);
+        double top = extreme(outline, inside::at, 1) + through.block();
+        solids.add(new NamedSolid("hull-skin", SkinPlate.skin(frame, outline, holes, step, skin)));
+        solids.add(new NamedSolid("inner-block", SkinPlate.between(frame, outline, holes, step, inside, Height.level(top))));
+        return top;
+    }
+
+    private double blank(double height, double top) {
+        double skin = through.skin().orElseThrow().thickness();
+        return extreme(outline, (u, v) -> frame.outside(u, v) + height + top - frame.inside(u, v, skin), 1) + KERF;
+    }
+
+    /** The least (-1) or greatest (1) of a height along a loop, halfway to its middle and at its middle. */
+    private static double extreme(Loop loop, DoubleBinaryOperator height, int sign) {
+        double most = sign * height.applyAsDouble(0, 0);
+        for (int i = 0; i < loop.size(); i++) {
+            most = Math.max(most, sign * height.applyAsDouble(loop.u(i), loop.v(i)));
+            most = Math.max(most, sign * height.applyAsDouble(loop.u(i) / 2, loop.v(i) / 2));
+        }
+        return sign * most;
+    }
+
+    private SawCut sawCut(SawPlane saw, double height, OptionalDouble blank) {
+        double half = plan.halfBreadth(0);
+        return new SawCut(Angle.ofRadians(Math.atan(saw.b())), Angle.ofRadians(Math.atan(saw.a())),
+            Angle.ofRadians(Math.atan(Math.hypot(saw.a(), saw.b()))), saw.at(0, 0) + height, saw.at(plan.nose(), 0) + height,
+            saw.at(plan.tail(), 0) + height, saw.at(0, -half) + height, saw.at(0, half) + height, saw.left(), blank);
+    }
+
+    private List<HeightRow> rows(double height) {
+        List<HeightRow> rows = new ArrayList<>();
+        for (int k = (int) Math.ceil(plan.nose() / EVERY); k * EVERY <= plan.tail(); k++) {
+            double aft = k * EVERY;
+            double half = plan.halfBreadth(aft);
+            rows.add(new HeightRow(aft, half, frame.outside(aft, -half) + height, frame.outside(aft, 0) + height,
+                frame.outside(aft, half) + height));
+        }
+        return rows;
+    }
+
+    private Optional<CoreRemoval> core() {
+        return through.skin().filter(SkinBuild.Cored.class::isInstance).map(skin -> CoreRemoval.of((SkinBuild.Cored) skin, 0));
+    }
+
+    private void templates(Optional<Loop> stem, List<Loop> holes) throws CannotBeBuilt {
+        Loop cutting = plan.outline(through.chord(), plan.length());
+        List<RoundHole> drilled = new ArrayList<>(List.of(new RoundHole(new FlatPoint(plan.bolt(), 0), BlockPlan.BOLT_HOLE),
+            new RoundHole(new FlatPoint(plan.pin(), 0), BlockPlan.BOLT_HOLE)));
+        stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), StemHole.diameter(body.stemDiameter()))));
+        List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(through.chord() / 2, plan.length())));
+        milled.add(milled.get(0));
+        templates.add(new Template("fairing-block", flat(cutting), List.of(), drilled, List.of(milled), 0));
+        if (through.skin().isPresent()) {
+            templates.add(new Template("inner-block", flat(cutting), List.of(), drilled, List.of(), 0));
+        }
+        List<Loop> loops = new ArrayList<>(List.of(plan.outline(through.chord(), plan.length() / 12)));
+        loops.addAll(holes);
+        Development laid = Development.of(frame, loops);
+        templates.add(new Template("fairing-footprint", laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
+            List.of(), List.of(), laid.stretch()));
+    }
+
+    private static List<FlatPoint> flat(Loop loop) {
+        return IntStream.range(0, loop.size()).mapToObj(i -> new FlatPoint(loop.u(i), loop.v(i))).toList();
+    }
+}

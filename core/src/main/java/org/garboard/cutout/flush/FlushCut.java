@@ -1,0 +1,176 @@
+package org.garboard.cutout.flush;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.craft.SkinBuild;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.flush.FlushCutout.Range;
+import org.garboard.cutout.part.Bend;
+import org.garboard.cutout.part.BodyEnvelope;
+import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BottomThere;
+import org.garboard.cutout.part.CoreRemoval;
+import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SkinPlate;
+import org.garboard.cutout.part.StemHole;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.skin.AxisFrame;
+import org.garboard.cutout.skin.SmoothPiece;
+import org.garboard.cutout.template.Development;
+import org.garboard.cutout.template.Template;
+import org.garboard.hull.Hull;
+import org.garboard.solid.Loop;
+import org.garboard.solid.Solid;
+import org.garboard.units.Angle;
+
+/** Cuts a flush through-hull: hole square to the skin, never at the element's inclination. */
+public final class FlushCut {
+    /** A stem's hole keeps so far inside the body's outline, or the block has no roof [m]; our choice. */
+    private static final double ROOM = 0.002;
+
+    private final Transducer body;
+    private final ThroughHullWish wish;
+    private final AxisFrame frame;
+    private final BodyOutline outline;
+    private final BodyOutline cut;
+    private final double coarse;
+    private final List<NamedSolid> solids = new ArrayList<>();
+    private final List<Template> templates = new ArrayList<>();
+    private double face;
+    private double proud;
+
+    private FlushCut(Transducer body, ThroughHullWish wish, AxisFrame frame) throws CannotBeBuilt {
+        this.body = body;
+        this.wish = wish;
+        this.frame = frame;
+        this.outline = BodyOutline.of(body);
+        this.cut = outline.widened(wish.gap());
+        this.coarse = Math.max(body.length(), body.width()) / 4;
+    }
+
+    /**
+     * Cuts at a place.
+     *
+     * @param x of the body's middle, aft of station 0 [m]
+     * @param y of it, to starboard [m]
+     * @throws CannotBeBuilt with the figure that fails and what would work
+     */
+    public static FlushCutout cut(Hull hull, Transducer body, ThroughHullWish wish, double x, double y) throws CannotBeBuilt {
+        wish.check();
+        AxisFrame frame = AxisFrame.squareToSkin(BottomThere.require(hull, x, y), x, y);
+        FlushCut work = new FlushCut(body, wish, frame);
+        SmoothPiece piece = new SmoothPiece(hull, x, y);
+        if (wish.skin().isPresent()) {
+            piece.require(frame, work.cut.widened(wish.overlap()).loop(wish.chord(), work.coarse), "the backing block");
+        } else {
+            piece.require(frame, work.cut.loop(wish.chord(), work.coarse), "the cutout");
+        }
+        if (wish.skin().orElse(null) instanceof SkinBuild.Cored cored) {
+            piece.require(frame, work.cut.widened(CoreRemoval.of(cored, wish.overlap()).filled()).loop(wish.chord(), work.coarse),
+                "the core that comes out");
+        }
+        return work.build();
+    }
+
+    private FlushCutout build() throws CannotBeBuilt {
+        layFace();
+        double hole = body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0;
+        Optional<CoreRemoval> core = wish.skin().filter(SkinBuild.Cored.class::isInstance)
+            .map(skin -> CoreRemoval.of((SkinBuild.Cored) skin, wish.overlap()));
+        Loop edge = cut.loop(wish.chord(), step(cut, 0));
+        Optional<Range> thickness = Optional.empty();
+        OptionalDouble stemNeeded = OptionalDouble.empty();
+        double stemTop = face + body.height() + wish.stemLength().orElse(0);
+        if (wish.skin().isPresent()) {
+            double skin = wish.skin().get().thickness();
+            double top = inside(skin, hole);
+            thickness = Optional.of(thickness(skin, top));
+            stemNeeded = OptionalDouble.of(Math.max(0, top - face - body.height()) + ThroughHullWish.NUT);
+            wish.checkStem(stemNeeded.getAsDouble());
+            stemTop = face + body.height() + wish.stemLength().orElse(stemNeeded.getAsDouble());
+        }
+        solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, face, stemTop, wish.chord())));
+        templates.add(0, developed("hull-cutout", edge));
+        if (core.isPresent()) {
+            templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(wish.chord(), coarse)));
+        }
+        return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()),
+            IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, stemNeeded,
+            solids, templates);
+    }
+
+    /** Puts the face midway between where it would stand proud of the skin and where it would lie hollow. */
+    private void layFace() {
+        Loop loop = outline.loop(wish.chord(), coarse);
+        double least = 0;
+        double most = 0;
+        for (int i = 0; i < loop.size(); i++) {
+            for (double share = 0.5; share <= 1; share += 0.5) {
+                double height = frame.outside(share * loop.u(i), share * loop.v(i));
+                least = Math.min(least, height);
+                most = Math.max(most, height);
+            }
+        }
+        face = (least + most) / 2;
+        proud = (most - least) / 2;
+    }
+
+    /** The skin with the cut in it, and the backing block; height of the block's top. */
+    private double inside(double skin, double hole) throws CannotBeBuilt {
+        BodyOutline block = cut.widened(wish.overlap());
+        Bend bend = Bend.under(frame, block.loop(wish.chord(), coarse));
+        bend.require(skin);
+        double step = bend.step(wish.chord(), skin);
+        double side = Math.min(step, coarse);
+        Loop outer = block.loop(wish.chord(), side);
+        Loop edge = cut.loop(wish.chord(), side);
+        solids.add(new NamedSolid("hull-skin", SkinPlate.skin(frame, outer, List.of(edge), step, skin)));
+        BackingBlock backing = new BackingBlock(frame, skin, wish.block());
+        Loop plug = outline.loop(wish.chord(), side);
+        Loop stem = hole > 0 ? Loop.circle(0, 0, hole / 2, wish.chord()) : plug;
+        boolean roofed = hole > 0 && plug.clears(stem, ROOM);
+        double bodyTop = face + body.height();
+        Solid solid = roofed ? backing.over(outer, edge, plug, stem, bodyTop, step) : backing.ring(outer, edge, bodyTop, step);
+        solids.add(new NamedSolid("backing-block", solid));
+        templates.add(new Template("backing-block", flat(block.loop(wish.chord(), coarse)),
+            roofed ? List.of() : List.of(flat(edge)),
+            roofed ? List.of(new Template.RoundHole(new FlatPoint(0, 0), hole)) : List.of(), List.of(), 0));
+        return backing.top();
+    }
+
+    private Range thickness(double skin, double top) {
+        Loop block = cut.widened(wish.overlap()).loop(wish.chord(), coarse);
+        double[] heights = IntStream.range(0, block.size())
+            .mapToDouble(i -> top - frame.inside(block.u(i), block.v(i), skin)).sorted().toArray();
+        return new Range(heights[0], heights[heights.length - 1]);
+    }
+
+    private double step(BodyOutline part, double thickness) {
+        return Math.min(coarse, Bend.under(frame, part.loop(wish.chord(), coarse)).step(wish.chord(), thickness));
+    }
+
+    private Template developed(String name, Loop loop) throws CannotBeBuilt {
+        Development flat = Development.of(frame, List.of(loop));
+        return new Template(name, flat.loop(0), List.of(), List.of(), List.of(), flat.stretch());
+    }
+
+    static List<FlatPoint> flat(Loop loop) {
+        return IntStream.range(0, loop.size()).mapToObj(i -> new FlatPoint(loop.u(i), loop.v(i))).toList();
+    }
+
+    private Vector3D onSkin(Loop loop, int i) {
+        return frame.toHull(loop.u(i), loop.v(i), frame.outside(loop.u(i), loop.v(i)));
+    }
+
+    /** Of the skin at the site, positive when it rises outboard. */
+    private Angle deadrise() {
+        double slope = -frame.up().getY() / frame.up().getZ();
+        return Angle.ofRadians(Math.atan(frame.origin().getY() < 0 ? -slope : slope));
+    }
+}

@@ -1,0 +1,50 @@
+package org.garboard.cutout.part;
+
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.Lengths;
+import org.garboard.cutout.skin.AxisFrame;
+import org.garboard.solid.Loop;
+
+/** How round the skin is under a part, and so how fine its triangles must be. */
+public final class Bend {
+    /** Of what chord and curvature allow, because curvature is looked at in few places; our choice. */
+    private static final double SAFETY = 0.8;
+    private static final double FINEST = 0.001;
+    private static final double COARSEST = 0.12;
+    /** A skin thicker than so much of its radius has no inside worth the name; our choice. */
+    private static final double MOST = 0.5;
+
+    private final double largest;
+
+    private Bend(double largest) {
+        this.largest = largest;
+    }
+
+    /** The largest curvature under a loop and halfway to its middle. */
+    public static Bend under(AxisFrame frame, Loop loop) {
+        double largest = frame.bend(0, 0);
+        for (int i = 0; i < loop.size(); i += Math.max(1, loop.size() / 48)) {
+            for (double share = 0.5; share <= 1; share += 0.5) {
+                largest = Math.max(largest, frame.bend(share * loop.u(i), share * loop.v(i)));
+            }
+        }
+        return new Bend(largest);
+    }
+
+    /** Whether a skin of that thickness has an inside face here. */
+    public void require(double thickness) throws CannotBeBuilt {
+        if (!(thickness * largest <= MOST)) {
+            throw new CannotBeBuilt("the skin is " + Lengths.mm(thickness) + " thick where it bends to a radius of "
+                + Lengths.mm(1 / largest), "a thickness of " + Lengths.mmDown(MOST / largest) + " at most, or a site on flatter skin");
+        }
+    }
+
+    /**
+     * Side of triangles whose middles lie within chord of a face so far inside the skin [m]: an equilateral one
+     * of side s strays by s^2 / 6 of the curvature.
+     */
+    public double step(double chord, double thickness) {
+        double inside = largest / (1 - thickness * largest);
+        return Math.max(FINEST, Math.min(COARSEST, SAFETY * Math.sqrt(6 * chord / inside)));
+    }
+}
