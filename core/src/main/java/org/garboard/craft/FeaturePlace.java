@@ -19,12 +19,13 @@ public record FeaturePlace(Datum datum, double along, Measure measure, double ou
     /** Level from the centreline, or with a tape along the skin from the keel line. */
     public enum Measure { HALF_BREADTH, GIRTH }
 
-    double x(Hull hull) {
+    /** Aft of the origin [m]. */
+    public double x(Hull hull) {
         return datum == Datum.AFT_OF_ORIGIN ? along : hull.foot() - along;
     }
 
     /** Half-breadth [m]; NaN where the skin ends before. */
-    double y(Hull hull) {
+    public double y(Hull hull) {
         double x = x(hull);
         if (measure == Measure.HALF_BREADTH) {
             return Double.isNaN(hull.height(x, out)) ? Double.NaN : out;

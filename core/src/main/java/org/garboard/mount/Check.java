@@ -1,5 +1,9 @@
 package org.garboard.mount;
 
+import org.garboard.finding.Figure;
+import org.garboard.finding.Finding;
+import org.garboard.finding.Ruling;
+
 /**
  * One question asked of one place, and its answer.
  *
@@ -24,6 +28,23 @@ public record Check(String name, Sense sense, double demand, double limit, Strin
 
     /** Which side of the limit is good. */
     public enum Sense { AT_MOST, AT_LEAST, YES_NO, KNOWN_ONLY }
+
+    /** A row of the report for what was found at a place. */
+    public static Check of(Finding finding) {
+        Verdict verdict = switch (finding.answer()) {
+            case YES -> Verdict.MET;
+            case NO -> Verdict.NOT_MET;
+            case NOT_KNOWN -> Verdict.NOT_KNOWN;
+        };
+        if (finding instanceof Figure figure) {
+            return new Check(figure.name(), figure.side() == Figure.Side.AT_MOST ? Sense.AT_MOST : Sense.AT_LEAST,
+                Double.isInfinite(figure.value()) ? Double.NaN : figure.value(), figure.bound().value(), figure.bound().unit(),
+                figure.utilisation(), verdict, figure.source(), figure.sentence());
+        }
+        boolean ruled = finding instanceof Ruling;
+        return new Check(finding.name(), ruled ? Sense.YES_NO : Sense.KNOWN_ONLY, Double.NaN, Double.NaN, "",
+            ruled ? verdict == Verdict.MET ? 0 : Double.POSITIVE_INFINITY : Double.NaN, verdict, finding.source(), finding.sentence());
+    }
 
     /** The same in other words. */
     public Check saying(String words) {

@@ -60,6 +60,10 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.soundLeavesTheCraft, "org.garboard.acoustics", "org.garboard.mount.Mount"),
             breach(ArchitectureTest.laminatesStandInWater, "org.garboard.acoustics.laminate", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.beamsStandAlone, "org.garboard.acoustics.beam", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.findingsStandAlone, "org.garboard.finding", "org.garboard.mount.Check"),
+            breach(ArchitectureTest.skinLetsSoundThrough, "org.garboard.skin", "org.garboard.mount.Check"),
+            breach(ArchitectureTest.roomsLieInTheCraft, "org.garboard.inside", "org.garboard.mount.Check"),
+            breach(ArchitectureTest.supportsBearOnTheCraft, "org.garboard.handling", "org.garboard.mount.Check"),
             breach(ArchitectureTest.mountsKnowCraftAndHull, "org.garboard.mount", "org.garboard.siting.Site"),
             breach(ArchitectureTest.sitingKnowsMounts, "org.garboard.siting", "org.garboard.cutout.Pocket"),
             breach(ArchitectureTest.cutoutKnowsMountsButNoSites, "org.garboard.cutout", "org.garboard.siting.Site"));

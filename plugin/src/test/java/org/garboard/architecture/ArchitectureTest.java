@@ -19,7 +19,8 @@ class ArchitectureTest {
         "org.garboard.units..", "org.garboard.geometry..", "org.garboard.solid..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
         "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
         "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
-        "org.garboard.acoustics..", "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
+        "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
+        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
@@ -129,13 +130,25 @@ class ArchitectureTest {
     static final ArchRule beamsStandAlone = only("acoustics.beam", "units");
 
     @ArchTest
-    static final ArchRule mountsKnowCraftAndHull = only("mount", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule findingsStandAlone = only("finding", "units");
 
     @ArchTest
-    static final ArchRule sitingKnowsMounts = only("siting", "mount", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule skinLetsSoundThrough = only("skin", "finding", "acoustics.laminate", "units");
 
     @ArchTest
-    static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "solid", "flow.cavitation", "flow.water", "mount", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule roomsLieInTheCraft = only("inside", "finding", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule supportsBearOnTheCraft = only("handling", "finding", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule mountsKnowCraftAndHull = only("mount", "finding", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule sitingKnowsMounts = only("siting", "mount", "finding", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "solid", "flow.cavitation", "flow.water", "mount", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     /** A package of core that knows only these others of ours. */
     static ArchRule only(String subject, String... known) {

@@ -32,7 +32,7 @@ public record InHullLoss(double frequency, double asTold, double worst, double w
     }
 
     /**
-     * At each frequency of a transducer, in their order.
+     * At each frequency of a transducer, in their order, a tenth of the thickness either way.
      *
      * @param thickness of the skin as told [m]
      * @param incidence at which the beam meets the skin: the deadrise for an element plumb in a bath, 0 for one
@@ -40,9 +40,21 @@ public record InHullLoss(double frequency, double asTold, double worst, double w
      * @param frequencies [Hz], not changed and not kept
      */
     public static List<InHullLoss> through(Solid skin, double thickness, Fluid water, Angle incidence, double... frequencies) {
+        return through(skin, thickness, thickness, water, incidence, frequencies);
+    }
+
+    /**
+     * The same of a skin that reads from one thickness to another near there: the range goes a tenth beyond
+     * both, and what is as told is told of the thickest.
+     *
+     * @param smallest thickness [m]
+     * @param largest thickness [m]
+     */
+    public static List<InHullLoss> through(Solid skin, double smallest, double largest, Fluid water, Angle incidence,
+                                           double... frequencies) {
         List<InHullLoss> losses = new ArrayList<>();
         for (double frequency : frequencies) {
-            losses.add(at(skin, thickness, water, incidence, frequency));
+            losses.add(at(skin, smallest, largest, water, incidence, frequency));
         }
         return losses;
     }
@@ -53,10 +65,10 @@ public record InHullLoss(double frequency, double asTold, double worst, double w
             .orElseThrow(() -> new IllegalArgumentException("no frequency is told"));
     }
 
-    private static InHullLoss at(Solid skin, double thickness, Fluid water, Angle incidence, double frequency) {
+    private static InHullLoss at(Solid skin, double smallest, double largest, Fluid water, Angle incidence, double frequency) {
         Positive.require("frequency", frequency, "Hz");
-        double least = thickness * (1 - THICKNESS_BAND);
-        double band = 2 * THICKNESS_BAND * thickness;
+        double least = smallest * (1 - THICKNESS_BAND);
+        double band = largest * (1 + THICKNESS_BAND) - least;
         int steps = Math.max(LEAST_SAMPLES, (int) Math.ceil(PER_WAVELENGTH * band * frequency / skin.shear()));
         double[] loss = new double[steps + 1];
         Arrays.setAll(loss, i -> loss(skin, least + band * i / steps, water, incidence, frequency));
@@ -80,7 +92,7 @@ public record InHullLoss(double frequency, double asTold, double worst, double w
             }
         }
         double between = loss(skin, 0.5 * (low + high), water, incidence, frequency);
-        return new InHullLoss(frequency, loss(skin, thickness, water, incidence, frequency),
+        return new InHullLoss(frequency, loss(skin, largest, water, incidence, frequency),
             Math.max(worst, between), between > worst ? 0.5 * (low + high) : where);
     }
 
