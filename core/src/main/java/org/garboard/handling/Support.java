@@ -9,7 +9,7 @@ import org.garboard.craft.Sides;
  * @param kind what it is
  * @param name as it is to stand on the sheets
  * @param sides on which side; both where a pair or across
- * @param aheadFrom forward of the after end of the table, level [m]
+ * @param aheadFrom forward of the transom's foot, where the keel line ends, level [m]
  * @param aheadTo likewise, more [m]
  * @param out from the centreline, level; none for a band all across
  */
@@ -56,7 +56,7 @@ public record Support(Kind kind, String name, Sides sides, double aheadFrom, dou
     /**
      * Level gap to a rectangle, 0 where they touch.
      *
-     * @param aheadOf its middle forward of the after end of the table [m]
+     * @param aheadOf its middle forward of the transom's foot [m]
      * @param y its middle to starboard [m]
      * @param length of it fore and aft [m]
      * @param width of it athwart [m]

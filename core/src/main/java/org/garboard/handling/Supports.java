@@ -38,7 +38,7 @@ public record Supports(List<Support> all) {
         double nearest = Double.POSITIVE_INFINITY;
         String what = "";
         for (Support support : told.get().all()) {
-            double gap = support.gap(hull.afterEnd() - x, y, length, width);
+            double gap = support.gap(hull.foot() - x, y, length, width);
             if (gap < nearest) {
                 nearest = gap;
                 what = support.kind().words() + " (" + support.name() + ")";

@@ -15,7 +15,7 @@ public sealed interface InsideDatum {
     double x(Hull hull);
 
     /**
-     * The transom's inside face, where the table ends at the transom's outside.
+     * The inside face of the transom, low down where it meets the bottom.
      *
      * @param thickness of the transom there [m]
      */
@@ -28,19 +28,19 @@ public sealed interface InsideDatum {
 
         @Override
         public double x(Hull hull) {
-            return hull.afterEnd() - thickness;
+            return hull.foot() - thickness;
         }
     }
 
     /**
      * A hole that is seen from both sides: a drain, a shaft log, a through-hull fitting.
      *
-     * @param aheadOfAfterEnd of its middle, measured outside [m]
+     * @param aheadOfFoot of its middle, level, measured outside from the transom's foot [m]
      */
-    record TransferPoint(String name, double aheadOfAfterEnd) implements InsideDatum {
+    record TransferPoint(String name, double aheadOfFoot) implements InsideDatum {
         @Override
         public double x(Hull hull) {
-            return hull.afterEnd() - aheadOfAfterEnd;
+            return hull.foot() - aheadOfFoot;
         }
     }
 }

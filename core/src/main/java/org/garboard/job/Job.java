@@ -25,10 +25,11 @@ import org.garboard.siting.SitingTask;
  * @param features strakes and fittings on the bottom; none where the job does not list them
  * @param pocket wishes for a keel pocket
  * @param drawing how the sheets are to look
+ * @param particulars what else is told of transducer and boat
  */
 public record Job(String boat, String hullNumber, String tableFile, Fit fit, double draught,
                   Transducer transducer, List<Mount> mounts, Optional<List<Feature>> features,
-                  PocketWish pocket, DrawingWish drawing) {
+                  PocketWish pocket, DrawingWish drawing, Particulars particulars) {
     public Job {
         mounts = List.copyOf(mounts);
         features = features.map(List::copyOf);

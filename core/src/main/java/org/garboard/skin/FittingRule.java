@@ -1,6 +1,7 @@
 package org.garboard.skin;
 
 import java.util.Optional;
+import org.garboard.craft.Housing;
 import org.garboard.finding.Bound;
 import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;

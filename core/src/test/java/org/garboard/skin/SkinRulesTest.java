@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.garboard.acoustics.laminate.Fluid;
 import org.garboard.acoustics.laminate.InHullLoss;
 import org.garboard.acoustics.laminate.TypicalSolids;
+import org.garboard.craft.Housing;
 import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;
 import org.garboard.finding.Finding.Answer;

@@ -45,7 +45,7 @@ final class FeatureMapping {
         return Sides.valueOf(bean.getSide().value().toUpperCase(Locale.ROOT));
     }
 
-    private static FeaturePlace place(org.garboard.exchange.xml.job.FeaturePlace bean) {
+    static FeaturePlace place(org.garboard.exchange.xml.job.FeaturePlace bean) {
         boolean fromOrigin = bean.getX() != null;
         boolean level = bean.getY() != null;
         return new FeaturePlace(

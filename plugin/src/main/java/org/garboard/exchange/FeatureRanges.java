@@ -49,12 +49,14 @@ final class FeatureRanges {
         return faults;
     }
 
-    private void place(FeaturePlace place) {
+    /** Of one place, wherever it stands in a job. */
+    List<FileFault> place(FeaturePlace place) {
         if (place != null) {
             fromZero("ahead-of-after-end", place.getAheadOfAfterEnd(), 100);
             fromZero("y", place.getY(), 10);
             fromZero("girth", place.getGirth(), 20);
         }
+        return faults;
     }
 
     private void aboveZero(String name, Length length, double most) {

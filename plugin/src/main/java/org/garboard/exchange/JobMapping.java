@@ -8,6 +8,7 @@ import org.garboard.exchange.xml.job.Drawing;
 import org.garboard.exchange.xml.job.Pocket;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
+import org.garboard.job.Particulars;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
 import org.garboard.units.Angle;
@@ -33,7 +34,11 @@ final class JobMapping {
             mounts(job.getMounts()),
             Optional.ofNullable(job.getFeatures()).map(FeatureMapping::toFeatures),
             pocket(Optional.ofNullable(job.getPocket()).orElseGet(Pocket::new)),
-            drawing(job.getDrawing()));
+            drawing(job.getDrawing()),
+            new Particulars(TransducerMapping.toDetails(job.getTransducer()),
+                Optional.ofNullable(job.getSkin()).map(SkinMapping::toSkin),
+                Optional.ofNullable(job.getRooms()).map(RoomsMapping::toInside),
+                Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports)));
     }
 
     private static Transducer transducer(org.garboard.exchange.xml.job.Transducer body) {

@@ -53,6 +53,7 @@ final class JobRanges {
         if (job.getFeatures() != null) {
             faults.addAll(new FeatureRanges(file, reading).faults(job.getFeatures()));
         }
+        faults.addAll(new ParticularsRanges(file, reading).faults(job));
         if (job.getPocket() != null) {
             checkPocket(job.getPocket());
         }

@@ -106,7 +106,7 @@ final class SchemaFaults implements ErrorHandler {
 
     private String incomplete(SchemaMessage message) {
         List<String> missing = message.expected().stream().filter(name -> !optional.contains(name)).toList();
-        String choice = List.of("mounts", "at").contains(trail.element()) ? " one of " : " ";
+        String choice = missing.size() > 1 && List.of("mounts", "at", "beam", "layup", "planking", "rooms").contains(trail.element()) ? " one of " : " ";
         return "<" + trail.element() + "> lacks" + choice + tags(missing);
     }
 

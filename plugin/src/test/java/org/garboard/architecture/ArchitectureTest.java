@@ -127,13 +127,13 @@ class ArchitectureTest {
     static final ArchRule laminatesStandInWater = only("acoustics.laminate", "flow.water", "units");
 
     @ArchTest
-    static final ArchRule beamsStandAlone = only("acoustics.beam", "units");
+    static final ArchRule beamsComeFromTransducers = only("acoustics.beam", "craft", "units");
 
     @ArchTest
     static final ArchRule findingsStandAlone = only("finding", "units");
 
     @ArchTest
-    static final ArchRule skinLetsSoundThrough = only("skin", "finding", "acoustics.laminate", "units");
+    static final ArchRule skinLetsSoundThrough = only("skin", "finding", "acoustics.laminate", "craft", "hull", "units");
 
     @ArchTest
     static final ArchRule roomsLieInTheCraft = only("inside", "finding", "craft", "hull", "offsets", "geometry", "units");

@@ -13,6 +13,7 @@ import org.garboard.craft.Transducer;
 import org.garboard.hull.Fit;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
+import org.garboard.job.Particulars;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.PocketWish;
@@ -30,7 +31,7 @@ class JobFileTest {
             List.of(new KeelPocket(), new FlushThroughHull()), Optional.empty(),
             new PocketWish(OptionalDouble.of(0.0508), 0.003, 12),
             new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
-                "OB39-TD-01", "Demonstration yard", "Loft", "Surveyor", "2026-03-14", "A"));
+                "OB39-TD-01", "Demonstration yard", "Loft", "Surveyor", "2026-03-14", "A"), Particulars.UNTOLD);
         assertEquals(expected, SampleJob.job());
     }
 

@@ -1,10 +1,22 @@
 package org.garboard.acoustics.beam;
 
 import java.util.Optional;
+import org.garboard.craft.SoundBeam;
 import org.garboard.units.Angle;
 
 /** The face of an element at one frequency: a disc, or a rectangle by its fore-and-aft and athwartships sides. */
 public sealed interface Element permits Disc, Rectangle {
+
+    /**
+     * The element that has the beam a maker tells: a disc where both widths are the same.
+     *
+     * @param soundSpeed in the water [m/s]
+     */
+    static Element of(SoundBeam beam, double soundSpeed) {
+        double wavelength = soundSpeed / beam.frequency();
+        return beam.isRound() ? Disc.ofHalfPowerWidth(beam.athwart(), wavelength)
+            : Rectangle.ofHalfPowerWidths(beam.foreAndAft(), beam.athwart(), wavelength);
+    }
 
     /** Wavelength in the water [m]. */
     double wavelength();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.garboard.acoustics.beam.Element.Plane;
+import org.garboard.craft.SoundBeam;
 import org.garboard.units.Angle;
 import org.hipparchus.special.BesselJ;
 import org.junit.jupiter.api.Test;
@@ -114,6 +115,15 @@ class ElementTest {
             sum += response * response * Math.sin(angle) * Math.PI / 2 / steps;
         }
         assertEquals(disc.directivityIndex(), 10 * Math.log10(2 / sum), 0.05);
+    }
+
+    @Test
+    void exact_elementOfABeamAsTold() {
+        Element round = Element.of(new SoundBeam(50e3, Angle.ofDegrees(24), Angle.ofDegrees(24)), 1500);
+        assertEquals(Disc.ofHalfPowerWidth(Angle.ofDegrees(24), 0.03), round);
+        Element fan = Element.of(new SoundBeam(200e3, Angle.ofDegrees(8), Angle.ofDegrees(30)), 1500);
+        assertEquals(8, fan.halfPowerWidth(Plane.FORE_AND_AFT).orElseThrow().degrees(), 1e-9);
+        assertEquals(30, fan.halfPowerWidth(Plane.ATHWART).orElseThrow().degrees(), 1e-9);
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.Job;
+import org.garboard.job.Particulars;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;
 import org.garboard.mount.Check.Sense;
@@ -106,7 +107,7 @@ record SampleBoat(double length, int stations) {
     private Job job(DrawingWish wish, Fit fit, Transducer body, double rampRatio) {
         return new Job("Sample boat", "S-014", "offsets.csv", fit, 0.06 * length, body,
                 List.of(new FlushThroughHull(), new KeelPocket()), Optional.empty(),
-                new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish);
+                new PocketWish(OptionalDouble.empty(), 0.0025, rampRatio), wish, Particulars.UNTOLD);
     }
 
     static DrawingWish wish(Units units, Paper paper, String owner) {

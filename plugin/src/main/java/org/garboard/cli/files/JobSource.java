@@ -46,6 +46,8 @@ public record JobSource(Job job, FileHash file, TableSource table) {
                 + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3)
                 + " m; correct its x, y or girth"));
         }
+        job.particulars().off(hull).forEach(each -> off.add(file.name() + ": " + each + ", which runs from x = "
+            + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m; correct where it is"));
         if (!off.isEmpty()) {
             throw new InputFault(off);
         }

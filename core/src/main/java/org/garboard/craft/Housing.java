@@ -1,4 +1,4 @@
-package org.garboard.skin;
+package org.garboard.craft;
 
 /** What a transducer's housing or its through-hull fitting is made of. */
 public enum Housing {

@@ -1,0 +1,34 @@
+package org.garboard.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.garboard.craft.TransducerDetails;
+import org.garboard.handling.Supports;
+import org.garboard.hull.Hull;
+import org.garboard.inside.Inside;
+import org.garboard.inside.LaidInside;
+import org.garboard.skin.SurveyedSkin;
+
+/**
+ * What a job may tell of transducer and boat, and need not. What is missing is not known, never clear.
+ *
+ * @param transducer beams, housing, weight, stem
+ * @param skin what the bottom is made of
+ * @param rooms what is inside
+ * @param supports what the boat rests on or hangs from
+ */
+public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> skin, Optional<Inside> rooms,
+                          Optional<Supports> supports) {
+    public static final Particulars UNTOLD =
+        new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What of it does not lie on or in this hull, each a sentence without its full stop. */
+    public List<String> off(Hull hull) {
+        List<String> off = new ArrayList<>();
+        skin.ifPresent(told -> off.addAll(told.offSkin(hull)));
+        rooms.ifPresent(told -> LaidInside.on(hull, told).beyond(hull)
+            .forEach(name -> off.add("room \"" + name + "\" lies outside the hull")));
+        return off;
+    }
+}
