@@ -55,6 +55,8 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.streamsRunOverDoubleBodies, "org.garboard.flow.streams", "org.garboard.flow.water.Water"),
             breach(ArchitectureTest.shadowsFallDownTheStream, "org.garboard.flow.shadow", "org.garboard.flow.panels.PanelFlow"),
             breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.prismsPlaneInWater, "org.garboard.flow.planing", "org.garboard.hull.Hull"),
+            breach(ArchitectureTest.attitudeIsOfTheHull, "org.garboard.flow.attitude", "org.garboard.siting.Site"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.soundLeavesTheCraft, "org.garboard.acoustics", "org.garboard.mount.Mount"),

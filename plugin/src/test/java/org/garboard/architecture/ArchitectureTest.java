@@ -115,6 +115,12 @@ class ArchitectureTest {
     static final ArchRule waterStandsAlone = only("flow.water", "craft", "units");
 
     @ArchTest
+    static final ArchRule prismsPlaneInWater = only("flow.planing", "flow.layer", "flow.water", "units");
+
+    @ArchTest
+    static final ArchRule attitudeIsOfTheHull = only("flow.attitude", "flow.planing", "flow.water", "hydrostatics", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
     static final ArchRule layersGrowInWater = only("flow.layer", "flow.water", "craft", "geometry", "units");
 
     @ArchTest
