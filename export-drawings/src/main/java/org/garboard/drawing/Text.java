@@ -19,12 +19,22 @@ public record Text(Layer layer, String words, Point at, double height, Anchor an
     private static final double ABOVE = 1.05;
 
     public Text {
+        words = harmless(words);
         if (words.isBlank()) {
             throw new IllegalArgumentException("a text without words at " + at);
         }
         if (!(height > 0)) {
             throw new IllegalArgumentException("letters have a positive height, not " + height + " mm");
         }
+    }
+
+    /** Controls and signs that turn the direction of writing would act on a viewer: blanks stand for them. */
+    private static String harmless(String words) {
+        return words.codePoints().map(letter -> switch (Character.getType(letter)) {
+            case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE, Character.UNASSIGNED -> ' ';
+            default -> letter;
+        }).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
     }
 
     public static Text level(Layer layer, String words, Point at, double height, Anchor anchor) {

@@ -19,6 +19,7 @@ public enum OutsideReader {
     EZDXF("python3-ezdxf", List.of("/usr/bin/python3"), List.of("-c", "import ezdxf")),
     XMLLINT("libxml2-utils", List.of("xmllint"), List.of("--version")),
     ADMESH("admesh", List.of("admesh"), List.of("--version")),
+    POPPLER("poppler-utils", List.of("pdftoppm"), List.of("-v")),
     RSVG("librsvg2-bin", List.of("rsvg-convert"), List.of("--version"));
 
     private static final long SECONDS = 60;

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RunCommandTest {
-    private static final List<String> WHOLE_SET = List.of("pocket-outside-up_mm_1to1.dxf", "record.xml",
+    private static final List<String> WHOLE_SET = List.of("pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf",
         "sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg");
 
     @TempDir
@@ -50,7 +50,7 @@ class RunCommandTest {
         assertTrue(lines.get(0).startsWith("Advised: flush through-hull, "), shell.out());
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "pocket-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(2));
+            + "pocket-outside-up_mm_1to1.dxf, set.pdf; the reasons in record.xml.", lines.get(2));
     }
 
     @Test

@@ -165,13 +165,7 @@ final class PdfCanvas implements Canvas {
     private String writable(String words) throws IOException {
         StringBuilder writable = new StringBuilder();
         for (int letter : words.codePoints().toArray()) {
-            String one = new String(Character.toChars(letter));
-            try {
-                font.encode(one);
-                writable.append(one);
-            } catch (IllegalArgumentException lacking) {
-                writable.append('\u25a1');
-            }
+            writable.append(Face.written(letter, font));
         }
         return writable.toString();
     }

@@ -2,13 +2,13 @@ package org.garboard.drawing.pdf;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.zip.CRC32;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -18,7 +18,10 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.garboard.drawing.Sheet;
 
 /** Writes sheets as one PDF. */
@@ -26,23 +29,24 @@ public final class SheetPdf {
     /** Stands near the beginning of every file written here, by which it is known again. */
     public static final String MARK = "GarboardSheets";
 
-    private static final String FACE = "LiberationSans-Regular.ttf";
-    /** Any number; that it is set keeps the clock out of the file. */
-    private static final long DOCUMENT = 1;
-
     private SheetPdf() {
     }
 
-    /** The whole file; the first sheet's title is the document's. */
+    /** The whole file, a bookmark for each sheet; the first sheet's title is the document's. */
     public static byte[] write(List<Sheet> sheets) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PDDocument document = new PDDocument(); InputStream face = SheetPdf.class.getResourceAsStream(FACE)) {
+        try (PDDocument document = new PDDocument()) {
             describe(document, sheets.get(0));
-            PDFont font = PDType0Font.load(document, face);
+            PDFont font = Face.embeddedIn(document);
+            PDDocumentOutline bookmarks = new PDDocumentOutline();
+            CRC32 drawn = new CRC32();
             for (Sheet sheet : sheets) {
-                page(document, sheet, font);
+                PDPage page = page(document, sheet, font);
+                drawn.update(page.getContents().readAllBytes());
+                bookmarks.addLast(bookmark(sheet, page));
             }
-            document.setDocumentId(DOCUMENT);
+            document.getDocumentCatalog().setDocumentOutline(bookmarks);
+            document.setDocumentId(drawn.getValue());
             // unpacked: the mark stays legible near the beginning
             document.save(out, CompressParameters.NO_COMPRESSION);
         } catch (IOException impossible) {
@@ -51,10 +55,20 @@ public final class SheetPdf {
         return out.toByteArray();
     }
 
+    private static PDOutlineItem bookmark(Sheet sheet, PDPage page) {
+        PDOutlineItem bookmark = new PDOutlineItem();
+        bookmark.setTitle(sheet.title());
+        PDPageFitDestination whole = new PDPageFitDestination();
+        whole.setPage(page);
+        bookmark.setDestination(whole);
+        return bookmark;
+    }
+
     private static void describe(PDDocument document, Sheet first) {
         Calendar none = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
         none.setTimeInMillis(0);
         none.set(2026, Calendar.JANUARY, 1);
+        document.setVersion(1.7f);
         PDDocumentInformation information = document.getDocumentInformation();
         information.setTitle(first.title());
         information.setSubject(first.description());
@@ -62,6 +76,7 @@ public final class SheetPdf {
         information.setCreationDate(none);
         information.setModificationDate(none);
         document.getDocumentCatalog().setLanguage("en");
+        document.getDocumentCatalog().setViewerPreferences(atFullSize());
         COSDictionary ours = new COSDictionary();
         ours.setDirect(true);
         ours.setName(COSName.getPDFName("Kind"), MARK);
@@ -75,7 +90,16 @@ public final class SheetPdf {
         document.getDocumentCatalog().getCOSObject().setItem(COSName.getPDFName("PieceInfo"), pieces);
     }
 
-    private static void page(PDDocument document, Sheet sheet, PDFont font) throws IOException {
+    /** What viewers that obey do without being told: print at full size, on paper of the page's size. */
+    private static PDViewerPreferences atFullSize() {
+        PDViewerPreferences wish = new PDViewerPreferences(new COSDictionary());
+        wish.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+        wish.getCOSObject().setBoolean(COSName.getPDFName("PickTrayByPDFSize"), true);
+        wish.setDisplayDocTitle(true);
+        return wish;
+    }
+
+    private static PDPage page(PDDocument document, Sheet sheet, PDFont font) throws IOException {
         PDPage page = new PDPage(new PDRectangle(PdfCanvas.points(sheet.width()), PdfCanvas.points(sheet.height())));
         document.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
@@ -83,5 +107,6 @@ public final class SheetPdf {
             sheet.drawOn(canvas);
             canvas.rethrow();
         }
+        return page;
     }
 }

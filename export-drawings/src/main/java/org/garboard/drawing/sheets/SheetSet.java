@@ -9,6 +9,7 @@ import org.garboard.cutout.Pocket;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.layout.DoesNotFit;
+import org.garboard.drawing.pdf.SheetPdf;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.HullOffsets;
@@ -22,6 +23,7 @@ import org.garboard.offsets.HullOffsets;
 public final class SheetSet {
 
     private final List<NamedDrawing> drawings = new ArrayList<>();
+    private final List<Sheet> sheets = new ArrayList<>();
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
     private SheetSet() {
@@ -36,17 +38,25 @@ public final class SheetSet {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
             set.cutFile(pocket);
         });
+        set.inOneFile();
         return new DrawnSet(set.drawings, set.refusals);
     }
 
     private void sheet(String file, String called, SheetTask task, SheetSetter.Maker<SheetTask> maker) {
         try {
             Sheet sheet = SheetSetter.set(task, maker);
+            sheets.add(sheet);
             for (SheetFormat format : SheetFormat.values()) {
                 drawings.add(format.drawing(file, sheet));
             }
         } catch (DoesNotFit refusal) {
             refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));
+        }
+    }
+
+    private void inOneFile() {
+        if (!sheets.isEmpty()) {
+            drawings.add(new NamedDrawing("set.pdf", SheetPdf.write(sheets)));
         }
     }
 

@@ -2,8 +2,10 @@ package org.garboard.drawing.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.drawing.OutsideReader;
+import org.garboard.drawing.StrokesInFile;
 import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.drawing.dxf.SheetDxfRules;
 import org.garboard.hull.Hull;
@@ -35,7 +38,7 @@ class SheetSetTest {
     @Test
     void exact_filesOfTheSet() {
         assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
-                "pocket-outside-up_mm_1to1.dxf"), names(drawn(Units.MILLIMETRES, Paper.A3)));
+                "pocket-outside-up_mm_1to1.dxf", "set.pdf"), names(drawn(Units.MILLIMETRES, Paper.A3)));
     }
 
     @Test
@@ -44,7 +47,7 @@ class SheetSetTest {
         SitingRecord without = new SitingRecord(with.job(), BottomFeatures.NOT_LISTED, with.sitings(), with.advised(), Optional.empty(),
                 "ramps of 1:8 run off the ends of the table; ramps of 1:5.0 or steeper");
         DrawnSet set = SheetSet.draw(without, BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
-        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg"), names(set));
+        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "set.pdf"), names(set));
     }
 
     /** What cannot be read is not drawn, and both sheets say so; nor is anything cut without them. */
@@ -75,11 +78,41 @@ class SheetSetTest {
             Files.write(file, drawing.content());
             if (drawing.fileName().endsWith(".dxf")) {
                 EzdxfAudit.assertClean(file);
-            } else {
+            } else if (drawing.fileName().endsWith(".svg")) {
                 assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.XMLLINT.run(List.of("--noout", "--nonet", file.toString())));
                 assertEquals(0, OutsideReader.RSVG.run(List.of("-o", file + ".png", file.toString())).exit());
             }
         }
+    }
+
+    /** DXF, SVG and the page of the set: every stroke at the same place on the paper, to 0.002 mm. */
+    @Test
+    void law_threeFormatsShowTheSame() {
+        List<NamedDrawing> all = drawn(Units.FEET_INCHES_EIGHTHS, Paper.ANSI_C).drawings();
+        byte[] set = all.stream().filter(drawing -> drawing.fileName().equals("set.pdf")).findFirst().orElseThrow().content();
+        int page = 0;
+        for (int i = 0; i + 1 < all.size(); i++) {
+            if (!all.get(i + 1).fileName().endsWith(".svg")) {
+                continue;
+            }
+            byte[] svg = all.get(i + 1).content();
+            int scale = Integer.parseInt(new String(svg, StandardCharsets.UTF_8).replaceAll("(?s).*?Scale 1:(\\d+) on.*", "$1"));
+            StrokesInFile cad = StrokesInFile.ofDxf(all.get(i).content(), scale);
+            StrokesInFile plain = StrokesInFile.ofSvg(svg, StrokesInFile.Hatches.LEFT_OUT);
+            StrokesInFile hatched = StrokesInFile.ofSvg(svg, StrokesInFile.Hatches.SHOWN);
+            StrokesInFile paper = StrokesInFile.ofPdf(set, page++);
+            assertTrue(plain.straight() > 300, all.get(i).fileName());
+            assertEquals(List.of(), plain.lackingIn(cad, 0.002), all.get(i).fileName());
+            assertEquals(List.of(), cad.lackingIn(plain, 0.002), all.get(i).fileName());
+            assertEquals(List.of(), hatched.lackingIn(paper, 0.002), all.get(i).fileName());
+            assertEquals(List.of(), paper.lackingIn(hatched, 0.002), all.get(i).fileName());
+            // a half turn, read back from a chord to the micrometre, may be out by hundredths
+            assertEquals(plain.round(), cad.round(), 2e-3 * plain.round());
+            assertEquals(cad.round(), paper.round(), 5e-4 * cad.round());
+            assertEquals(plain.texts(), cad.texts());
+            assertEquals(plain.texts(), paper.texts());
+        }
+        assertEquals(all.stream().filter(drawing -> drawing.fileName().endsWith(".svg")).count(), page);
     }
 
     @Test
