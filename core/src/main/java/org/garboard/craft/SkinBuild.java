@@ -28,8 +28,8 @@ public sealed interface SkinBuild permits SkinBuild.OneMaterial, SkinBuild.Cored
     }
 
     private static void require(String what, double thickness) {
-        if (!(thickness > 0 && thickness < 1)) {
-            throw new IllegalArgumentException(what + " of " + thickness + " m; its thickness is more than 0 and less than 1 m");
+        if (!(thickness > 0 && thickness <= 1)) {
+            throw new IllegalArgumentException(what + " of " + thickness + " m; its thickness is more than 0 and at most 1 m");
         }
     }
 }

@@ -2,6 +2,7 @@ package org.garboard.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -70,19 +71,26 @@ final class RunCommand implements Callable<Integer> {
         Answer answer = new Answer(decided, source.table().table().origin());
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
             new Provenance(Version.number(), source.table().file().sha256()));
-        List<OutputFile> files = set.drawings().stream()
+        List<OutputFile> files = new ArrayList<>(set.drawings().stream()
             .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
-            .toList();
+            .toList());
+        List<SheetRefusal> refusals = new ArrayList<>(set.refusals());
+        ThroughHullParts parts = ThroughHullParts.of(hull, decided);
+        refusals.addAll(parts.refusals());
+        // what is to be looked at before cutting stands on the sheets: without them there are no parts
+        if (set.refusals().isEmpty()) {
+            files.addAll(parts.files());
+        }
         RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
             Keel.of(source.table().table(), hull));
         try {
-            OutputFolder.write(folder, files, record(from, decided, answer, files, set.refusals()));
+            OutputFolder.write(folder, files, record(from, decided, answer, files, refusals));
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
-        print(answer, files, set.refusals());
-        return (answer.isYes() && set.refusals().isEmpty() ? Exit.DONE : Exit.NO).code();
+        print(answer, parts.words(), files, refusals);
+        return (answer.isYes() && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
     private static OutputFile record(RecordSource from, SitingRecord decided, Answer answer, List<OutputFile> files,
@@ -93,9 +101,10 @@ final class RunCommand implements Callable<Integer> {
         return new OutputFile(RecordFile.NAME, RecordFile.write(decided, String.join(" ", answer.lines()), from, outputs));
     }
 
-    private void print(Answer answer, List<OutputFile> files, List<SheetRefusal> refusals) {
+    private void print(Answer answer, List<String> words, List<OutputFile> files, List<SheetRefusal> refusals) {
         PrintWriter out = spec.commandLine().getOut();
         answer.lines().forEach(out::println);
+        words.forEach(out::println);
         String drawn = files.isEmpty() ? "No drawings in " + folder
             : "Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
         out.println(drawn + "; the reasons in " + RecordFile.NAME + ".");

@@ -28,6 +28,9 @@ final class JobRanges {
     private static final double MOST_DEPTH = 1;
     private static final double MOST_GAP = 0.05;
     private static final BigDecimal MOST_INCLINATION_DEG = new BigDecimal(45);
+    private static final BigDecimal LEAST_SLENDERNESS = new BigDecimal(2);
+    private static final BigDecimal MOST_SLENDERNESS = new BigDecimal(8);
+    private static final BigDecimal MOST_TRAILING_EDGE_LOWER_DEG = new BigDecimal(2);
     private static final BigDecimal MOST_RAMP_RATIO = new BigDecimal(100);
 
     private final String file;
@@ -57,7 +60,27 @@ final class JobRanges {
         if (job.getPocket() != null) {
             checkPocket(job.getPocket());
         }
+        checkWaysThrough(job);
         return faults;
+    }
+
+    private void checkWaysThrough(Job job) {
+        if (job.getThroughHull() != null) {
+            fromZero("bedding", job.getThroughHull().getBedding(), MOST_GAP, millimetres(MOST_GAP));
+            aboveZero("chord-error", job.getThroughHull().getChordError(), MOST_DEPTH);
+        }
+        if (job.getFairing() != null) {
+            aboveZero("face-height", job.getFairing().getFaceHeight(), MOST_DEPTH);
+            BigDecimal slenderness = job.getFairing().getSlenderness();
+            if (slenderness != null && (slenderness.compareTo(LEAST_SLENDERNESS) < 0 || slenderness.compareTo(MOST_SLENDERNESS) > 0)) {
+                add(job.getFairing(), "<slenderness> is " + slenderness.toPlainString()
+                    + "; write the block's length to its width, from 2 to 8");
+            }
+            Angle lower = job.getFairing().getTrailingEdgeLower();
+            if (lower != null && lower.getValue() != null) {
+                within("trailing-edge-lower", lower, lower.getValue(), MOST_TRAILING_EDGE_LOWER_DEG, "deg");
+            }
+        }
     }
 
     private void checkTable(Table table) {

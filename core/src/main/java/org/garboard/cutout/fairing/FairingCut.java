@@ -50,6 +50,8 @@ public final class FairingCut {
     private static final double SLIMMEST = 8;
     private static final double MOST_TOE_DEG = 15;
     private static final double EVERY = 0.025;
+    /** Outlines to cut stray by no more, whatever meshes may [m]; the planform's by half of it. */
+    private static final double CUTTING_CHORD = 1e-4;
     /** Less than a coat of paint [m]. */
     private static final double PAINT = 1e-4;
 
@@ -216,17 +218,18 @@ public final class FairingCut {
     }
 
     private void templates(Optional<Loop> stem, List<Loop> holes) throws CannotBeBuilt {
-        Loop cutting = plan.outline(through.chord(), plan.length());
+        double chord = Math.min(through.chord(), CUTTING_CHORD);
+        Loop cutting = plan.outline(chord, plan.length());
         List<RoundHole> drilled = new ArrayList<>(List.of(new RoundHole(new FlatPoint(plan.bolt(), 0), BlockPlan.BOLT_HOLE),
             new RoundHole(new FlatPoint(plan.pin(), 0), BlockPlan.BOLT_HOLE)));
         stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), StemHole.diameter(body.stemDiameter()))));
-        List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(through.chord() / 2, plan.length())));
+        List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(chord / 2, plan.length())));
         milled.add(milled.get(0));
         templates.add(new Template("fairing-block", flat(cutting), List.of(), drilled, List.of(milled), 0));
         if (through.skin().isPresent()) {
             templates.add(new Template("inner-block", flat(cutting), List.of(), drilled, List.of(), 0));
         }
-        List<Loop> loops = new ArrayList<>(List.of(plan.outline(through.chord(), plan.length() / 12)));
+        List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
         loops.addAll(holes);
         Development laid = Development.of(frame, loops);
         templates.add(new Template("fairing-footprint", laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),

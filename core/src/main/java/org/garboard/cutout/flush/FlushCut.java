@@ -33,6 +33,8 @@ import org.garboard.units.Angle;
 public final class FlushCut {
     /** A stem's hole keeps so far inside the body's outline, or the block has no roof [m]; our choice. */
     private static final double ROOM = 0.002;
+    /** Outlines to cut stray by no more, whatever meshes may [m]. */
+    private static final double CUTTING_CHORD = 5e-5;
 
     private final Transducer body;
     private final ThroughHullWish wish;
@@ -83,7 +85,7 @@ public final class FlushCut {
         double hole = body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0;
         Optional<CoreRemoval> core = wish.skin().filter(SkinBuild.Cored.class::isInstance)
             .map(skin -> CoreRemoval.of((SkinBuild.Cored) skin, wish.overlap()));
-        Loop edge = cut.loop(wish.chord(), step(cut, 0));
+        Loop edge = cut.loop(cuttingChord(), step(cut, 0));
         Optional<Range> thickness = Optional.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();
         double stemTop = face + body.height() + wish.stemLength().orElse(0);
@@ -98,7 +100,7 @@ public final class FlushCut {
         solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, face, stemTop, wish.chord())));
         templates.add(0, developed("hull-cutout", edge));
         if (core.isPresent()) {
-            templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(wish.chord(), coarse)));
+            templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(cuttingChord(), coarse)));
         }
         return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()),
             IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, stemNeeded,
@@ -138,8 +140,8 @@ public final class FlushCut {
         double bodyTop = face + body.height();
         Solid solid = roofed ? backing.over(outer, edge, plug, stem, bodyTop, step) : backing.ring(outer, edge, bodyTop, step);
         solids.add(new NamedSolid("backing-block", solid));
-        templates.add(new Template("backing-block", flat(block.loop(wish.chord(), coarse)),
-            roofed ? List.of() : List.of(flat(edge)),
+        templates.add(new Template("backing-block", flat(block.loop(cuttingChord(), coarse)),
+            roofed ? List.of() : List.of(flat(cut.loop(cuttingChord(), coarse))),
             roofed ? List.of(new Template.RoundHole(new FlatPoint(0, 0), hole)) : List.of(), List.of(), 0));
         return backing.top();
     }
@@ -149,6 +151,10 @@ public final class FlushCut {
         double[] heights = IntStream.range(0, block.size())
             .mapToDouble(i -> top - frame.inside(block.u(i), block.v(i), skin)).sorted().toArray();
         return new Range(heights[0], heights[heights.length - 1]);
+    }
+
+    private double cuttingChord() {
+        return Math.min(wish.chord(), CUTTING_CHORD);
     }
 
     private double step(BodyOutline part, double thickness) {

@@ -44,6 +44,16 @@ public record ThroughHullWish(Optional<SkinBuild> skin, double gap, double overl
         return new ThroughHullWish(skin, GAP, OVERLAP, BLOCK, OptionalDouble.empty(), CHORD);
     }
 
+    /**
+     * The same in a skin, with a stem.
+     *
+     * @param build of the skin, where it is known
+     * @param stem its length above the body's top [m], where it is told
+     */
+    public ThroughHullWish in(Optional<SkinBuild> build, OptionalDouble stem) {
+        return new ThroughHullWish(build, gap, overlap, block, stem, chord);
+    }
+
     private static void require(String what, double value, double least) {
         if (!(value >= least && value <= MOST)) {
             throw new IllegalArgumentException(what + " of " + value + " m; it must be from " + least + " to " + MOST + " m");

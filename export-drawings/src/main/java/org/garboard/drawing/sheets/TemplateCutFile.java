@@ -1,0 +1,169 @@
+package org.garboard.drawing.sheets;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.template.Template;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.dxf.CutDrawing;
+import org.garboard.drawing.dxf.CutDrawing.Contour;
+import org.garboard.drawing.dxf.CutDrawing.Hole;
+import org.garboard.drawing.dxf.CutDrawing.Stroke;
+import org.garboard.drawing.dxf.CutDxf;
+import org.garboard.drawing.dxf.CutLayer;
+
+/**
+ * A template for the machine, outside up: bow to the right, starboard up, true millimetres from the part's middle.
+ * Marks lie inside the outline: lines fore and aft and athwart through the middle, an arrow to the bow, a corner
+ * notch to starboard, ticks between which its check length is measured.
+ */
+public final class TemplateCutFile {
+    /** Marks keep clear of outlines and holes [mm]: our choice, so that the tool does not cut them away. */
+    private static final double CLEAR = 2;
+    private static final double BARB = 0.04;
+    private static final double NOTCH = 0.05;
+    private static final double TICK = 4;
+    /** Pieces into which a mark is parted to see which of them lie clear. */
+    private static final int PIECES = 200;
+
+    private final CutOutline outline;
+    private final List<Contour> contours = new ArrayList<>();
+    private final List<Hole> holes = new ArrayList<>();
+    private final List<Stroke> strokes = new ArrayList<>();
+
+    private TemplateCutFile(Template template) {
+        outline = new CutOutline(CutOutline.flat(template.outline()));
+        contours.add(new Contour(CutLayer.CUT_OUTER, outline.corners()));
+        for (List<FlatPoint> opening : template.openings()) {
+            contours.add(new Contour(CutLayer.CUT_INNER, CutOutline.flat(opening)));
+        }
+        for (Template.RoundHole hole : template.holes()) {
+            holes.add(new Hole(CutLayer.DRILL, point(hole.centre()), 1000 * hole.diameter()));
+        }
+        for (List<FlatPoint> mark : template.marks()) {
+            for (int i = 0; i + 1 < mark.size(); i++) {
+                strokes.add(new Stroke(CutLayer.MARK, point(mark.get(i)), point(mark.get(i + 1))));
+            }
+        }
+    }
+
+    /** Name without folder: "hull-cutout-outside-up_mm_1to1.dxf". */
+    public static String fileName(Template template) {
+        return template.name() + "-outside-up_mm_1to1.dxf";
+    }
+
+    /** The whole file; the same template gives the same bytes. */
+    public static byte[] dxf(Template template) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            CutDxf.write(drawing(template), out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a cut file could not be written to memory", e);
+        }
+        return out.toByteArray();
+    }
+
+    static CutDrawing drawing(Template template) {
+        TemplateCutFile file = new TemplateCutFile(template);
+        file.axes();
+        file.notch();
+        file.ticks();
+        return new CutDrawing(file.contours, file.holes, file.strokes);
+    }
+
+    private static Point point(FlatPoint place) {
+        return new Point(-1000 * place.u(), 1000 * place.v());
+    }
+
+    private void axes() {
+        Box box = outline.extents();
+        clear(new Point(box.left(), 0), new Point(box.right(), 0));
+        clear(new Point(0, box.bottom()), new Point(0, box.top()));
+        double barb = BARB * box.width();
+        Point tip = new Point(0.75 * box.right(), 0);
+        for (int side = -1; side <= 1; side += 2) {
+            strokes.add(new Stroke(CutLayer.MARK, tip, tip.movedBy(-barb, side * barb / 2)));
+        }
+    }
+
+    /** A small right-angled triangle in the forward starboard quarter, half way out. */
+    private void notch() {
+        Box box = outline.extents();
+        double leg = NOTCH * box.height();
+        Point corner = new Point(0.36 * box.right(), 0.62 * box.top());
+        Point aft = corner.movedBy(-leg, 0);
+        Point down = corner.movedBy(0, -leg);
+        strokes.add(new Stroke(CutLayer.MARK, corner, aft));
+        strokes.add(new Stroke(CutLayer.MARK, aft, down));
+        strokes.add(new Stroke(CutLayer.MARK, down, corner));
+    }
+
+    /** At the two corners that lie farthest apart. */
+    private void ticks() {
+        List<Point> corners = outline.corners();
+        Point one = corners.get(0);
+        Point other = corners.get(1);
+        for (Point from : corners) {
+            for (Point to : corners) {
+                if (from.distanceTo(to) > one.distanceTo(other) + 1e-9) {
+                    one = from;
+                    other = to;
+                }
+            }
+        }
+        strokes.add(new Stroke(CutLayer.MARK, one.towards(one.directionTo(other), CLEAR), one.towards(one.directionTo(other), CLEAR + TICK)));
+        strokes.add(new Stroke(CutLayer.MARK, other.towards(other.directionTo(one), CLEAR), other.towards(other.directionTo(one), CLEAR + TICK)));
+    }
+
+    /** The parts of a line that lie inside the outline and clear of it and of all holes. */
+    private void clear(Point from, Point to) {
+        Point start = null;
+        Point last = null;
+        for (int i = 0; i <= PIECES; i++) {
+            double share = (double) i / PIECES;
+            Point at = new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+            if (isClear(at)) {
+                start = start == null ? at : start;
+                last = at;
+            } else if (start != null) {
+                add(start, last);
+                start = null;
+            }
+        }
+        if (start != null) {
+            add(start, last);
+        }
+    }
+
+    private void add(Point from, Point to) {
+        if (from.distanceTo(to) > TICK) {
+            strokes.add(new Stroke(CutLayer.MARK, from, to));
+        }
+    }
+
+    private boolean isClear(Point at) {
+        for (Contour contour : contours) {
+            boolean within = inside(contour.corners(), at);
+            if (within != (contour.layer() == CutLayer.CUT_OUTER) || new CutOutline(contour.corners()).distance(at) < CLEAR) {
+                return false;
+            }
+        }
+        return holes.stream().noneMatch(hole -> hole.centre().distanceTo(at) < hole.diameter() / 2 + CLEAR);
+    }
+
+    private static boolean inside(List<Point> ring, Point at) {
+        boolean inside = false;
+        for (int i = 0; i < ring.size(); i++) {
+            Point a = ring.get(i);
+            Point b = ring.get((i + 1) % ring.size());
+            if (a.y() > at.y() != b.y() > at.y() && at.x() < a.x() + (at.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+}

@@ -1,0 +1,93 @@
+package org.garboard.drawing.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.garboard.craft.SkinBuild;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.fairing.FairingBlock;
+import org.garboard.cutout.fairing.FairingCut;
+import org.garboard.cutout.fairing.FairingWish;
+import org.garboard.cutout.flush.FlushCut;
+import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.template.Template;
+import org.garboard.drawing.OutsideReader;
+import org.garboard.drawing.dxf.CutDrawing;
+import org.garboard.drawing.dxf.CutDxfRules;
+import org.garboard.drawing.dxf.CutLayer;
+import org.garboard.drawing.dxf.EzdxfAudit;
+import org.garboard.hull.Hull;
+import org.garboard.meshfile.Admesh;
+import org.garboard.meshfile.StlFile;
+import org.garboard.units.Angle;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Templates and solids of through-hulls on a boat with curved sections, held to rules and outside readers. */
+class TemplateCutFileTest {
+    private static final Transducer BODY = new Transducer("Puck, invented", 0.096, 0.076, 0.028, 0.038, 0.020, Angle.ofDegrees(20));
+
+    private static Hull hull() {
+        return Hull.through(new SampleBoat(12, 13).table());
+    }
+
+    private static ThroughHullWish wish() {
+        return ThroughHullWish.of(Optional.of(new SkinBuild.Cored(0.004, 0.015, 0.003)));
+    }
+
+    private static FlushCutout flush() throws CannotBeBuilt {
+        return FlushCut.cut(hull(), BODY, wish(), 8, 0.45);
+    }
+
+    private static FairingBlock fairing() throws CannotBeBuilt {
+        return FairingCut.cut(hull(), BODY, FairingWish.of(wish()), 8, 0.45);
+    }
+
+    private static List<Template> templates() throws CannotBeBuilt {
+        return Stream.concat(flush().templates().stream(), fairing().templates().stream()).toList();
+    }
+
+    @Test
+    void exact_everyTemplateKeepsTheRules(@TempDir Path folder) throws CannotBeBuilt, IOException {
+        for (Template template : templates()) {
+            assertEquals(List.of(), CutDxfRules.broken(TemplateCutFile.dxf(template)), template.name());
+        }
+        OutsideReader.EZDXF.require();
+        for (Template template : templates()) {
+            Path file = folder.resolve(TemplateCutFile.fileName(template));
+            Files.write(file, TemplateCutFile.dxf(template));
+            EzdxfAudit.assertClean(file);
+        }
+    }
+
+    /** Bow to the right and starboard up: u aft becomes -x, v to starboard y, in millimetres. */
+    @Test
+    void exact_outsideUp() throws CannotBeBuilt {
+        for (Template template : templates()) {
+            CutDrawing drawing = TemplateCutFile.drawing(template);
+            double bow = -1000 * template.outline().stream().mapToDouble(FlatPoint::u).min().orElseThrow();
+            double starboard = 1000 * template.outline().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
+            assertEquals(bow, drawing.contours().get(0).corners().stream().mapToDouble(corner -> corner.x()).max().orElseThrow(), 1e-9);
+            assertEquals(starboard, drawing.contours().get(0).corners().stream().mapToDouble(corner -> corner.y()).max().orElseThrow(), 1e-9);
+            assertEquals(CutLayer.CUT_OUTER, drawing.contours().get(0).layer());
+            assertTrue(drawing.strokes().stream().allMatch(stroke -> stroke.layer() == CutLayer.MARK));
+        }
+    }
+
+    @Test
+    void admeshFindsOneClosedBodyInEveryPart() throws CannotBeBuilt, IOException {
+        for (NamedSolid part : Stream.concat(flush().solids().stream(), fairing().solids().stream()).toList()) {
+            Admesh.read(StlFile.of(part.solid())).isOneClosedBody(part.solid().triangles(), part.solid().volume());
+        }
+    }
+}

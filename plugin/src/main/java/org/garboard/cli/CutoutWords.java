@@ -1,0 +1,42 @@
+package org.garboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.Lengths;
+import org.garboard.cutout.flush.ElementLean.Towards;
+import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.template.Template;
+import org.garboard.units.FixedDecimal;
+
+/** A flush cutout in words. */
+final class CutoutWords {
+
+    private CutoutWords() {
+    }
+
+    static List<String> lines(FlushCutout cutout) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Cutout: hole square to the skin, whatever the element's inclination; the face stands proud of the skin or lies hollow by up to "
+            + Lengths.mm(cutout.proud()) + ".");
+        if (cutout.lean().towards() != Towards.NOWHERE) {
+            lines.add("The element leans to " + (cutout.lean().towards() == Towards.PORT ? "port" : "starboard")
+                + ", towards the keel: beam " + Lengths.deg(cutout.lean().left()) + " off plumb at rest; turned round it would be "
+                + Lengths.deg(cutout.lean().turnedRound()) + ".");
+        }
+        cutout.blockThickness().ifPresent(block -> lines.add("Backing block: " + Lengths.mm(block.least()) + " to " + Lengths.mm(block.greatest())
+            + " thick, stem's hole " + Lengths.mm(cutout.stemHole()) + "."));
+        if (cutout.blockThickness().isEmpty()) {
+            lines.add("Skin not told: no backing block, no piece of skin. Measure it and write <skin> into the job.");
+        }
+        if (cutout.stemHole() > 0) {
+            cutout.stemNeeded().ifPresent(needed -> lines.add("Stem: " + Lengths.mm(needed) + " or more above the body's top."));
+        }
+        cutout.core().ifPresent(core -> lines.add("Core: take it out, and the inner skin, to " + Lengths.mm(core.filled())
+            + " beyond the hull's cut and fill solid; taper the inner skin to " + Lengths.mm(core.taper()) + " beyond it."));
+        for (Template template : cutout.templates()) {
+            lines.add("Template " + template.name() + ": check length " + Lengths.mm(template.checkLength()) + ", largest stretch "
+                + FixedDecimal.format(1000 * template.stretch(), 2) + " mm.");
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,41 @@
+package org.garboard.exchange;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.garboard.cutout.fairing.FairingWish;
+import org.garboard.cutout.fairing.Planform;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.exchange.xml.job.Fairing;
+import org.garboard.exchange.xml.job.Job;
+import org.garboard.exchange.xml.job.Length;
+import org.garboard.exchange.xml.job.ThroughHull;
+import org.garboard.units.Angle;
+
+/** What a job asks of a way through the skin and of a fairing block, its defaults filled in; skin and stem stand elsewhere in it. */
+final class ThroughHullMapping {
+
+    private ThroughHullMapping() {
+    }
+
+    static FairingWish toWish(Job job) {
+        ThroughHull through = Optional.ofNullable(job.getThroughHull()).orElseGet(ThroughHull::new);
+        Fairing fairing = Optional.ofNullable(job.getFairing()).orElseGet(Fairing::new);
+        return new FairingWish(
+            fairing.getPlanform() == null ? Planform.NACA_00XX : switch (fairing.getPlanform()) {
+                case NACA_00_XX -> Planform.NACA_00XX;
+                case HALF_ELLIPSES -> Planform.HALF_ELLIPSES;
+            },
+            fairing.getSlenderness() == null ? FairingWish.SLENDERNESS : fairing.getSlenderness().doubleValue(),
+            metres(fairing.getFaceHeight()),
+            Angle.ofDegrees(fairing.getTrailingEdgeLower() == null ? FairingWish.TRAILING_EDGE_LOWER_DEG
+                : fairing.getTrailingEdgeLower().getValue().doubleValue()),
+            Angle.ofDegrees(0),
+            new ThroughHullWish(Optional.empty(),
+                metres(through.getBedding()).orElse(ThroughHullWish.GAP), ThroughHullWish.OVERLAP, ThroughHullWish.BLOCK,
+                OptionalDouble.empty(), metres(through.getChordError()).orElse(ThroughHullWish.CHORD)));
+    }
+
+    private static OptionalDouble metres(Length length) {
+        return length == null ? OptionalDouble.empty() : OptionalDouble.of(Lengths.metres(length));
+    }
+}
