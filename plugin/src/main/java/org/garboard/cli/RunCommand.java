@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.garboard.appendage.Keel;
 import org.garboard.cli.files.FolderRefused;
 import org.garboard.cli.files.InputFault;
@@ -84,27 +85,30 @@ final class RunCommand implements Callable<Integer> {
         RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
             Keel.of(source.table().table(), hull));
         try {
-            OutputFolder.write(folder, files, record(from, decided, answer, files, refusals));
+            OutputFolder.write(folder, files, record(from, decided, said(answer, parts), files, refusals));
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
-        print(answer, parts.words(), files, refusals);
+        print(said(answer, parts), files, refusals);
         return (answer.isYes() && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
-    private static OutputFile record(RecordSource from, SitingRecord decided, Answer answer, List<OutputFile> files,
+    private static List<String> said(Answer answer, ThroughHullParts parts) {
+        return Stream.concat(answer.lines().stream(), parts.words().stream()).toList();
+    }
+
+    private static OutputFile record(RecordSource from, SitingRecord decided, List<String> said, List<OutputFile> files,
                                      List<SheetRefusal> refusals) {
         RecordOutputs outputs = new RecordOutputs(
             files.stream().map(OutputFile::hash).toList(),
             refusals.stream().map(SheetRefusal::message).toList());
-        return new OutputFile(RecordFile.NAME, RecordFile.write(decided, String.join(" ", answer.lines()), from, outputs));
+        return new OutputFile(RecordFile.NAME, RecordFile.write(decided, String.join(" ", said), from, outputs));
     }
 
-    private void print(Answer answer, List<String> words, List<OutputFile> files, List<SheetRefusal> refusals) {
+    private void print(List<String> said, List<OutputFile> files, List<SheetRefusal> refusals) {
         PrintWriter out = spec.commandLine().getOut();
-        answer.lines().forEach(out::println);
-        words.forEach(out::println);
+        said.forEach(out::println);
         String drawn = files.isEmpty() ? "No drawings in " + folder
             : "Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
         out.println(drawn + "; the reasons in " + RecordFile.NAME + ".");

@@ -21,8 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RunCommandTest {
-    private static final List<String> WHOLE_SET = List.of("pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf",
-        "sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg");
+    private static final List<String> WHOLE_SET = List.of("hull-cutout-outside-up_mm_1to1.dxf",
+        "pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
+        "sheet-4-pocket.dxf", "sheet-4-pocket.svg", "transducer-body_mm.obj", "transducer-body_mm.stl");
 
     @TempDir
     private Path folder;
@@ -46,11 +47,41 @@ class RunCommandTest {
         assertEquals(WHOLE_SET, names());
         assertEquals("", shell.err());
         List<String> lines = shell.outLines();
-        assertEquals(3, lines.size(), shell.out());
+        assertEquals(7, lines.size(), shell.out());
         assertTrue(lines.get(0).startsWith("Advised: flush through-hull, "), shell.out());
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "pocket-outside-up_mm_1to1.dxf, set.pdf; the reasons in record.xml.", lines.get(2));
+            + "pocket-outside-up_mm_1to1.dxf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
+            + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(6));
+    }
+
+    @Test
+    void saysWhatTheCutterMustKnow() {
+        List<String> lines = run().outLines();
+        assertEquals("Cutout: hole square to the skin, whatever the element's inclination; the face stands proud of the skin or lies "
+            + "hollow by up to 0.0 mm.", lines.get(2));
+        assertTrue(lines.get(3).startsWith("The element leans to port, towards the keel: beam "), lines.get(3));
+        assertEquals("Skin not told: no backing block, no piece of skin. Measure it and write <skin> into the job.", lines.get(4));
+        assertTrue(lines.get(5).matches("Template hull-cutout: check length [0-9.]+ mm, largest stretch 0\\.00 mm\\."), lines.get(5));
+    }
+
+    /** With the skin told its parts are made, and the stem is held to them. */
+    @Test
+    void makesThePartsOfAToldSkin() throws IOException {
+        String job = Files.readString(task.job());
+        String skin = "<skin material=\"solid-glass\"><layup><whole unit=\"mm\">12</whole></layup></skin>";
+        Files.writeString(task.job(), job.replace("<drawing>", skin + "<drawing>"));
+        Shell shell = run();
+        assertEquals(0, shell.code(), shell.err());
+        assertTrue(names().containsAll(List.of("backing-block_mm.stl", "backing-block_mm.obj", "hull-skin_mm.stl", "hull-skin_mm.obj",
+            "backing-block-outside-up_mm_1to1.dxf")), names().toString());
+        assertTrue(shell.out().contains("Stem: "), shell.out());
+        Files.writeString(task.job(), job.replace("<drawing>", skin + "<drawing>")
+            .replaceAll("(<stem-diameter)", "<stem-length unit=\"mm\">40</stem-length>$1"));
+        Shell shorter = Shell.run("run", task.job(), "--out", out);
+        assertEquals(4, shorter.code(), shorter.err());
+        assertTrue(shorter.err().startsWith("not drawn: cutout (flush through-hull): the stem is "), shorter.err());
+        assertTrue(names().stream().noneMatch(name -> name.endsWith(".stl")), names().toString());
     }
 
     @Test

@@ -83,10 +83,20 @@ public final class TemplateCutFile {
         Box box = outline.extents();
         clear(new Point(box.left(), 0), new Point(box.right(), 0));
         clear(new Point(0, box.bottom()), new Point(0, box.top()));
-        double barb = BARB * box.width();
-        Point tip = new Point(0.75 * box.right(), 0);
-        for (int side = -1; side <= 1; side += 2) {
-            strokes.add(new Stroke(CutLayer.MARK, tip, tip.movedBy(-barb, side * barb / 2)));
+        arrow(BARB * box.width());
+    }
+
+    /** On the line fore and aft, as far forward as it is clear. */
+    private void arrow(double barb) {
+        for (double share = 0.75; share > 0; share -= 0.05) {
+            Point tip = new Point(share * outline.extents().right(), 0);
+            Point starboard = tip.movedBy(-barb, barb / 2);
+            Point port = tip.movedBy(-barb, -barb / 2);
+            if (isClear(tip) && isClear(starboard) && isClear(port) && isClear(tip.movedBy(-barb, 0))) {
+                strokes.add(new Stroke(CutLayer.MARK, tip, starboard));
+                strokes.add(new Stroke(CutLayer.MARK, tip, port));
+                return;
+            }
         }
     }
 
@@ -114,6 +124,10 @@ public final class TemplateCutFile {
                     other = to;
                 }
             }
+        }
+        if (Math.max(Math.abs(one.y()), Math.abs(other.y())) < CLEAR) {
+            // from end to end along the line that is there already
+            return;
         }
         strokes.add(new Stroke(CutLayer.MARK, one.towards(one.directionTo(other), CLEAR), one.towards(one.directionTo(other), CLEAR + TICK)));
         strokes.add(new Stroke(CutLayer.MARK, other.towards(other.directionTo(one), CLEAR), other.towards(other.directionTo(one), CLEAR + TICK)));

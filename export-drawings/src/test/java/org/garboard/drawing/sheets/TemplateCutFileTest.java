@@ -81,6 +81,10 @@ class TemplateCutFileTest {
             assertEquals(starboard, drawing.contours().get(0).corners().stream().mapToDouble(corner -> corner.y()).max().orElseThrow(), 1e-9);
             assertEquals(CutLayer.CUT_OUTER, drawing.contours().get(0).layer());
             assertTrue(drawing.strokes().stream().allMatch(stroke -> stroke.layer() == CutLayer.MARK));
+            // arrow: two strokes from one tip ahead of the middle
+            assertTrue(drawing.strokes().stream().anyMatch(one -> drawing.strokes().stream().anyMatch(other -> one != other
+                && one.from().equals(other.from()) && one.from().x() > 0 && one.to().x() < one.from().x()
+                && one.to().y() == -other.to().y() && one.to().y() > 0)), template.name() + " has no arrow");
         }
     }
 
