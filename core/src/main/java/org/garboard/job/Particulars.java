@@ -3,6 +3,7 @@ package org.garboard.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.garboard.craft.Craft;
 import org.garboard.craft.TransducerDetails;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.part.ThroughHullWish;
@@ -19,13 +20,14 @@ import org.garboard.skin.SurveyedSkin;
  * @param skin what the bottom is made of
  * @param rooms what is inside
  * @param supports what the boat rests on or hangs from
+ * @param craft what drives her, what she weighs, at what speeds she runs
  * @param fairing what is asked of a way through the skin, and of a fairing block; its defaults where nothing is
  */
 public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> skin, Optional<Inside> rooms,
-                          Optional<Supports> supports, FairingWish fairing) {
+                          Optional<Supports> supports, Optional<Craft> craft, FairingWish fairing) {
     public static final Particulars UNTOLD =
         new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty(),
-            FairingWish.of(ThroughHullWish.of(Optional.empty())));
+            Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())));
 
     /** What of it does not lie on or in this hull, each a sentence without its full stop. */
     public List<String> off(Hull hull) {
