@@ -47,7 +47,11 @@ public record KeelPocket() implements Mount {
     @Override
     public List<Demand> demands(Installation installation) {
         double height = installation.transducer().height();
+        double inclination = installation.transducer().elementInclination().radians();
         return List.of(
+            Demand.atMost("lean of the element", Limits.LEAN, bed -> bed.deadrise() - inclination,
+                "The beam points down athwartships at rest: the floor of a pocket lies level.",
+                "The floor of a pocket lies level: an element that leans in its housing looks off to one side by as much."),
             Demand.atMost("depth lost to the V", Limits.DEPTH_LOST, Bed::rise,
                 "The bottom is flat enough across the pocket.",
                 "The V is too deep across the pocket: floor, walls and ramps grow too large."),

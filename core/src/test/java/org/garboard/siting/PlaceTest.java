@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 class PlaceTest {
     private static final SitingTask TASK = Boats.task(0.5, 0.300, 0.140, 18, Boats.FLUSH, Boats.POCKET);
 
+    private static final SitingTask UPRIGHT = Boats.task(0.5, 0.300, 0.140, 0, Boats.POCKET);
+
     private static Check check(Site site, String name) {
         return site.checks().stream().filter(check -> check.name().equals(name)).findFirst().orElseThrow();
     }
@@ -49,7 +51,8 @@ class PlaceTest {
     @Test
     void exact_pocketOnAPrismaticV() {
         double tangent = Math.tan(Math.toRadians(20));
-        Site site = Siting.at(Boats.prismaticV(20), TASK, Boats.POCKET, 3, 0);
+        Site site = Siting.at(Boats.prismaticV(20), UPRIGHT, Boats.POCKET, 3, 0);
+        assertEquals(0, check(site, "lean of the element").demand(), 1e-9);
         assertEquals(75 * tangent, check(site, "depth lost to the V").demand(), 1e-6);
         assertEquals(60, check(site, "wall height beside the body").demand(), 1e-6);
         assertEquals(0, check(site, "straightness of the keel line").demand(), 1e-6);
@@ -61,6 +64,16 @@ class PlaceTest {
         assertEquals(0, site.girth());
         assertTrue(site.feasible());
         assertEquals(8, site.notKnown().size());
+    }
+
+    /** The floor of a pocket is level: an element that leans 18 deg in its housing looks 18 deg to one side. */
+    @Test
+    void exact_inclinedElementInAPocket() {
+        Site site = Siting.at(Boats.prismaticV(20), TASK, Boats.POCKET, 3, 0);
+        assertEquals(18, check(site, "lean of the element").demand(), 1e-9);
+        assertEquals(Verdict.NOT_MET, check(site, "lean of the element").verdict());
+        assertEquals("lean of the element", site.governing().orElseThrow().name());
+        assertEquals(18 / 4.0, site.governing().orElseThrow().utilisation(), 1e-9);
     }
 
     /** A knuckle 100 mm outboard of the footprint's edge, then one that the footprint straddles. */

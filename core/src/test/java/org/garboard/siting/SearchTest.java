@@ -146,7 +146,7 @@ class SearchTest {
     /** Floor 310 mm, ramps of 224 mm, 300 mm to the ends: the strip from 0.679 m to 5.321 m, 150 mm wide. */
     @Test
     void exact_pocketOnAPrismaticV() {
-        MountSiting siting = only(Boats.prismaticV(20), task(0.5, Boats.POCKET));
+        MountSiting siting = only(Boats.prismaticV(20), Boats.task(0.5, 0.300, 0.140, 0, Boats.POCKET));
         assertEquals(1, siting.regions().size());
         Region region = siting.regions().get(0);
         assertEquals(0.679, least(region, PlanPoint::x), 1e-6);

@@ -5,11 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A job on a wedge-shaped hull in a folder of its own, whole or changed. */
+/** A job on a wedge-shaped hull, so shallow that an element which leans a little serves beside the keel and athwart it, in a folder of its own, whole or changed. */
 record SampleTask(Path job) {
 
     static SampleTask in(Path folder) {
-        Shell.copy("/cli/wedge.csv", folder);
+        Shell.copy("/cli/shallow/wedge.csv", folder);
         return new SampleTask(Shell.copy("/cli/job.xml", folder));
     }
 

@@ -23,14 +23,14 @@ class SiteCommandTest {
         task = SampleTask.in(folder);
     }
 
-    /** The wedge rises 1 in 5: its deadrise is atan(0.2) = 11.30993 deg, its element leans 12. */
+    /** The wedge rises 1 in 10: its deadrise is atan(0.1) = 5.71059 deg, its element leans 3. */
     @Test
     void exact_placeOnAWedge() {
         Shell shell = Shell.run("site", task.job(), "--at", "4,0.5", "--csv");
         assertEquals(HEADING, shell.outLines().get(0));
         assertEquals(0, shell.code(), shell.err());
         List<String> lean = row(shell, "flush through-hull", "lean of the element");
-        assertEquals(List.of("1", "flush through-hull", "starboard", "4.000000", "0.500000", "0.509902", "", "lean of the element", "0.690"),
+        assertEquals(List.of("1", "flush through-hull", "starboard", "4.000000", "0.500000", "0.502494", "", "lean of the element", "2.711"),
             lean.subList(0, 9));
         assertEquals(List.of("", "keel pocket", "starboard"), row(shell, "keel pocket", "seat on the skin").subList(0, 3));
     }
@@ -65,14 +65,14 @@ class SiteCommandTest {
 
     @Test
     void endsWithFourAndTheNearestPlaceWhenTheAnswerIsNo() throws Exception {
-        task.with("deg\">12", "deg\">0").with("    <keel-pocket/>\n", "");
+        task.with("deg\">3", "deg\">0").with("    <keel-pocket/>\n", "");
         Shell shell = Shell.run("site", task.job());
         assertEquals(4, shell.code(), shell.err());
         assertTrue(shell.out().contains("  No site. Nearest: "), shell.out());
-        assertTrue(shell.out().matches("(?s).*\n    lean of the element +11.3 deg  at most 4.0 deg +2.83  not met, governs\n.*"), shell.out());
+        assertTrue(shell.out().matches("(?s).*\n    lean of the element +5.7 deg  at most 4.0 deg +1.43  not met, governs\n.*"), shell.out());
         assertTrue(shell.out().contains("The answer is no: no mount of the job has a place on this bottom.\nNo flush through-hull: the nearest is "),
             shell.out());
-        assertTrue(shell.out().endsWith(", where lean of the element (11.3 deg, at most 4.0 deg) is not met.\n"), shell.out());
+        assertTrue(shell.out().endsWith(", where lean of the element (5.7 deg, at most 4.0 deg) is not met.\n"), shell.out());
     }
 
     @Test
