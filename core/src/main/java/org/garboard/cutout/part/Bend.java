@@ -7,8 +7,11 @@ import org.garboard.solid.Loop;
 
 /** How round the skin is under a part, and so how fine its triangles must be. */
 public final class Bend {
-    /** Of what chord and curvature allow, because curvature is looked at in few places; our choice. */
-    private static final double SAFETY = 0.8;
+    /**
+     * Largest radius of an empty circle between lattice and loops, in steps (0.58 in the lattice, more where it keeps
+     * clear of a loop), with some for curvature that is looked at in few places; measured.
+     */
+    private static final double EMPTY = 1.1;
     private static final double FINEST = 0.001;
     private static final double COARSEST = 0.12;
     /** A skin thicker than so much of its radius has no inside worth the name; our choice. */
@@ -20,11 +23,11 @@ public final class Bend {
         this.largest = largest;
     }
 
-    /** The largest curvature under a loop and halfway to its middle. */
+    /** The largest curvature under a loop, on it and in steps to its middle. */
     public static Bend under(AxisFrame frame, Loop loop) {
         double largest = frame.bend(0, 0);
         for (int i = 0; i < loop.size(); i += Math.max(1, loop.size() / 48)) {
-            for (double share = 0.5; share <= 1; share += 0.5) {
+            for (double share = 0.25; share <= 1; share += 0.25) {
                 largest = Math.max(largest, frame.bend(share * loop.u(i), share * loop.v(i)));
             }
         }
@@ -40,11 +43,11 @@ public final class Bend {
     }
 
     /**
-     * Side of triangles whose middles lie within chord of a face so far inside the skin [m]: an equilateral one
-     * of side s strays by s^2 / 6 of the curvature.
+     * Step of triangles whose middles lie within chord of a face so far inside the skin [m]: one in a circle of radius
+     * r strays by r^2 / 2 of the curvature.
      */
     public double step(double chord, double thickness) {
         double inside = largest / (1 - thickness * largest);
-        return Math.max(FINEST, Math.min(COARSEST, SAFETY * Math.sqrt(6 * chord / inside)));
+        return Math.max(FINEST, Math.min(COARSEST, Math.sqrt(2 * chord / inside) / EMPTY));
     }
 }

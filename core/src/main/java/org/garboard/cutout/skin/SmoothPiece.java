@@ -16,6 +16,10 @@ import org.garboard.solid.Loop;
 public final class SmoothPiece {
     /** Parts keep so far from an edge [m]; our choice, a marked line is that wide. */
     private static final double CLEAR = 0.001;
+    /** Sites are moved by steps that a yard marks [m]; our choice. */
+    private static final double MARK = 0.005;
+    /** What skin that bends may add to the way to move [m]; our choice, tried on warped bottoms. */
+    private static final double BEND = 0.0005;
 
     private final Hull hull;
     private final double x;
@@ -95,6 +99,10 @@ public final class SmoothPiece {
         return hull.lines().subList(1, hull.lines().size());
     }
 
+    private static String marked(double over) {
+        return Lengths.mmUp(Math.ceil((over + BEND) / MARK) * MARK);
+    }
+
     private static void refuse(String part, String low, double lowOver, String high, double highOver, String up, String down)
             throws CannotBeBuilt {
         if (lowOver > 0 && highOver > 0) {
@@ -103,11 +111,11 @@ public final class SmoothPiece {
         }
         if (lowOver > 0) {
             throw new CannotBeBuilt(part + " reaches over " + low + " by " + Lengths.mm(lowOver),
-                "a site at least " + Lengths.mmUp(lowOver) + " " + up);
+                "a site at least " + marked(lowOver) + " " + up);
         }
         if (highOver > 0) {
             throw new CannotBeBuilt(part + " reaches over " + high + " by " + Lengths.mm(highOver),
-                "a site at least " + Lengths.mmUp(highOver) + " " + down);
+                "a site at least " + marked(highOver) + " " + down);
         }
     }
 }

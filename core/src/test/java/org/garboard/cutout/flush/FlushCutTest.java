@@ -164,9 +164,9 @@ class FlushCutTest {
     /** The block's half width of 80.5 mm takes 80.5 cos 20 deg = 75.6 mm of half-breadth, and a marked line 1 mm. */
     @Test
     void refusalsSayWhatWouldWork() {
-        refused("the backing block reaches over the keel line by 8.6 mm; what works: a site at least 9 mm farther outboard",
+        refused("the backing block reaches over the keel line by 8.6 mm; what works: a site at least 10 mm farther outboard",
             Boats.prismaticV(20), body(0.028, 0.02), wish(SKIN), 3, 0.068);
-        refused("the backing block reaches over Chine by 61.6 mm; what works: a site at least 62 mm farther inboard",
+        refused("the backing block reaches over Chine by 61.6 mm; what works: a site at least 65 mm farther inboard",
             Boats.prismaticV(20), body(0.028, 0.02), wish(SKIN), 3, 0.985);
         refused("there is no skin at x = 7000.0 mm, y = 500.0 mm; what works: x from 0.0 mm to 6000.0 mm, inside the sheer",
             Boats.prismaticV(20), body(0.028, 0.02), wish(SKIN), 7, 0.5);
