@@ -123,7 +123,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(4, shell.code(), shell.err());
         assertTrue(shell.out().startsWith("The answer is no: no mount of the job has a place on this bottom.\n"), shell.out());
-        assertEquals(List.of("record.xml", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
+        assertEquals(List.of("record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
         String record = Files.readString(out.resolve("record.xml"));
         assertTrue(record.contains("<pocket-refused>"), record);
         assertFalse(record.contains("<answer mount="), record);
