@@ -20,7 +20,7 @@ class ArchitectureTest {
         "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
         "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
-        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.job.."};
+        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
@@ -155,6 +155,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "solid", "flow.cavitation", "flow.water", "mount", "finding", "craft", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule markingTapesCutsOnTheHull = only("marking", "cutout", "mount", "lines", "hull", "offsets", "geometry", "units");
 
     /** A package of core that knows only these others of ours. */
     static ArchRule only(String subject, String... known) {

@@ -34,6 +34,9 @@ public final class SheetSet {
         SheetTask task = new SheetTask(record, table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
+        if (record.advised().isPresent()) {
+            set.sheet("sheet-2-marking-out", "sheet 2 (marking out)", task, MarkingSheet::new);
+        }
         record.pocket().ifPresent(pocket -> {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
             set.cutFile(pocket);

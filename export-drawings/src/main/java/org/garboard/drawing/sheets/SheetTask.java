@@ -5,6 +5,12 @@ import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
 import org.garboard.hull.Hull;
+import org.garboard.marking.MarkingOut;
+import org.garboard.marking.MarkingPlan;
+import org.garboard.mount.Seat;
+import org.garboard.siting.Site;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
@@ -20,6 +26,9 @@ import org.garboard.offsets.Station;
 record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
                  Lettering lettering) implements SheetSubject<SheetTask> {
 
+    /** Marks on the keel line stand whole numbers of these apart [m]: 100 mm, 6 in. */
+    private static final double METRIC_ARM = 0.1;
+    private static final double FEET_ARM = 0.1524;
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
 
     SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
@@ -68,6 +77,18 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
         return hull.foot() - x;
     }
 
+    /** How the advised place is marked out; empty where no place is advised. */
+    Optional<MarkingOut> marking() {
+        double round = job().drawing().units() == DrawingWish.Units.MILLIMETRES ? METRIC_ARM : FEET_ARM;
+        return record.advised().map(advised -> advised.mount().seat() == Seat.ATHWART_KEEL && record.pocket().isPresent()
+                ? MarkingPlan.of(hull, table, record.pocket().get(), round)
+                : MarkingPlan.of(hull, table, place(advised.sites().get(0)), round));
+    }
+
+    private static Vector3D place(Site site) {
+        return Vector3D.of(site.x(), site.y(), site.z());
+    }
+
     @Override
     public String boat() {
         return job().hullNumber().isBlank() ? job().boat() : job().boat() + ", hull no. " + job().hullNumber();
@@ -86,7 +107,7 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
 
     @Override
     public String sheets() {
-        return record.pocket().isPresent() ? "set: 1 siting, 4 pocket" : "set: 1 siting";
+        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "");
     }
 
     @Override

@@ -37,7 +37,8 @@ class SheetSetTest {
 
     @Test
     void exact_filesOfTheSet() {
-        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
+        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-2-marking-out.dxf",
+                "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
                 "pocket-outside-up_mm_1to1.dxf", "set.pdf"), names(drawn(Units.MILLIMETRES, Paper.A3)));
     }
 
@@ -47,7 +48,7 @@ class SheetSetTest {
         SitingRecord without = new SitingRecord(with.job(), BottomFeatures.NOT_LISTED, with.sitings(), with.advised(), Optional.empty(),
                 "ramps of 1:8 run off the ends of the table; ramps of 1:5.0 or steeper");
         DrawnSet set = SheetSet.draw(without, BOAT.table(), Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
-        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "set.pdf"), names(set));
+        assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "set.pdf"), names(set));
     }
 
     /** What cannot be read is not drawn, and both sheets say so; nor is anything cut without them. */
@@ -55,7 +56,7 @@ class SheetSetTest {
     void badInput_paperTooSmall() {
         DrawnSet set = drawn(Units.MILLIMETRES, Paper.A4);
         assertEquals(List.of(), names(set));
-        assertEquals(List.of("sheet 1 (siting)", "sheet 4 (pocket)", "cut file (pocket)"),
+        assertEquals(List.of("sheet 1 (siting)", "sheet 2 (marking out)", "sheet 4 (pocket)", "cut file (pocket)"),
                 set.refusals().stream().map(SheetRefusal::sheet).toList());
     }
 

@@ -1,0 +1,50 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Table;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.Wrap;
+import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Lettering;
+
+/** Tables under a heading whose columns are as wide as their cells want, or narrower. */
+final class Columns {
+    /** Columns that are filled in by hand, in letter heights. */
+    private static final double BY_HAND = 8;
+
+    private Columns() {
+    }
+
+    /** The widest shape first. */
+    static List<Cluster> shapes(String heading, List<List<String>> rows, Lettering lettering) {
+        return Stream.of(40.0, 30.0, 22.0, 16.0, 13.0)
+                .map(letters -> headed(heading, fitted(rows, letters * lettering.tables(), lettering), lettering)).toList();
+    }
+
+    private static Cluster headed(String heading, Table table, Lettering lettering) {
+        Text text = Text.level(Layer.TEXT, heading, new Point(0, 0.6 * lettering.headings()), lettering.headings(),
+                Anchor.LEFT);
+        return Cluster.of(List.of(text, table));
+    }
+
+    private static Table fitted(List<List<String>> rows, double widest, Lettering lettering) {
+        List<Double> widths = new ArrayList<>();
+        for (int column = 0; column < rows.get(0).size(); column++) {
+            double width = 0;
+            boolean blank = true;
+            for (int row = 0; row < rows.size(); row++) {
+                blank &= row == 0 || rows.get(row).get(column).isBlank();
+                for (String line : Wrap.lines(rows.get(row).get(column), widest, lettering.tables())) {
+                    width = Math.max(width, Table.columnFor(line, lettering.tables()));
+                }
+            }
+            widths.add(blank ? Math.max(width, BY_HAND * lettering.tables()) : width);
+        }
+        return Table.wrapped(new Point(0, 0), widths, rows, lettering.tables());
+    }
+}

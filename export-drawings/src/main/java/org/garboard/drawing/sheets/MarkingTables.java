@@ -1,0 +1,89 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Notes;
+import org.garboard.marking.Mark;
+import org.garboard.marking.MarkedLength;
+import org.garboard.marking.MarkingOut;
+import org.garboard.marking.MarkingOut.Datum;
+
+/** Marks, tapes and how to go about it, in words and figures. */
+final class MarkingTables {
+    /** A chord is told beside a tape when it is shorter by more than this [m]; less is not read off a tape. */
+    private static final double TOLD = 0.0005;
+
+    private final SheetTask task;
+    private final MarkingOut plan;
+    private final Figures figures;
+
+    MarkingTables(SheetTask task, MarkingOut plan) {
+        this.task = task;
+        this.plan = plan;
+        this.figures = task.figures();
+    }
+
+    List<Cluster> marks() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Mark", "What it is"));
+        for (Mark mark : plan.marks()) {
+            rows.add(List.of(mark.letter(), mark.words()));
+        }
+        return Columns.shapes("MARKS", rows, task.lettering());
+    }
+
+    List<Cluster> lengths() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Tape", "Held", "Length, SKIN", "STRAIGHT", "Within", "Stop at", "For", "Measured", "By, tape, date"));
+        for (MarkedLength length : plan.lengths()) {
+            double straight = length.tape().straight();
+            rows.add(List.of(name(length), length.way().words(), figures.length(length.metres()),
+                    length.metres() - straight > TOLD ? figures.length(straight) : "the same", figures.within(length.within()),
+                    figures.within(2 * length.within()), use(length.use()), "", ""));
+        }
+        return Columns.shapes("TAPES", rows, task.lettering());
+    }
+
+    static String name(MarkedLength length) {
+        return length.from().letter() + " to " + length.to().letter();
+    }
+
+    private static String use(MarkedLength.Use use) {
+        return switch (use) {
+            case SETS -> "setting";
+            case CHECKS -> "CHECK";
+            case SHAPE -> "SHAPE";
+        };
+    }
+
+    Notes steps() {
+        List<String> steps = new ArrayList<>();
+        if (plan.datum() == Datum.END_OF_TABLE) {
+            steps.add("NOTHING ON THE BOAT IS KNOWN TO STAND WHERE THE " + task.table().word().toUpperCase(Locale.ROOT)
+                    + " ENDS: A is not marked out until whoever drew the " + task.table().word() + " says where it lies on the boat. "
+                    + "Write it here: ____________________  A row Transom in the table, with the x of its bottom corner, settles it.");
+        }
+        steps.add("Snap the centreline along the keel with a string. A fair keel line is the datum for all marks on it.");
+        steps.add("Tape along the keel line from A; mark the others on it in the order of the table.");
+        steps.add("Square the athwartships line by equal swings of the tape from C and D, not by a carpenter's square on curved skin.");
+        steps.add("Then tape the lengths called CHECK, pulled tight over the skin from mark to mark. Off by more than Within: do it again. "
+                + "Off by Stop at or more: STOP, the boat is not as drawn; the place is NOT KNOWN.");
+        if (plan.lengths().stream().anyMatch(length -> length.use() == MarkedLength.Use.SHAPE)) {
+            steps.add("SHAPE: the two diagonals of the opening are alike within 2 mm of each other. Lay the template (sheet 3) on E and the corners.");
+        } else if (plan.marks().stream().anyMatch(mark -> mark.place().getY() != 0)) {
+            steps.add("The other side is the mirror image: the same figures, if the same place is wanted there.");
+        }
+        steps.add("SKIN: tape bent along the skin. STRAIGHT: the chord between the two marks.");
+        for (MarkedLength length : plan.lengths()) {
+            if (!length.tape().touches()) {
+                steps.add("Tape " + name(length) + " bridges a hollow and stands off the skin by up to "
+                        + Figures.tenths(length.tape().standsOff() * 1000) + " mm: pull it tight, do not press it in.");
+            }
+        }
+        steps.add("Compare the deadrise at E with sheet 1: more than 1.0° off is NOT KNOWN. Then a pilot hole at E, and look from inside before cutting.");
+        steps.add(SurfaceNote.of(task));
+        return Notes.numbered("MARKING OUT", steps);
+    }
+}
