@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class RunCommandTest {
     private static final List<String> WHOLE_SET = List.of("hull-cutout-outside-up_mm_1to1.dxf",
         "pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
-        "sheet-4-pocket.dxf", "sheet-4-pocket.svg", "transducer-body_mm.obj", "transducer-body_mm.stl");
+        "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
+        "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
 
     @TempDir
     private Path folder;
@@ -50,8 +51,9 @@ class RunCommandTest {
         assertEquals(7, lines.size(), shell.out());
         assertTrue(lines.get(0).startsWith("Advised: flush through-hull, "), shell.out());
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
-        assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "pocket-outside-up_mm_1to1.dxf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
+        assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, "
+            + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
+            + "template-A4.pdf, template-Letter.pdf, pocket-outside-up_mm_1to1.dxf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
             + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(6));
     }
 
@@ -136,7 +138,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(4, shell.code());
         assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());
-        assertEquals(3, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
+        assertEquals(4, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
         assertEquals(List.of("record.xml"), names());
     }
 

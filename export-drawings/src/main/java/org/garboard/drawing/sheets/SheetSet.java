@@ -10,15 +10,17 @@ import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.pdf.SheetPdf;
+import org.garboard.drawing.template.TemplatePages;
+import org.garboard.drawing.template.TilePaper;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.HullOffsets;
 
 /**
- * The set of drawings of one job: {@code sheet-1-siting.dxf} and {@code .svg} always; where a
- * pocket is built, {@code sheet-4-pocket.dxf} and {@code .svg} and the cut file
- * {@code pocket-outside-up_mm_1to1.dxf}. What is to be looked at before cutting and measured after it stands
- * on the two sheets, so where one of them cannot be drawn there is no cut file.
+ * The set of drawings of one job: {@code sheet-1-siting.dxf} and {@code .svg} always, {@code sheet-2-marking-out} where
+ * a place is advised; where a pocket is built {@code sheet-4-pocket}, its template on A4 and Letter and the cut file
+ * {@code pocket-outside-up_mm_1to1.dxf}; all sheets once more in {@code set.pdf}. What is to be looked at before cutting
+ * and measured after it stands on the sheets, so where one of them cannot be drawn there is nothing to cut by.
  */
 public final class SheetSet {
 
@@ -39,7 +41,7 @@ public final class SheetSet {
         }
         record.pocket().ifPresent(pocket -> {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
-            set.cutFile(pocket);
+            set.toCut(task, pocket);
         });
         set.inOneFile();
         return new DrawnSet(set.drawings, set.refusals);
@@ -63,12 +65,16 @@ public final class SheetSet {
         }
     }
 
-    private void cutFile(Pocket pocket) {
+    private void toCut(SheetTask task, Pocket pocket) {
         if (refusals.isEmpty()) {
+            for (TilePaper paper : TilePaper.values()) {
+                drawings.add(new NamedDrawing("template-" + paper.words() + ".pdf",
+                        SheetPdf.write(TemplatePages.of(PocketTemplate.of(task, pocket), paper))));
+            }
             drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf", cutDxf(pocket)));
         } else {
-            refusals.add(new SheetRefusal("cut file (pocket)", "the cautions and check measurements that belong to it stand "
-                    + "on sheets that could not be drawn", "what works for them works for it"));
+            refusals.add(new SheetRefusal("template and cut file (pocket)", "the cautions and check measurements that belong to them stand "
+                    + "on sheets that could not be drawn", "what works for those works for these"));
         }
     }
 

@@ -39,7 +39,7 @@ class SheetSetTest {
     void exact_filesOfTheSet() {
         assertEquals(List.of("sheet-1-siting.dxf", "sheet-1-siting.svg", "sheet-2-marking-out.dxf",
                 "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
-                "pocket-outside-up_mm_1to1.dxf", "set.pdf"), names(drawn(Units.MILLIMETRES, Paper.A3)));
+                "template-A4.pdf", "template-Letter.pdf", "pocket-outside-up_mm_1to1.dxf", "set.pdf"), names(drawn(Units.MILLIMETRES, Paper.A3)));
     }
 
     @Test
@@ -56,7 +56,7 @@ class SheetSetTest {
     void badInput_paperTooSmall() {
         DrawnSet set = drawn(Units.MILLIMETRES, Paper.A4);
         assertEquals(List.of(), names(set));
-        assertEquals(List.of("sheet 1 (siting)", "sheet 2 (marking out)", "sheet 4 (pocket)", "cut file (pocket)"),
+        assertEquals(List.of("sheet 1 (siting)", "sheet 2 (marking out)", "sheet 4 (pocket)", "template and cut file (pocket)"),
                 set.refusals().stream().map(SheetRefusal::sheet).toList());
     }
 

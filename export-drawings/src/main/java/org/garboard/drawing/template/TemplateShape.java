@@ -1,0 +1,27 @@
+package org.garboard.drawing.template;
+
+import java.util.List;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.Point;
+
+/**
+ * What a template shows, in its own frame.
+ *
+ * @param title of the file
+ * @param heading boat, drawing, revision and date, on every page
+ * @param outline to be cut, closed, the first corner not repeated
+ * @param strokes other lines
+ * @param checks what is measured across the joined tiles, a sentence each
+ */
+public record TemplateShape(String title, String heading, List<Point> outline, List<Line> strokes, List<String> checks) {
+    public TemplateShape {
+        outline = List.copyOf(outline);
+        strokes = List.copyOf(strokes);
+        checks = List.copyOf(checks);
+    }
+
+    Box extents() {
+        return strokes.stream().map(Line::bounds).reduce(Box.around(outline), Box::joinedWith);
+    }
+}

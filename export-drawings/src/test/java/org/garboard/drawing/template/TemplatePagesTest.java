@@ -1,0 +1,148 @@
+package org.garboard.drawing.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.garboard.drawing.Box;
+import org.garboard.drawing.Flattened;
+import org.garboard.drawing.Ink;
+import org.garboard.drawing.Layer;
+import org.garboard.drawing.Line;
+import org.garboard.drawing.OutsideReader;
+import org.garboard.drawing.Point;
+import org.garboard.drawing.Sheet;
+import org.garboard.drawing.StrokesInFile;
+import org.garboard.drawing.Text;
+import org.garboard.drawing.pdf.SheetPdf;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class TemplatePagesTest {
+    /** A lens of 480 by 320 mm: crosses every seam slantwise. */
+    private static final TemplateShape SHAPE = new TemplateShape("Template: lens", "Sample boat, SB-01 sheet 3, revision A, 2026-03-14",
+            lens(), List.of(new Line(Layer.MARK, new Point(-230, 0), new Point(230, 0))), List.of("length over all: 480", "width over all: 320"));
+
+    private static List<Point> lens() {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < 120; i++) {
+            double turn = 2 * Math.PI * i / 120;
+            points.add(new Point(240 * Math.cos(turn), 160 * Math.sin(turn)));
+        }
+        return points;
+    }
+
+    private static double distance(double x, double y, Point from, Point to) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double share = Math.max(0, Math.min(1, ((x - from.x()) * dx + (y - from.y()) * dy) / (dx * dx + dy * dy)));
+        return Math.hypot(x - from.x() - share * dx, y - from.y() - share * dy);
+    }
+
+    /** Strokes in the window of each page, put back in the template's frame, lie on the outline within 0.05 mm and cover all of it. */
+    @ParameterizedTest
+    @EnumSource(TilePaper.class)
+    void exact_tilesShowTheOutline(TilePaper paper) {
+        List<Sheet> pages = TemplatePages.of(SHAPE, paper);
+        byte[] file = SheetPdf.write(pages);
+        TileGrid grid = TileGrid.over(SHAPE.extents(), paper);
+        double[] covered = new double[SHAPE.outline().size()];
+        int page = 0;
+        for (TileGrid.Tile tile : grid.tiles()) {
+            if (page + 1 >= pages.size() || !pages.get(page + 1).title().endsWith("tile " + tile.name())) {
+                continue;
+            }
+            page++;
+            Box window = paper.window();
+            for (double[] stroke : StrokesInFile.ofPdf(file, page).segments()) {
+                double x1 = stroke[0] - window.left() + tile.window().left();
+                double y1 = stroke[1] - window.bottom() + tile.window().bottom();
+                double x2 = stroke[2] - window.left() + tile.window().left();
+                double y2 = stroke[3] - window.bottom() + tile.window().bottom();
+                for (int i = 0; i < covered.length; i++) {
+                    Point from = SHAPE.outline().get(i);
+                    Point to = SHAPE.outline().get((i + 1) % covered.length);
+                    if (distance(x1, y1, from, to) < 0.05 && distance(x2, y2, from, to) < 0.05) {
+                        covered[i] += Math.hypot(x2 - x1, y2 - y1);
+                    }
+                }
+            }
+        }
+        assertEquals(pages.size() - 1, page);
+        assertTrue(page >= 4, "tiles: " + page);
+        for (int i = 0; i < covered.length; i++) {
+            assertTrue(covered[i] >= SHAPE.outline().get(i).distanceTo(SHAPE.outline().get((i + 1) % covered.length)) - 0.05, "chord " + i);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(TilePaper.class)
+    void law_noTwoTextsOverlapNorLeaveThePage(TilePaper paper) {
+        for (Sheet page : TemplatePages.of(SHAPE, paper)) {
+            List<Text> texts = Flattened.of(page).texts();
+            Box edge = new Box(0, 0, page.width(), page.height());
+            for (int i = 0; i < texts.size(); i++) {
+                assertTrue(edge.grownBy(-4).contains(texts.get(i).bounds()), page.title() + ": " + texts.get(i));
+                for (int j = 0; j < i; j++) {
+                    assertTrue(!Ink.meets(texts.get(i).corners(), texts.get(j).corners()), page.title() + ": " + texts.get(i).words() + " / " + texts.get(j).words());
+                }
+                for (Layer layer : List.of(Layer.CUT, Layer.SCALE_CHECK, Layer.MARK)) {
+                    Text text = texts.get(i);
+                    assertTrue(Flattened.of(page).on(layer).stream().filter(entity -> !(entity instanceof Text))
+                            .flatMap(entity -> Ink.of(entity).stream()).noneMatch(figure -> Ink.meets(text.corners(), figure))
+                            || page.title().equals(SHAPE.title()) && layer == Layer.CUT, page.title() + ": " + text.words() + " crossed by " + layer);
+                }
+            }
+        }
+    }
+
+    /** Poppler at 600 dpi: page size, and the level and the upright ruler of 100 mm within 0.1 mm on every page. */
+    @ParameterizedTest
+    @EnumSource(TilePaper.class)
+    void exact_rulersInPoppler(TilePaper paper, @TempDir Path folder) throws IOException {
+        OutsideReader.POPPLER.require();
+        Path file = folder.resolve("template.pdf");
+        byte[] bytes = SheetPdf.write(TemplatePages.of(SHAPE, paper));
+        Files.write(file, bytes);
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            assertEquals(paper.width() / 25.4 * 72, document.getPage(0).getMediaBox().getWidth(), 0.01);
+            assertEquals(paper.height() / 25.4 * 72, document.getPage(0).getMediaBox().getHeight(), 0.01);
+        }
+        assertEquals(0, OutsideReader.POPPLER.run(List.of("-r", "600", "-gray", "-png", "-f", "2", "-l", "2", "-singlefile", file.toString(),
+                folder.resolve("page").toString())).exit());
+        BufferedImage image = ImageIO.read(folder.resolve("page.png").toFile());
+        Box window = paper.window();
+        // across the outer ticks, 2.5 mm off the ruler, where only they reach
+        double left = stroke(image, paper.left(), window.bottom() - 7 - 2.5, 1, 0, paper);
+        double right = stroke(image, paper.left() + 100, window.bottom() - 7 - 2.5, 1, 0, paper);
+        assertEquals(100, right - left, 0.1);
+        double low = stroke(image, window.right() + 4 + 2.5, window.bottom(), 0, 1, paper);
+        double high = stroke(image, window.right() + 4 + 2.5, window.bottom() + 100, 0, 1, paper);
+        assertEquals(100, high - low, 0.1);
+    }
+
+    /** Middle of the dark run within 1 mm of a place, along a direction [mm]. */
+    private static double stroke(BufferedImage image, double x, double y, int alongX, int alongY, TilePaper paper) {
+        double sum = 0;
+        int count = 0;
+        for (double off = -1; off <= 1; off += 0.01) {
+            double atX = x + off * alongX;
+            double atY = y + off * alongY;
+            if ((image.getRGB((int) (atX / 25.4 * 600), (int) ((paper.height() - atY) / 25.4 * 600)) & 0xff) < 128) {
+                sum += alongX * atX + alongY * atY;
+                count++;
+            }
+        }
+        assertTrue(count > 0, "no stroke at " + x + ", " + y);
+        return sum / count;
+    }
+}
