@@ -70,13 +70,13 @@ final class RunCommand implements Callable<Integer> {
         Hull hull = source.table().hull(source.job().fit());
         SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), threads.count());
         Answer answer = new Answer(decided, source.table().table().origin());
+        ThroughHullParts parts = ThroughHullParts.of(hull, decided);
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
-            new Provenance(Version.number(), source.table().file().sha256()));
+            new Provenance(Version.number(), source.table().file().sha256()), parts.cut());
         List<OutputFile> files = new ArrayList<>(set.drawings().stream()
             .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
             .toList());
         List<SheetRefusal> refusals = new ArrayList<>(set.refusals());
-        ThroughHullParts parts = ThroughHullParts.of(hull, decided);
         refusals.addAll(parts.refusals());
         // what is to be looked at before cutting stands on the sheets: without them there are no parts
         if (set.refusals().isEmpty()) {

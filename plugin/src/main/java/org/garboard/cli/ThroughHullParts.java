@@ -27,6 +27,8 @@ final class ThroughHullParts {
     private final List<SheetRefusal> refusals = new ArrayList<>();
     private final List<String> words = new ArrayList<>();
 
+    private Optional<Template> cut = Optional.empty();
+
     private ThroughHullParts() {
     }
 
@@ -52,6 +54,7 @@ final class ThroughHullParts {
     }
 
     private void write(FlushCutout cutout) {
+        cut = Optional.of(cutout.templates().get(0));
         for (NamedSolid part : cutout.solids()) {
             files.add(new OutputFile(part.name() + "_mm.stl", StlFile.of(part.solid())));
             files.add(new OutputFile(part.name() + "_mm.obj", ObjFile.of(part.name(), part.solid())));
@@ -60,6 +63,11 @@ final class ThroughHullParts {
             files.add(new OutputFile(TemplateCutFile.fileName(template), TemplateCutFile.dxf(template)));
         }
         words.addAll(CutoutWords.lines(cutout));
+    }
+
+    /** The outline that is cut through the skin. */
+    Optional<Template> cut() {
+        return cut;
     }
 
     List<OutputFile> files() {

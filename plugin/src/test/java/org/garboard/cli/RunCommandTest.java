@@ -53,7 +53,7 @@ class RunCommandTest {
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, "
             + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "template-A4.pdf, template-Letter.pdf, pocket-outside-up_mm_1to1.dxf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
+            + "pocket-outside-up_mm_1to1.dxf, template-A4.pdf, template-Letter.pdf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
             + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(6));
     }
 

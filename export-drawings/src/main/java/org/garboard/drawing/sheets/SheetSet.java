@@ -5,12 +5,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.cutout.Pocket;
+import org.garboard.cutout.template.Template;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.pdf.SheetPdf;
 import org.garboard.drawing.template.TemplatePages;
+import org.garboard.drawing.template.TemplateShape;
 import org.garboard.drawing.template.TilePaper;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
@@ -31,8 +34,18 @@ public final class SheetSet {
     private SheetSet() {
     }
 
-    /** Draws the set. The same input gives the same bytes. */
+    /** Draws the set where nothing but a pocket is cut. The same input gives the same bytes. */
     public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
+        return draw(record, table, hull, provenance, Optional.empty());
+    }
+
+    /**
+     * Draws the set. The same input gives the same bytes.
+     *
+     * @param cutout what is cut for an advised mount through the skin
+     */
+    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance,
+                                Optional<Template> cutout) {
         SheetTask task = new SheetTask(record, table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
@@ -41,8 +54,9 @@ public final class SheetSet {
         }
         record.pocket().ifPresent(pocket -> {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
-            set.toCut(task, pocket);
+            set.cutFile(pocket);
         });
+        set.templates(task, cutout);
         set.inOneFile();
         return new DrawnSet(set.drawings, set.refusals);
     }
@@ -65,12 +79,21 @@ public final class SheetSet {
         }
     }
 
-    private void toCut(SheetTask task, Pocket pocket) {
+    private void templates(SheetTask task, Optional<Template> cutout) {
+        List<TemplateShape> shapes = new ArrayList<>();
+        cutout.ifPresent(template -> shapes.add(PaperTemplate.of(task, template)));
+        task.record().pocket().ifPresent(pocket -> shapes.add(PaperTemplate.of(task, pocket)));
+        if (shapes.isEmpty() || !refusals.isEmpty()) {
+            return;
+        }
+        for (TilePaper paper : TilePaper.values()) {
+            drawings.add(new NamedDrawing("template-" + paper.words() + ".pdf",
+                    SheetPdf.write(shapes.stream().flatMap(shape -> TemplatePages.of(shape, paper).stream()).toList())));
+        }
+    }
+
+    private void cutFile(Pocket pocket) {
         if (refusals.isEmpty()) {
-            for (TilePaper paper : TilePaper.values()) {
-                drawings.add(new NamedDrawing("template-" + paper.words() + ".pdf",
-                        SheetPdf.write(TemplatePages.of(PocketTemplate.of(task, pocket), paper))));
-            }
             drawings.add(new NamedDrawing("pocket-outside-up_mm_1to1.dxf", cutDxf(pocket)));
         } else {
             refusals.add(new SheetRefusal("template and cut file (pocket)", "the cautions and check measurements that belong to them stand "

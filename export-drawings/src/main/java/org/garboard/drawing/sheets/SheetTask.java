@@ -107,7 +107,7 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
 
     @Override
     public String sheets() {
-        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 3 template, 4 pocket" : "");
+        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + "; 3 template apart";
     }
 
     @Override
