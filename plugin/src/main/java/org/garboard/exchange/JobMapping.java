@@ -38,7 +38,8 @@ final class JobMapping {
             new Particulars(TransducerMapping.toDetails(job.getTransducer()),
                 Optional.ofNullable(job.getSkin()).map(SkinMapping::toSkin),
                 Optional.ofNullable(job.getRooms()).map(RoomsMapping::toInside),
-                Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports), Optional.empty(),
+                Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports),
+                Optional.ofNullable(job.getCraft()).map(CraftMapping::toCraft),
                 ThroughHullMapping.toWish(job)));
     }
 

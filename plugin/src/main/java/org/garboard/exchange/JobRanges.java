@@ -56,6 +56,9 @@ final class JobRanges {
         if (job.getFeatures() != null) {
             faults.addAll(new FeatureRanges(file, reading).faults(job.getFeatures()));
         }
+        if (job.getCraft() != null) {
+            faults.addAll(new CraftRanges(file, reading).faults(job.getCraft()));
+        }
         faults.addAll(new ParticularsRanges(file, reading).faults(job));
         if (job.getPocket() != null) {
             checkPocket(job.getPocket());

@@ -32,6 +32,7 @@ final class RecordMapping {
         bean.setBoat(boat(job));
         bean.setTransducer(transducer(job.transducer()));
         bean.setFeatures(FeatureMapping.toBean(decided.features()));
+        job.particulars().craft().ifPresent(craft -> bean.setCraft(CraftMapping.toBean(craft, source.hull())));
         source.keel().ifPresent(keel -> bean.setKeel(keel(keel)));
         bean.setPocketWish(pocketWish(job.pocket()));
         bean.setDrawing(drawing(job.drawing()));

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Feature;
+import org.garboard.exchange.CraftOnHull;
 import org.garboard.exchange.FileFault;
 import org.garboard.exchange.FileHash;
 import org.garboard.exchange.JobFile;
@@ -22,9 +23,25 @@ import org.garboard.units.FixedDecimal;
  * @param job the job
  * @param file the job file, named without folders
  * @param table its table of offsets, named as in the job
+ * @param text the job file as it stands
  */
-public record JobSource(Job job, FileHash file, TableSource table) {
+public record JobSource(Job job, FileHash file, TableSource table, Text text) {
     private static final int MOST_BYTES = 2 << 20;
+
+    /** A file's bytes and the name that messages call it by. */
+    public static final class Text {
+        private final String name;
+        private final byte[] bytes;
+
+        private Text(String name, byte[] bytes) {
+            this.name = name;
+            this.bytes = bytes;
+        }
+
+        private List<String> faultsOn(Hull hull) {
+            return CraftOnHull.faults(name, bytes, hull).stream().map(FileFault::message).toList();
+        }
+    }
 
     public static JobSource read(Path path) throws InputFault {
         byte[] bytes = InputFile.read(path, MOST_BYTES);
@@ -34,7 +51,7 @@ public record JobSource(Job job, FileHash file, TableSource table) {
         }
         Job job = ((JobReading.Read) reading).job();
         FileHash file = FileHash.of(path.getFileName().toString(), bytes);
-        return new JobSource(job, file, TableSource.read(tablePath(path, job), job.tableFile()));
+        return new JobSource(job, file, TableSource.read(tablePath(path, job), job.tableFile()), new Text(path.toString(), bytes));
     }
 
     /** What job and table tell of the bottom, laid on the hull drawn from the table. */
@@ -48,6 +65,9 @@ public record JobSource(Job job, FileHash file, TableSource table) {
         }
         job.particulars().off(hull).forEach(each -> off.add(file.name() + ": " + each + ", which runs from x = "
             + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m; correct where it is"));
+        if (job.particulars().craft().isPresent()) {
+            off.addAll(text.faultsOn(hull));
+        }
         if (!off.isEmpty()) {
             throw new InputFault(off);
         }
