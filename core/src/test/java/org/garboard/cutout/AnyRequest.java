@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.statistics.Statistics;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
+import org.garboard.skin.Layup;
 import org.garboard.units.Angle;
 
 /** A request drawn by lot: half of them such as a yard would make, half of them silly. */
@@ -51,9 +51,9 @@ final class AnyRequest {
     }
 
     ThroughHullWish wish() {
-        SkinBuild skin = lot.nextBoolean() ? new SkinBuild.OneMaterial(usual() ? from(0.005, 0.025) : Math.min(0.9, any()))
-            : usual() ? new SkinBuild.Cored(from(0.002, 0.006), from(0.010, 0.025), from(0.002, 0.005))
-            : new SkinBuild.Cored(Math.min(0.3, any()), Math.min(0.3, any()), Math.min(0.3, any()));
+        Layup skin = lot.nextBoolean() ? new Layup.Whole(usual() ? from(0.005, 0.025) : Math.min(0.9, any()))
+            : usual() ? new Layup.Sandwich(from(0.002, 0.006), Layup.Core.FOAM, from(0.010, 0.025), from(0.002, 0.005))
+            : new Layup.Sandwich(Math.min(0.3, any()), Layup.Core.FOAM, Math.min(0.3, any()), Math.min(0.3, any()));
         return new ThroughHullWish(lot.nextInt(8) == 0 ? Optional.empty() : Optional.of(skin), usual() ? from(0, 0.005) : Math.min(1, any()),
             usual() ? from(0.02, 0.05) : Math.min(1, any()), usual() ? from(0.01, 0.03) : Math.min(1, any()),
             lot.nextInt(3) == 0 ? OptionalDouble.of(usual() ? from(0.08, 0.15) : Math.min(1, any())) : OptionalDouble.empty(),

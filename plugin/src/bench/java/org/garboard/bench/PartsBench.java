@@ -3,7 +3,6 @@ package org.garboard.bench;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.fairing.FairingBlock;
@@ -13,6 +12,7 @@ import org.garboard.cutout.flush.FlushCut;
 import org.garboard.cutout.flush.FlushCutout;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.hull.Hull;
+import org.garboard.skin.Layup;
 import org.garboard.units.Angle;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -48,7 +48,7 @@ public class PartsBench {
     public void setUp() {
         hull = Hull.faired(DemoHull.table("outboard-39"));
         body = new Transducer("body", 0.096, 0.076, 0.028, 0.020, 0.020, Angle.ofDegrees(20));
-        wish = new ThroughHullWish(Optional.of(new SkinBuild.OneMaterial(0.011)), ThroughHullWish.GAP, ThroughHullWish.OVERLAP,
+        wish = new ThroughHullWish(Optional.of(new Layup.Whole(0.011)), ThroughHullWish.GAP, ThroughHullWish.OVERLAP,
                 ThroughHullWish.BLOCK, OptionalDouble.empty(), chordMm / 1000);
     }
 

@@ -1,7 +1,6 @@
 package org.garboard.cli;
 
 import java.util.Optional;
-import org.garboard.craft.SkinBuild;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.siting.Site;
@@ -15,7 +14,7 @@ final class SkinAtSite {
     private SkinAtSite() {
     }
 
-    static Optional<SkinBuild> build(Job job, Hull hull, Site site) {
+    static Optional<Layup> build(Job job, Hull hull, Site site) {
         if (job.particulars().skin().isEmpty()) {
             return Optional.empty();
         }
@@ -23,10 +22,10 @@ final class SkinAtSite {
         if (!(skin.thicknessAt(site.x(), site.y()) instanceof ThicknessHere.Told told)) {
             return Optional.empty();
         }
-        if (skin.layup().isPresent() && skin.layup().get() instanceof Layup.Sandwich cored) {
-            return Optional.of(new SkinBuild.Cored(cored.outerSkin(), cored.coreThickness(), cored.innerSkin()));
+        if (skin.layup().isPresent() && skin.layup().get() instanceof Layup.Sandwich) {
+            return skin.layup();
         }
         // what reaches through must reach through the thickest
-        return Optional.of(new SkinBuild.OneMaterial(told.largest()));
+        return Optional.of(new Layup.Whole(told.largest()));
     }
 }

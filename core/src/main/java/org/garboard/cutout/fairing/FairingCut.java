@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -25,9 +24,10 @@ import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.cutout.skin.Skin;
 import org.garboard.cutout.skin.SmoothPiece;
 import org.garboard.cutout.template.Development;
-import org.garboard.cutout.template.Template;
 import org.garboard.cutout.template.Template.RoundHole;
+import org.garboard.cutout.template.Template;
 import org.garboard.hull.Hull;
+import org.garboard.skin.Layup;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
 import org.garboard.units.Angle;
@@ -76,7 +76,7 @@ public final class FairingCut {
         Loop coarse = plan.outline(through.chord(), plan.length() / 10);
         piece.require(frame, coarse, "the fairing block");
         Bend bend = Bend.under(frame, coarse);
-        double skin = through.skin().map(SkinBuild::thickness).orElse(0.0);
+        double skin = through.skin().map(Layup::thickness).orElse(0.0);
         bend.require(skin);
         this.step = bend.step(through.chord(), skin);
         this.outline = plan.outline(through.chord(), step);
@@ -214,7 +214,7 @@ public final class FairingCut {
     }
 
     private Optional<CoreRemoval> core() {
-        return through.skin().filter(SkinBuild.Cored.class::isInstance).map(skin -> CoreRemoval.of((SkinBuild.Cored) skin, 0));
+        return through.skin().filter(Layup.Sandwich.class::isInstance).map(skin -> CoreRemoval.of((Layup.Sandwich) skin, 0));
     }
 
     private void templates(Optional<Loop> stem, List<Loop> holes) throws CannotBeBuilt {

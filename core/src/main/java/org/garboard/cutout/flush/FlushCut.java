@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -25,6 +24,7 @@ import org.garboard.cutout.skin.SmoothPiece;
 import org.garboard.cutout.template.Development;
 import org.garboard.cutout.template.Template;
 import org.garboard.hull.Hull;
+import org.garboard.skin.Layup;
 import org.garboard.solid.Loop;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
@@ -73,7 +73,7 @@ public final class FlushCut {
         } else {
             piece.require(frame, work.cut.loop(wish.chord(), work.coarse), "the cutout");
         }
-        if (wish.skin().orElse(null) instanceof SkinBuild.Cored cored) {
+        if (wish.skin().orElse(null) instanceof Layup.Sandwich cored) {
             piece.require(frame, work.cut.widened(CoreRemoval.of(cored, wish.overlap()).filled()).loop(wish.chord(), work.coarse),
                 "the core that comes out");
         }
@@ -83,8 +83,8 @@ public final class FlushCut {
     private FlushCutout build() throws CannotBeBuilt {
         layFace();
         double hole = body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0;
-        Optional<CoreRemoval> core = wish.skin().filter(SkinBuild.Cored.class::isInstance)
-            .map(skin -> CoreRemoval.of((SkinBuild.Cored) skin, wish.overlap()));
+        Optional<CoreRemoval> core = wish.skin().filter(Layup.Sandwich.class::isInstance)
+            .map(skin -> CoreRemoval.of((Layup.Sandwich) skin, wish.overlap()));
         Loop edge = cut.loop(cuttingChord(), step(cut, 0));
         Optional<Range> thickness = Optional.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();

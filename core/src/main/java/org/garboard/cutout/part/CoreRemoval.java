@@ -1,6 +1,6 @@
 package org.garboard.cutout.part;
 
-import org.garboard.craft.SkinBuild.Cored;
+import org.garboard.skin.Layup.Sandwich;
 
 /**
  * How far beyond the hull's cut a cored skin is opened from inside and filled solid. Distances [m].
@@ -19,8 +19,8 @@ public record CoreRemoval(double filled, double taper) {
      *
      * @param overlap of the block, which must bear on solid
      */
-    public static CoreRemoval of(Cored skin, double overlap) {
-        double filled = Math.max(THICKNESSES * skin.core(), overlap);
-        return new CoreRemoval(filled, filled + SCARF * skin.inner());
+    public static CoreRemoval of(Sandwich skin, double overlap) {
+        double filled = Math.max(THICKNESSES * skin.coreThickness(), overlap);
+        return new CoreRemoval(filled, filled + SCARF * skin.innerSkin());
     }
 }

@@ -2,9 +2,9 @@ package org.garboard.cutout.part;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.garboard.craft.SkinBuild;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.Lengths;
+import org.garboard.skin.Layup;
 
 /**
  * What is asked of a way through the skin. Lengths [m].
@@ -16,7 +16,7 @@ import org.garboard.cutout.Lengths;
  * @param stemLength of the stem above the body's top, where it is told
  * @param chord by which meshes and outlines may stray from true
  */
-public record ThroughHullWish(Optional<SkinBuild> skin, double gap, double overlap, double block,
+public record ThroughHullWish(Optional<Layup> skin, double gap, double overlap, double block,
                               OptionalDouble stemLength, double chord) {
     /** Bedding a side: common practice, no source. */
     public static final double GAP = 0.0025;
@@ -40,7 +40,7 @@ public record ThroughHullWish(Optional<SkinBuild> skin, double gap, double overl
     }
 
     /** The defaults. */
-    public static ThroughHullWish of(Optional<SkinBuild> skin) {
+    public static ThroughHullWish of(Optional<Layup> skin) {
         return new ThroughHullWish(skin, GAP, OVERLAP, BLOCK, OptionalDouble.empty(), CHORD);
     }
 
@@ -50,7 +50,7 @@ public record ThroughHullWish(Optional<SkinBuild> skin, double gap, double overl
      * @param build of the skin, where it is known
      * @param stem its length above the body's top [m], where it is told
      */
-    public ThroughHullWish in(Optional<SkinBuild> build, OptionalDouble stem) {
+    public ThroughHullWish in(Optional<Layup> build, OptionalDouble stem) {
         return new ThroughHullWish(build, gap, overlap, block, stem, chord);
     }
 

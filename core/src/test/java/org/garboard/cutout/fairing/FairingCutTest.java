@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -20,6 +19,7 @@ import org.garboard.flow.cavitation.Inception;
 import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
+import org.garboard.skin.Layup;
 import org.garboard.solid.Loop;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
@@ -32,7 +32,7 @@ class FairingCutTest {
 
     private static FairingWish wish(Planform planform, double height, double lowerDeg) {
         return new FairingWish(planform, 3.5, height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty(), Angle.ofDegrees(lowerDeg),
-            Angle.ofDegrees(0), ThroughHullWish.of(Optional.of(new SkinBuild.OneMaterial(T))));
+            Angle.ofDegrees(0), ThroughHullWish.of(Optional.of(new Layup.Whole(T))));
     }
 
     private static Solid solid(FairingBlock block, String name) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -19,6 +18,7 @@ import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
+import org.garboard.skin.Layup;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 /** Flush through-hulls on flat, V and cylindrical bottoms against closed forms. */
 class FlushCutTest {
     private static final double T = 0.012;
-    private static final SkinBuild SKIN = new SkinBuild.OneMaterial(T);
+    private static final Layup SKIN = new Layup.Whole(T);
     private static final double GAP = ThroughHullWish.GAP;
     private static final double OVER = ThroughHullWish.OVERLAP;
 
@@ -34,7 +34,7 @@ class FlushCutTest {
         return new Transducer("test body", 0.096, 0.076, height, 0.020, stem, Angle.ofDegrees(20));
     }
 
-    private static ThroughHullWish wish(SkinBuild skin) {
+    private static ThroughHullWish wish(Layup skin) {
         return ThroughHullWish.of(Optional.of(skin));
     }
 
@@ -145,7 +145,7 @@ class FlushCutTest {
 
     @Test
     void exact_coreComesOut() throws CannotBeBuilt {
-        FlushCutout cutout = FlushCut.cut(Boats.prismaticV(15), body(0.028, 0.02), wish(new SkinBuild.Cored(0.004, 0.020, 0.003)), 3, 0.5);
+        FlushCutout cutout = FlushCut.cut(Boats.prismaticV(15), body(0.028, 0.02), wish(new Layup.Sandwich(0.004, Layup.Core.FOAM, 0.020, 0.003)), 3, 0.5);
         assertEquals(0.060, cutout.core().orElseThrow().filled(), 1e-12);
         assertEquals(0.060 + 12 * 0.003, cutout.core().orElseThrow().taper(), 1e-12);
         double length = template(cutout, "core-removal").outline().stream().mapToDouble(FlatPoint::u).max().orElseThrow();

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.flush.FlushCut;
@@ -18,6 +17,7 @@ import org.garboard.cutout.skin.HullSkin;
 import org.garboard.cutout.skin.Skin;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
+import org.garboard.skin.Layup;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
@@ -28,7 +28,7 @@ class ChordErrorTest {
     private static final Transducer BODY = new Transducer("test body", 0.20, 0.12, 0.028, 0.020, 0.020, Angle.ofDegrees(0));
 
     private static FlushCutout cut(Hull hull, double chord, double x, double y) throws CannotBeBuilt {
-        ThroughHullWish wish = new ThroughHullWish(Optional.of(new SkinBuild.OneMaterial(0.012)), ThroughHullWish.GAP,
+        ThroughHullWish wish = new ThroughHullWish(Optional.of(new Layup.Whole(0.012)), ThroughHullWish.GAP,
             ThroughHullWish.OVERLAP, ThroughHullWish.BLOCK, OptionalDouble.empty(), chord);
         return FlushCut.cut(hull, BODY, wish, x, y);
     }

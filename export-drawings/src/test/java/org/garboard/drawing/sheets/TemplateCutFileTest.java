@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.garboard.craft.SkinBuild;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -29,6 +28,7 @@ import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.hull.Hull;
 import org.garboard.meshfile.Admesh;
 import org.garboard.meshfile.StlFile;
+import org.garboard.skin.Layup;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,7 +42,7 @@ class TemplateCutFileTest {
     }
 
     private static ThroughHullWish wish() {
-        return ThroughHullWish.of(Optional.of(new SkinBuild.Cored(0.004, 0.015, 0.003)));
+        return ThroughHullWish.of(Optional.of(new Layup.Sandwich(0.004, Layup.Core.FOAM, 0.015, 0.003)));
     }
 
     private static FlushCutout flush() throws CannotBeBuilt {
