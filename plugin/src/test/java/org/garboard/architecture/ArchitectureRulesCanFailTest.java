@@ -57,6 +57,8 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.waterStandsAlone, "org.garboard.flow.water", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.prismsPlaneInWater, "org.garboard.flow.planing", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.attitudeIsOfTheHull, "org.garboard.flow.attitude", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.stepsTrailAir, "org.garboard.flow.steps", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.placesLieInTheFlow, "org.garboard.flow.place", "org.garboard.siting.Site"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.soundLeavesTheCraft, "org.garboard.acoustics", "org.garboard.mount.Mount"),

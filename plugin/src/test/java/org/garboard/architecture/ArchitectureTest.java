@@ -97,7 +97,7 @@ class ArchitectureTest {
     static final ArchRule craftIsAroundTheHull = only("craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "hull", "offsets", "geometry", "units");
+    static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule panelsStandAlone = only("flow.panels");
@@ -118,7 +118,15 @@ class ArchitectureTest {
     static final ArchRule prismsPlaneInWater = only("flow.planing", "flow.layer", "flow.water", "units");
 
     @ArchTest
-    static final ArchRule attitudeIsOfTheHull = only("flow.attitude", "flow.planing", "flow.water", "hydrostatics", "hull", "offsets", "geometry", "units");
+    static final ArchRule attitudeIsOfTheHull = only("flow.attitude", "flow.planing", "flow.steps", "flow.shadow", "flow.water", "craft",
+        "hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule stepsTrailAir = only("flow.steps", "flow.planing", "flow.shadow", "hull", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule placesLieInTheFlow = only("flow.place", "flow.attitude", "flow.planing", "flow.layer", "flow.cavitation", "flow.streams",
+        "flow.water", "hydrostatics", "hull", "geometry", "units");
 
     @ArchTest
     static final ArchRule layersGrowInWater = only("flow.layer", "flow.water", "craft", "geometry", "units");

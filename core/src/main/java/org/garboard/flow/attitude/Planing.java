@@ -1,6 +1,8 @@
 package org.garboard.flow.attitude;
 
+import java.util.List;
 import org.garboard.flow.planing.PrismRun;
+import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.units.Angle;
 
 /** How a hull runs at a planing speed. */
@@ -12,8 +14,13 @@ public sealed interface Planing permits Planing.Running, Planing.NotKnown {
      * @param trim of the base line, positive bow-up
      * @param run of the prism of her mean beam and deadrise over the mean wetted length
      * @param line where the water meets her own bottom
+     * @param water how the water that she has not yet disturbed lies to her
+     * @param doubts what is to be said of it
      */
-    record Running(Angle trim, PrismRun run, StagnationLine line) implements Planing {
+    record Running(Angle trim, PrismRun run, StagnationLine line, WaterSurface water, List<String> doubts) implements Planing {
+        public Running {
+            doubts = List.copyOf(doubts);
+        }
     }
 
     /** No figure. @param reason in words */

@@ -1,8 +1,11 @@
 package org.garboard.flow.attitude;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import org.garboard.flow.planing.Loading;
 import org.garboard.flow.planing.PlaningRange;
+import org.garboard.flow.planing.Porpoising;
 import org.garboard.flow.planing.Prism;
 import org.garboard.flow.planing.PrismBalance;
 import org.garboard.flow.planing.PrismRun;
@@ -11,86 +14,188 @@ import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.offsets.LineKind;
 import org.garboard.units.Angle;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
- * Brings the prism and a real bottom to agreement: beam and chord deadrise are averaged, and the keel's run taken,
+ * Brings the prism and a real bottom to agreement: beam and chord deadrise are averaged, and the keel's chord taken,
  * over the mean wetted length forward of the after end of the bottom (the paper's inputs are labelled average), until
- * they stand still; then the level water, at the prism's draught of the keel there, is laid on the true surface.
+ * they stand still; the load is turned with that chord; then the level water, at the prism's draught of the keel there,
+ * is laid on the true surface.
  */
 public final class PlaningHull {
-    private static final int LOOKS = 200;
-    private static final int MOST_TURNS = 60;
-    private static final double STILL = 1e-7;
-    /** The prism's mean wetted length and that of the true bottom may differ by so much: our choice. */
+    /**
+     * The wetted lengths of keel and of chine, of the prism and of the true bottom, may each differ by this part of the
+     * mean wetted length: our choice. Both set where the bottom is wet, and a mean can agree while one is long and the
+     * other short.
+     */
     private static final double UNLIKE = 0.2;
+    /** Trims of the keel between which one is looked for [deg]. */
+    private static final double LEAST = 2;
+    private static final double MOST = 14.999;
+    private static final int TURNS = 100;
 
     private final Hull hull;
+    private final MeanPrism mean;
     private final double end;
 
     public PlaningHull(Hull hull) {
-        this.hull = hull;
-        this.end = hull.bottomEnd();
+        this(hull, hull.bottomEnd());
     }
 
-    /** Balanced under a load whose lengths count from the bottom's after end, {@link Hull#bottomEnd()}. */
-    public Planing balanced(Stream stream, Loading loading) {
+    /** As if the bottom ended at a place: a step [m]. */
+    PlaningHull(Hull hull, double end) {
+        this.hull = hull;
+        this.end = end;
+        this.mean = new MeanPrism(hull, end);
+    }
+
+    /** Why the planing method is not for a bottom at all. */
+    public static Optional<String> unfit(Hull hull) {
         if (hull.bottomEdge().kind() != LineKind.CHINE) {
-            return new Planing.NotKnown("no chine: the planing method is for bottoms that end at chines");
+            return Optional.of("no chine: the planing method is for bottoms that end at chines");
         }
-        if (!hull.steps().isEmpty()) {
-            return new Planing.NotKnown("a stepped bottom, which the planing method does not cover");
+        return hull.skinLine() != 0 ? Optional.of("a keel below the bottom, which the planing method does not cover") : Optional.empty();
+    }
+
+    /** At the trim that balances the load. */
+    public Planing balanced(Stream stream, Load load) {
+        return settled(stream, load, (balance, rise) -> balance.at(balance.trim()), hull.bottomEdge().y(end) * 2);
+    }
+
+    /** The same, looked for first near a run at another speed. */
+    public Planing balancedNear(Stream stream, Load load, PrismRun near) {
+        return settled(stream, load, (balance, rise) -> balance.at(balance.trimNear(near.trim())), near.beams() * near.prism().beam());
+    }
+
+    /** At a trim of the base line that is told, the load carried. */
+    public Planing trimmed(Stream stream, Load load, Angle trim) {
+        return settled(stream, load, (balance, rise) -> balance.at(Angle.ofRadians(Math.max(1e-3, trim.radians() + rise))),
+            hull.bottomEdge().y(end) * 2);
+    }
+
+    /** With a wetted length of the keel from its after end, along it [m], that was measured: at the trim that carries the load so. */
+    public Planing withWettedKeel(Stream stream, Load load, double wettedKeel) {
+        Optional<String> fault = faultOf(wettedKeel);
+        if (fault.isPresent()) {
+            return new Planing.NotKnown(fault.get());
         }
-        if (hull.skinLine() != 0) {
-            return new Planing.NotKnown("a keel below the bottom, which the planing method does not cover");
+        double rise = mean.rise(wettedKeel);
+        double low = excess(stream, load, wettedKeel, LEAST - Math.toDegrees(rise));
+        double high = excess(stream, load, wettedKeel, MOST - Math.toDegrees(rise));
+        if (!(low < 0 && high > 0)) {
+            return new Planing.NotKnown(String.format(Locale.ROOT, "a wetted keel of %.2f m: at no trim of the keel from 2 to 15 deg does the "
+                + "planing method carry the load so", wettedKeel));
         }
-        double length = hull.bottomEdge().y(end) * 2;
-        for (int turn = 0; turn < MOST_TURNS; turn++) {
+        double trim = new BracketingNthOrderBrentSolver(1e-9, 5).solve(TURNS, each -> excess(stream, load, wettedKeel, each),
+            LEAST - Math.toDegrees(rise), MOST - Math.toDegrees(rise));
+        return measured(stream, load, Angle.ofDegrees(trim), wettedKeel);
+    }
+
+    /** At a trim of the base line and a wetted keel [m] that were both measured, whatever the method lifts so. */
+    public Planing measured(Stream stream, Load load, Angle trim, double wettedKeel) {
+        Optional<String> unfit = unfit(hull).or(() -> faultOf(wettedKeel));
+        if (unfit.isPresent()) {
+            return new Planing.NotKnown(unfit.get());
+        }
+        WaterSurface water = waterAt(trim, wettedKeel);
+        Optional<StagnationLine> line = new LaidLine(hull, water).line(end);
+        if (line.isEmpty()) {
+            return new Planing.NotKnown("at the measured trim and wetted keel the water does not leave the chine within the hull");
+        }
+        double length = meanLength(line.get());
+        Prism prism = mean.over(length);
+        Angle rise = Angle.ofRadians(mean.rise(length));
+        PrismBalance balance = PrismBalance.of(prism, stream, load.alongKeel(hull, end, rise));
+        PrismRun run = balance.measured(Angle.ofRadians(trim.radians() + rise.radians()), length / prism.beam());
+        Optional<String> outside = PlaningRange.outside(run);
+        return outside.<Planing>map(Planing.NotKnown::new).orElseGet(() -> new Planing.Running(trim, run, line.get(), water, doubts(run, load)));
+    }
+
+    private Optional<String> faultOf(double wettedKeel) {
+        double most = end - hull.forwardEnd();
+        return wettedKeel > 0 && wettedKeel < most ? Optional.empty() : Optional.of(String.format(Locale.ROOT,
+            "a wetted keel of %.2f m: it must be more than 0 and less than the bottom's %.2f m", wettedKeel, most));
+    }
+
+    /** By how much the bottom is wet over more than the load needs [m]; most where the chine is wet to the bow, less than nothing where it is dry. */
+    private double excess(Stream stream, Load load, double wettedKeel, double trim) {
+        Optional<StagnationLine> line = new LaidLine(hull, waterAt(Angle.ofDegrees(trim), wettedKeel)).line(end);
+        if (line.isEmpty()) {
+            return -end;
+        }
+        double length = meanLength(line.get());
+        Prism prism = mean.over(length);
+        Angle rise = Angle.ofRadians(mean.rise(length));
+        PrismRun run = PrismBalance.of(prism, stream, load.alongKeel(hull, end, rise)).at(Angle.ofDegrees(trim + rise.degrees()));
+        return length - run.beams() * prism.beam();
+    }
+
+    private WaterSurface waterAt(Angle trim, double wettedKeel) {
+        double x = end - wettedKeel * Math.cos(mean.rise(wettedKeel));
+        return new WaterSurface(hull.keel().z(x), x, trim);
+    }
+
+    private double meanLength(StagnationLine line) {
+        return end - 0.5 * (line.atKeel() + line.atChine());
+    }
+
+    /** Chooses a run of a prism whose keel's chord rises forward by an angle [rad]. */
+    private interface Choice {
+        PrismRun of(PrismBalance balance, double rise);
+    }
+
+    private Planing settled(Stream stream, Load load, Choice choice, double first) {
+        Optional<String> unfit = unfit(hull);
+        if (unfit.isPresent()) {
+            return new Planing.NotKnown(unfit.get());
+        }
+        Agreement agreement = new Agreement(first);
+        while (!agreement.isOver()) {
+            double length = agreement.length();
             if (end - length < hull.forwardEnd()) {
                 return new Planing.NotKnown("the bottom would be wet to the forward end of the table");
             }
-            Prism prism = mean(length);
+            Prism prism = mean.over(length);
             Optional<String> outside = PlaningRange.outside(prism, stream);
             if (outside.isPresent()) {
                 return new Planing.NotKnown(outside.get());
             }
-            PrismBalance balance = PrismBalance.of(prism, stream, loading);
-            PrismRun run = balance.at(balance.trim());
-            double next = run.beams() * prism.beam();
-            if (Math.abs(next - length) <= STILL * length) {
-                return laid(run, length);
+            double rise = mean.rise(length);
+            PrismRun run = choice.of(PrismBalance.of(prism, stream, load.alongKeel(hull, end, Angle.ofRadians(rise))), rise);
+            if (agreement.with(run.beams() * prism.beam() * Math.cos(rise))) {
+                return laid(run, length, rise, load);
             }
-            length = next;
         }
         return new Planing.NotKnown("no mean wetted length was found with which beam and deadrise agree");
     }
 
-    private Planing laid(PrismRun run, double length) {
+    private Planing laid(PrismRun run, double length, double rise, Load load) {
         Optional<String> outside = PlaningRange.outside(run);
         if (outside.isPresent()) {
             return new Planing.NotKnown(outside.get());
         }
-        double rise = Math.atan2(hull.keel().z(end - length) - hull.keel().z(end), length);
         double trim = run.trim().radians() - rise;
         WaterSurface water = new WaterSurface(hull.keel().z(end) + run.draught() / Math.cos(trim), end, Angle.ofRadians(trim));
         Optional<StagnationLine> line = new LaidLine(hull, water).line(end);
         if (line.isEmpty()) {
             return new Planing.NotKnown("the water does not leave keel and chine within the hull");
         }
-        double wet = end - 0.5 * (line.get().atKeel() + line.get().atChine());
-        return Math.abs(wet - length) > UNLIKE * length
-            ? new Planing.NotKnown("the bottom is too unlike a prism: its mean wetted length differs by more than a fifth")
-            : new Planing.Running(Angle.ofRadians(trim), run, line.get());
+        Optional<String> unlike = unlike("keel", run.wettedKeel(), end - line.get().atKeel(), length)
+            .or(() -> unlike("chine", run.wettedChine(), end - line.get().atChine(), length));
+        return unlike.<Planing>map(Planing.NotKnown::new)
+            .orElseGet(() -> new Planing.Running(Angle.ofRadians(trim), run, line.get(), water, doubts(run, load)));
     }
 
-    private Prism mean(double length) {
-        double beam = 0;
-        double deadrise = 0;
-        for (int i = 0; i < LOOKS; i++) {
-            double x = end - length * (i + 0.5) / LOOKS;
-            double y = hull.bottomEdge().y(x);
-            beam += 2 * y / LOOKS;
-            deadrise += Math.atan2(hull.bottomEdge().z(x) - hull.keel().z(x), y) / LOOKS;
-        }
-        return new Prism(beam, Angle.ofRadians(Math.max(0, deadrise)));
+    private static Optional<String> unlike(String which, double prism, double real, double length) {
+        return Math.abs(prism - real) <= UNLIKE * length ? Optional.empty() : Optional.of(String.format(Locale.ROOT,
+            "the bottom is too unlike a prism: its %s is wet over %.2f m, the prism's over %.2f m; they may differ by a fifth of the mean, %.2f m",
+            which, real, prism, UNLIKE * length));
+    }
+
+    private static List<String> doubts(PrismRun run, Load load) {
+        List<String> doubts = new ArrayList<>();
+        PlaningRange.doubt(run).ifPresent(doubts::add);
+        Porpoising.note(run, load.weight()).ifPresent(doubts::add);
+        return doubts;
     }
 }

@@ -1,0 +1,138 @@
+package org.garboard.flow.attitude;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.garboard.appendage.Keel;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.hydrostatics.Floating;
+import org.garboard.hydrostatics.Hydrostatics;
+import org.garboard.hydrostatics.KeelAfloat;
+import org.garboard.hydrostatics.Together;
+import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.units.Angle;
+
+/** Floats a hull at rest: so deep that she displaces her mass, trimmed so that buoyancy passes through her centre of gravity. */
+public final class Flotation {
+    /** More trim than this at rest is no boat lying afloat: our choice [deg]. */
+    private static final double MOST_TRIM = 15;
+    /** Most change of trim in one turn, as a slope. */
+    private static final double STRIDE = 0.05;
+    private static final int TURNS = 60;
+    /** Mass is met to this part of itself, the slope of the water to this. */
+    private static final double CLOSE = 1e-10;
+    private static final int LOOKS = 400;
+
+    private final Hull hull;
+    private final Optional<Keel> keel;
+    private final double density;
+
+    /** @param density of the water [kg/m3] */
+    public Flotation(Hull hull, Optional<Keel> keel, double density) {
+        this.hull = hull;
+        this.keel = keel;
+        this.density = density;
+    }
+
+    /** How she lies, or why she does not. */
+    public sealed interface Answer permits Afloat, Sinks {
+    }
+
+    /**
+     * She floats.
+     *
+     * @param hull how her skin lies
+     * @param whole skin and keel together
+     */
+    public record Afloat(Hydrostatics hull, Together whole) implements Answer {
+        public Angle trim() {
+            return hull.water().trim();
+        }
+
+        /** Of the wet part, along the base line [m]. */
+        public double length() {
+            return hull.to() - hull.from();
+        }
+    }
+
+    /** She does not. @param reason in words */
+    public record Sinks(String reason) implements Answer {
+    }
+
+    /** At the trim at which she comes to rest. */
+    public Answer atRest(Load load) {
+        double slope = 0;
+        double most = Math.tan(Math.toRadians(MOST_TRIM));
+        for (int turn = 0; turn < TURNS; turn++) {
+            Answer answer = at(load, Angle.ofRadians(Math.atan(slope)));
+            if (!(answer instanceof Afloat afloat)) {
+                return answer;
+            }
+            double above = load.z() - afloat.whole().vcb();
+            double miss = load.x() - afloat.whole().lcb() + slope * above;
+            double stiff = afloat.whole().longitudinalBm() * Math.pow(1 + slope * slope, 1.5) - above;
+            double step = Math.max(-STRIDE, Math.min(STRIDE, miss / Math.max(stiff, 1e-3)));
+            if (Math.abs(step) <= CLOSE) {
+                return afloat;
+            }
+            slope += step;
+            if (Math.abs(slope) > most) {
+                break;
+            }
+        }
+        return new Sinks(String.format(Locale.ROOT, "centre of gravity at x = %.3f m, %.3f m above base: with %.0f kg there she floats at no "
+            + "trim within %.0f deg", load.x(), load.z(), load.mass(), MOST_TRIM));
+    }
+
+    /** At a trim that is told, her mass displaced. */
+    public Answer at(Load load, Angle trim) {
+        double slope = Math.tan(trim.radians());
+        double target = load.mass() / density;
+        double low = least(hull.keel(), load.x(), slope);
+        double high = least(hull.lines().get(hull.lines().size() - 1), load.x(), slope);
+        double height = 0.5 * (low + high);
+        for (int turn = 0; turn < TURNS; turn++) {
+            Floating floating = Hydrostatics.of(hull, new WaterSurface(height, load.x(), trim));
+            double rate = 0;
+            double miss = -target;
+            if (floating instanceof Hydrostatics afloat) {
+                Together whole = whole(afloat);
+                miss = whole.volume() - target;
+                rate = afloat.waterplane().area() * Math.cos(trim.radians());
+                if (Math.abs(miss) <= CLOSE * target) {
+                    return new Afloat(afloat, whole);
+                }
+            } else if (floating instanceof Floating.Swamped) {
+                miss = target;
+            }
+            if (miss > 0) {
+                high = height;
+            } else {
+                low = height;
+            }
+            double next = rate > 0 ? height - miss / rate : Double.NaN;
+            height = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return new Sinks(String.format(Locale.ROOT, "mass %.0f kg: at a trim of %.2f deg she floats with at most %.0f kg before the water comes over her sheer",
+            load.mass(), trim.degrees(), most(low, load.x(), trim)));
+    }
+
+    private double most(double height, double about, Angle trim) {
+        return Hydrostatics.of(hull, new WaterSurface(height, about, trim)) instanceof Hydrostatics afloat ? whole(afloat).mass(density) : 0;
+    }
+
+    private Together whole(Hydrostatics afloat) {
+        return keel.map(each -> Together.of(afloat, KeelAfloat.of(each, afloat.water())))
+            .orElseGet(() -> new Together(afloat.volume(), afloat.lcb(), afloat.vcb(), afloat.wettedSkin(), afloat.transverseBm(), afloat.longitudinalBm()));
+    }
+
+    /** Height at x = about of sloping water that just touches the lowest place of a line [m]. */
+    private double least(HullLine line, double about, double slope) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= LOOKS; i++) {
+            double x = hull.forwardEnd() + (line.afterEnd() - hull.forwardEnd()) * i / LOOKS;
+            least = Math.min(least, line.z(x) - slope * (x - about));
+        }
+        return least;
+    }
+}
