@@ -1,0 +1,22 @@
+package org.garboard.flow.place;
+
+/** When a shape at a place begins to cavitate. */
+public sealed interface InceptionThere permits InceptionThere.From, InceptionThere.AtAnySpeed, InceptionThere.NotKnown {
+
+    /**
+     * @param depth below the undisturbed water at this speed's trim [m]
+     * @param speed of the boat from which water boils there [m/s]
+     * @param share the boat's speed over that one: below 1 nothing boils
+     * @param standing at this speed
+     */
+    record From(double depth, double speed, double share, Standing standing) implements InceptionThere {
+    }
+
+    /** No speed is known to be free of it. @param reason in words */
+    record AtAnySpeed(String reason) implements InceptionThere {
+    }
+
+    /** No figure. @param reason in words */
+    record NotKnown(String reason) implements InceptionThere {
+    }
+}

@@ -1,0 +1,108 @@
+package org.garboard.flow.place;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.Load;
+import org.garboard.flow.attitude.RunningHull;
+import org.garboard.flow.cavitation.Inception;
+import org.garboard.flow.cavitation.Suction;
+import org.garboard.flow.layer.LayerLaw;
+import org.garboard.flow.streams.StreamPoint;
+import org.garboard.flow.streams.Streamline;
+import org.garboard.flow.water.Water;
+import org.garboard.hull.Forms;
+import org.garboard.hull.Hull;
+import org.garboard.offsets.LineKind;
+import org.garboard.units.Angle;
+import org.junit.jupiter.api.Test;
+
+class PlaceInFlowTest {
+    private static final double RISE = Math.tan(Math.toRadians(19));
+    private static final Hull PRISM = Hull.through(new Forms(0, 0, 2, 4, 6, 8).keel(x -> 0)
+        .named(LineKind.CHINE, "Chine", x -> 1.05, x -> 1.05 * RISE).named(LineKind.SHEER, "Sheer", x -> 1.1, x -> 2).table());
+    private static final Water SEA = Water.sea(15);
+    private static final RunningHull BOAT = new RunningHull(PRISM, Optional.empty(), new Load(2243, 5.7, 0.75, -0.2, Angle.ofDegrees(0)), SEA);
+    private static final PlaceInFlow FLOW = PlaceInFlow.usual(PRISM, SEA);
+
+    private static Attitude.Planes planes(double speed) {
+        Attitude attitude = BOAT.at(speed);
+        return assertInstanceOf(Attitude.Planes.class, attitude, attitude.toString());
+    }
+
+    private static LayerThere.Grown grown(LayerThere layer) {
+        return assertInstanceOf(LayerThere.Grown.class, layer, layer.toString());
+    }
+
+    /** On a prism the water runs level from the line straight aft: the layer is the law's own after that run. */
+    @Test
+    void exact_planingRunBeginsAtTheLine() {
+        Attitude.Planes fast = planes(12);
+        double start = fast.line().x(0.3);
+        LayerThere.Grown there = grown(FLOW.layer(fast, 7.5, 0.3));
+        assertEquals(start, there.start(), 0);
+        LayerLaw.Known law = assertInstanceOf(LayerLaw.Known.class, LayerLaw.USUAL.after(7.5 - start, fast.run().bottomSpeed(), SEA));
+        assertEquals(law.layer().thickness(), there.layer().thickness(), 1e-12);
+        assertEquals(there.layer(), grown(FLOW.layer(fast, 7.5, -0.3)).layer());
+        assertTrue(there.layer().clearHeight() > there.layer().displacement() && there.layer().displacement() > there.layer().momentum());
+        assertTrue(grown(FLOW.layer(fast, 7.8, 0.3)).layer().thickness() > there.layer().thickness());
+        assertTrue(grown(FLOW.layer(fast, 7.5, 0.5)).layer().thickness() < there.layer().thickness());
+    }
+
+    @Test
+    void exact_afloatItBeginsAtTheForwardEndOfTheWaterLine() {
+        Attitude.Floats slow = assertInstanceOf(Attitude.Floats.class, BOAT.at(3));
+        LayerThere.Grown there = grown(FLOW.layer(slow, 6, 0.1));
+        assertEquals(6 - slow.afloat().hull().from(), there.layer().run(), 1e-9);
+        assertEquals(Standing.REPORTED, there.standing());
+        Streamline line = new Streamline(List.of(new StreamPoint(0.5, 0.3, 0.2, 0, 0.9), new StreamPoint(6.5, 0.1, 0.05, 6.2, 1.1)), 0);
+        LayerThere.Grown along = grown(FLOW.layer(slow, line, 6.5));
+        assertEquals(6.2, along.layer().run(), 1e-12);
+        assertEquals(3.3, along.layer().speed(), 1e-12);
+    }
+
+    /** Judged from 8 knots, or from where it is set. */
+    @Test
+    void exact_standing() {
+        double knot = 1852 / 3600.0;
+        assertEquals(Standing.REPORTED, Standing.at(7.99 * knot, Standing.USUAL_FROM));
+        assertEquals(Standing.JUDGED, Standing.at(8 * knot, Standing.USUAL_FROM));
+        assertEquals(Standing.JUDGED, Standing.at(5 * knot, 5));
+        assertEquals(Standing.JUDGED, grown(FLOW.layer(planes(12), 7.5, 0.1)).standing());
+    }
+
+    /** The depth is that below the undisturbed water at running trim, the speed that of the shape at that depth. */
+    @Test
+    void exact_inceptionAtRunningDepth() {
+        Attitude.Planes fast = planes(12);
+        Suction nose = new Suction.FairingNose(0.6, 0.2, 0.06, Angle.ofDegrees(5));
+        InceptionThere.From there = assertInstanceOf(InceptionThere.From.class, FLOW.inception(fast, 8, 0, nose));
+        assertEquals(fast.run().draught(), there.depth(), 1e-9);
+        double least = ((Suction.Coefficient) nose.answer()).least();
+        assertEquals(new Inception(SEA, there.depth()).speed(least), there.speed(), 1e-9);
+        assertEquals(12 / there.speed(), there.share(), 1e-12);
+        InceptionThere.From forward = assertInstanceOf(InceptionThere.From.class, FLOW.inception(fast, 7, 0, nose));
+        assertEquals(there.depth() - Math.sin(fast.trim().radians()), forward.depth(), 1e-9);
+        assertTrue(forward.speed() < there.speed());
+        InceptionThere.From edge = assertInstanceOf(InceptionThere.From.class, FLOW.inception(fast, 7, 0, new Suction.RoundedEdge(0.006, 0.005)));
+        assertTrue(edge.speed() < forward.speed());
+        assertInstanceOf(InceptionThere.AtAnySpeed.class, FLOW.inception(fast, 7, 0, new Suction.SharpEdge()));
+    }
+
+    @Test
+    void whereThereIsNoWaterThereIsNoNumber() {
+        Attitude.Planes fast = planes(12);
+        String start = String.format(java.util.Locale.ROOT, "%.3f", fast.line().x(0.3));
+        assertEquals("x = 1.000 m lies ahead of the stagnation line, which is at x = " + start + " m there: wetted by spray at most",
+            assertInstanceOf(LayerThere.NotKnown.class, FLOW.layer(fast, 1, 0.3)).reason());
+        assertEquals("x = 9.000 m, y = 0.000 m is off the skin",
+            assertInstanceOf(InceptionThere.NotKnown.class, FLOW.inception(fast, 9, 0, new Suction.SharpEdge())).reason());
+        Attitude none = BOAT.at(4.2);
+        assertEquals(assertInstanceOf(Attitude.NotKnown.class, none).reason(),
+            assertInstanceOf(LayerThere.NotKnown.class, FLOW.layer(none, 7, 0.3)).reason());
+    }
+}
