@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
-import org.garboard.offsets.Entry;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.KeelRows;
 
@@ -39,17 +38,24 @@ public record Keel(String name, HullLine rabbet, List<Knee> bottom) {
     /** The keel that hangs on a hull, if its offsets give one. */
     public static Optional<Keel> of(HullOffsets offsets, Hull hull) {
         return hull.skinLine() == 0 ? Optional.empty()
-            : offsets.keelBelow().map(rows -> of(rows, offsets, hull.lines().get(hull.skinLine())));
+            : offsets.keelBelow().map(rows -> of(rows, hull, hull.lines().get(hull.skinLine())));
     }
 
-    private static Keel of(KeelRows rows, HullOffsets offsets, HullLine rabbet) {
+    /** A keel that was measured at plumb stations of a trimmed boat may reach past her skin; it is cut off there. */
+    private static Keel of(KeelRows rows, Hull hull, HullLine rabbet) {
         List<Knee> bottom = new ArrayList<>();
-        for (int i = 0; i < rows.bottoms().size(); i++) {
-            Entry height = rows.bottoms().get(i);
-            double x = offsets.stations().get(height.station()).x();
-            bottom.add(new Knee(x, height.value(), rows.sidings().isEmpty() ? rabbet.y(x) : rows.sidings().get(i).value()));
+        for (KeelRows.Cut cut : rows.cuts()) {
+            double within = Math.max(hull.forwardEnd(), Math.min(rabbet.afterEnd(), cut.x()));
+            bottom.add(new Knee(cut.x(), cut.z(), cut.halfSiding().orElseGet(() -> rabbet.y(within))));
         }
-        return new Keel(rows.name(), rabbet, bottom);
+        Keel whole = new Keel(rows.name(), rabbet, bottom);
+        double from = Math.max(whole.from(), hull.forwardEnd());
+        double to = Math.min(whole.to(), rabbet.afterEnd());
+        List<Knee> covered = new ArrayList<>(bottom);
+        covered.removeIf(knee -> knee.x() <= from || knee.x() >= to);
+        covered.add(0, whole.section(from));
+        covered.add(whole.section(to));
+        return new Keel(rows.name(), rabbet, covered);
     }
 
     /** x of its forward end [m]. */

@@ -86,6 +86,9 @@ public interface HullOffsets {
     /** What the file is called on a sheet: "table", "take-off". */
     String word();
 
+    /** What the file is called in a title block: "Table of offsets", "Take-off". */
+    String document();
+
     /** What a sheet's figures come from, to follow "Figures come from". */
     String comesFrom();
 

@@ -2,24 +2,33 @@ package org.garboard.offsets;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * What a table gives of a keel below the skin: a keel, deadwood and all, of planks or metal, that hangs from the rabbet.
+ * What is given of a keel below the skin: a keel, deadwood and all, of planks or metal, that hangs from the rabbet.
  *
- * @param name of the row of its bottom
- * @param bottoms heights of its bottom at the stations where it is, one after the other
- * @param sidings half its breadth there at its bottom; empty where it is as broad as at the rabbet
+ * @param name of its bottom
+ * @param cuts its bottom from forward aft, from where it begins to where it ends
  */
-public record KeelRows(String name, List<Entry> bottoms, List<Entry> sidings) {
+public record KeelRows(String name, List<Cut> cuts) {
+
+    /**
+     * Its bottom at one place.
+     *
+     * @param halfSiding half its breadth there [m]; where it is not told it is that at the rabbet
+     */
+    public record Cut(double x, double z, OptionalDouble halfSiding) {
+    }
+
     public KeelRows {
-        bottoms = List.copyOf(bottoms);
-        sidings = List.copyOf(sidings);
+        cuts = List.copyOf(cuts);
     }
 
     static Optional<KeelRows> of(OffsetTable table) {
-        Optional<TableLine> bottom = row(table, Measure.HEIGHT);
-        return bottom.map(row -> new KeelRows(row.name(), row.entries(),
-            row(table, Measure.HALF_BREADTH).map(TableLine::entries).orElse(List.of())));
+        Optional<TableLine> siding = row(table, Measure.HALF_BREADTH);
+        return row(table, Measure.HEIGHT).map(row -> new KeelRows(row.name(), row.entries().stream()
+            .map(entry -> new Cut(table.stations().get(entry.station()).x(), entry.value(),
+                siding.map(each -> each.at(entry.station())).orElse(OptionalDouble.empty()))).toList()));
     }
 
     private static Optional<TableLine> row(OffsetTable table, Measure measure) {

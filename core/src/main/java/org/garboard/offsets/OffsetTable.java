@@ -53,6 +53,11 @@ public record OffsetTable(String title, SkinSurface surface, double leastCount,
     }
 
     @Override
+    public String document() {
+        return "Table of offsets";
+    }
+
+    @Override
     public String comesFrom() {
         return "a table of offsets, not from this boat";
     }

@@ -9,7 +9,8 @@ import org.garboard.hull.PanelSection.Coordinate;
 
 /**
  * Moves points fore or aft along a drawn skin into their stations: a point on a line along that line, any other
- * along the skin at one share of the way from line to line. What it lies beside the skin, it keeps.
+ * along the skin at one share of the way from line to line. What it lies beside the skin, it keeps. Points of a keel
+ * below the skin, or of a strake, stay: they keep an x of their own.
  */
 final class IntoStations {
     private static final int LOOKS = 64;
@@ -39,7 +40,11 @@ final class IntoStations {
 
     private double[] move(int point, double from, double to, PlacedPoints placed) {
         int station = takeOff.points().get(point).station();
-        for (int l = 0; l < lines.size(); l++) {
+        if (!takeOff.points().get(point).mark().isOnSkin()) {
+            return new double[] {0, 0};
+        }
+        // from outside in: a rabbet's points are those of the centreline too
+        for (int l = lines.size() - 1; l >= 0; l--) {
             if (lines.get(l).stations().get(station).contains(point)) {
                 HullLine line = hull.lines().get(l);
                 return new double[] {line.y(to) - line.y(from), line.z(to) - line.z(from)};

@@ -2,8 +2,12 @@ package org.garboard.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.garboard.offsets.HullOffsets;
+import org.garboard.offsets.KeelRows;
+import org.garboard.offsets.LengthWords;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OpenEnd;
 import org.garboard.offsets.PanelOffsets;
@@ -12,6 +16,7 @@ import org.garboard.offsets.SectionPoint;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.StationRun;
+import org.garboard.offsets.StrakeEdges;
 
 /**
  * A take-off in the boat's own frame.
@@ -23,13 +28,19 @@ import org.garboard.offsets.StationRun;
  * @param kinds of the lines, from the keel outward
  * @param panels the skin as far as it was measured
  * @param apart by how much the two sides differ most [m]
+ * @param keelBelow the keel below the skin, if one was measured
+ * @param strakes lifting strakes that were measured
  */
 public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base, List<Station> stations, List<LineKind> kinds,
-                              List<PanelOffsets> panels, double apart) implements HullOffsets {
+                              List<PanelOffsets> panels, double apart, Optional<KeelRows> keelBelow,
+                              List<StrakeEdges> strakes) implements HullOffsets {
+    private static final Pattern TRANSOM = Pattern.compile("transom", Pattern.CASE_INSENSITIVE);
+
     public LevelledOffsets {
         stations = List.copyOf(stations);
         kinds = List.copyOf(kinds);
         panels = List.copyOf(panels);
+        strakes = List.copyOf(strakes);
     }
 
     @Override
@@ -57,7 +68,7 @@ public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base,
     public LevelledOffsets part(StationRun run) {
         return new LevelledOffsets(takeOff, asBlocked, base, stations.subList(run.from(), run.to()), kinds,
             panels.stream().map(panel -> new PanelOffsets(panel.lower(), panel.upper(), panel.stations().subList(run.from(), run.to()))).toList(),
-            apart);
+            apart, keelBelow, strakes);
     }
 
     /** Points lie on no common levels. */
@@ -74,6 +85,11 @@ public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base,
     @Override
     public String word() {
         return "take-off";
+    }
+
+    @Override
+    public String document() {
+        return "Take-off";
     }
 
     @Override
@@ -97,6 +113,22 @@ public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base,
         remarks.add("AS BLOCKED WHEN MEASURED: " + asBlocked.words() + ". Both are taken out: angles here are to the skin"
             + " and to the boat's own level (" + base + "). Plumb bob and spirit level serve only after that trim and heel"
             + " are allowed for.");
+        LengthWords words = new LengthWords(takeOff.leastCount());
+        remarks.add("Port and starboard readings of one mark differ by " + words.say(apart) + " at most"
+            + (takeOff.symmetricWithin() > 0 ? " (the take-off allows " + words.say(takeOff.symmetricWithin()) + ")" : "")
+            + "; the mean of both sides is drawn.");
+        remarks.add(reach());
         return List.copyOf(remarks);
+    }
+
+    /** How far she was measured, and whether that fixes her transom. */
+    private String reach() {
+        String forward = openEnds().contains(OpenEnd.FORWARD) ? "forward of station " + stations.get(0).name() : "";
+        String aft = openEnds().contains(OpenEnd.AFTER) ? "aft of station " + stations.get(stations.size() - 1).name() : "";
+        String both = forward + (forward.isEmpty() || aft.isEmpty() ? "" : " and ") + aft;
+        String measured = both.isEmpty() ? "Measured from end to end." : "Not measured " + both + ": the boat goes on there, and nothing is known of her.";
+        boolean isDatum = TRANSOM.matcher(takeOff.datum().name()).find();
+        return measured + (isDatum ? " The transom is fixed by the datum alone, " + takeOff.datum().name() + ", x = 0; how it rakes is not."
+            : openEnds().contains(OpenEnd.AFTER) ? " Where the transom stands is not fixed." : "");
     }
 }

@@ -28,6 +28,7 @@ final class Leveller {
 
     private final TakeOff takeOff;
     private final List<MarkedLine> lines;
+    private final BesideSkin beside;
     private final PoseSearch poses;
     private double[][] moves;
     private Pose pose = Pose.UPRIGHT;
@@ -38,20 +39,26 @@ final class Leveller {
         List<MarkedLine> marked = MarkedLine.of(takeOff);
         this.poses = new PoseSearch(takeOff, marked);
         this.pose = poses.find(pose, moves);
+        this.beside = new BesideSkin(takeOff, marked);
         this.lines = bounding(marked, new PlacedPoints(takeOff, pose, moves));
     }
 
     /** From the keel outward: y + z rises from one line to the next one out, over bottoms and sides. */
     private static List<MarkedLine> bounding(List<MarkedLine> marked, PlacedPoints placed) {
-        List<MarkedLine> knuckles = new ArrayList<>(marked.stream()
-            .filter(line -> line.kind() == LineKind.HALF_SIDING || line.kind() == LineKind.KEEL_TOP || line.kind() == LineKind.CHINE).toList());
+        List<MarkedLine> knuckles = new ArrayList<>(marked.stream().map(Leveller::bySiding)
+            .filter(line -> line.kind() == LineKind.RABBET || line.kind() == LineKind.HALF_SIDING || line.kind() == LineKind.KEEL_TOP || line.kind() == LineKind.CHINE).toList());
         knuckles.sort(Comparator.comparing(MarkedLine::kind).thenComparingDouble(line -> line.stations().stream()
             .flatMap(List::stream).mapToDouble(point -> placed.y(point) + placed.z(point)).average().orElseThrow()));
         List<MarkedLine> bounding = new ArrayList<>();
-        bounding.add(MarkedLine.first(marked, LineKind.KEEL).orElseThrow());
+        bounding.add(MarkedLine.middle(marked).orElseThrow());
         bounding.addAll(knuckles);
         MarkedLine.outer(marked).ifPresent(bounding::add);
         return bounding;
+    }
+
+    /** A rabbet's two sides are named as tables name them, apart from the centreline between them. */
+    private static MarkedLine bySiding(MarkedLine line) {
+        return line.kind() == LineKind.RABBET ? new MarkedLine("Half-siding at rabbet", line.kind(), line.stations()) : line;
     }
 
     Levelling levelled() {
@@ -60,6 +67,7 @@ final class Leveller {
         sections.panels(new PlacedPoints(takeOff, pose, moves));
         faults.addAll(sections.faults());
         faults.addAll(disorder(new PlacedPoints(takeOff, pose, moves)));
+        faults.addAll(beside.faults(new PlacedPoints(takeOff, pose, moves)));
         if (!faults.isEmpty()) {
             return new Levelling.Refused(faults);
         }
@@ -104,7 +112,7 @@ final class Leveller {
             .mapToObj(j -> new Station(takeOff.stations().get(j).name(), x[j])).toList();
         List<PanelOffsets> panels = sections.panels(placed);
         return new LevelledOffsets(takeOff, new AsBlocked(Angle.ofRadians(pose.trim()), Angle.ofRadians(pose.heel())), base(),
-            stations, lines.stream().map(MarkedLine::kind).toList(), panels, new Symmetry(takeOff, placed).most());
+            stations, lines.stream().map(MarkedLine::kind).toList(), panels, new Symmetry(takeOff, placed).most(), beside.keel(placed), beside.strakes(placed));
     }
 
     private String base() {

@@ -12,6 +12,15 @@ import org.garboard.offsets.LineKind;
 public record Mark(Optional<LineKind> line, String name) {
     public static final Mark NONE = new Mark(Optional.empty(), "");
 
+    /** Whether the point lies on the skin: not on a keel below it, nor on a strake. */
+    boolean isOnSkin() {
+        return !is(LineKind.KEEL_BOTTOM) && !isOnStrake();
+    }
+
+    boolean isOnStrake() {
+        return is(LineKind.STRAKE_INNER) || is(LineKind.STRAKE_OUTER);
+    }
+
     boolean is(LineKind kind) {
         return line.isPresent() && line.get() == kind;
     }

@@ -39,6 +39,20 @@ record MarkedLine(String name, LineKind kind, List<List<Integer>> stations) {
         return lists;
     }
 
+    /**
+     * The line whose points lie on the centreline, or on both sides of it: the keel; of a boat with a keel below her
+     * skin the rabbet, which is a line of its own besides.
+     */
+    static Optional<MarkedLine> middle(List<MarkedLine> lines) {
+        return first(lines, LineKind.KEEL).or(() -> first(lines, LineKind.RABBET)
+            .map(rabbet -> new MarkedLine(rabbet.name(), LineKind.KEEL, rabbet.stations())));
+    }
+
+    /** The lowest line on the centreline: the bottom of a keel below the skin, else the keel. */
+    static Optional<MarkedLine> lowest(List<MarkedLine> lines) {
+        return first(lines, LineKind.KEEL_BOTTOM).or(() -> middle(lines));
+    }
+
     boolean isAtEveryStation() {
         return stations.stream().noneMatch(List::isEmpty);
     }

@@ -59,7 +59,7 @@ final class PlacedPoints {
         MarkedLine keel = MarkedLine.first(lines, LineKind.KEEL).orElseThrow();
         double[] x = new double[takeOff.stations().size()];
         for (int j = 0; j < x.length; j++) {
-            x[j] = x(keel.stations().get(j).get(0));
+            x[j] = keel.stations().get(j).stream().mapToDouble(this::x).average().orElseThrow();
         }
         for (int i = 0; i < own.length; i++) {
             int station = takeOff.points().get(i).station();

@@ -1,7 +1,6 @@
 package org.garboard.takeoff;
 
 import java.util.List;
-import org.garboard.offsets.LineKind;
 
 /** Finds the pose in which port lies as starboard does, the keel on the centreline and the trim's marks level. */
 final class PoseSearch {
@@ -10,12 +9,16 @@ final class PoseSearch {
 
     private final TakeOff takeOff;
     private final List<Pair> pairs;
-    private final int[] keel;
+    /** By station: points whose mean lies on the centreline. */
+    private final List<List<Integer>> keel;
+    /** By station: points whose mean lies on the lowest line of the centreline; none where it was not measured. */
+    private final List<List<Integer>> lowest;
 
     PoseSearch(TakeOff takeOff, List<MarkedLine> lines) {
         this.takeOff = takeOff;
         this.pairs = Pair.of(takeOff);
-        this.keel = MarkedLine.first(lines, LineKind.KEEL).orElseThrow().stations().stream().mapToInt(at -> at.get(0)).toArray();
+        this.keel = MarkedLine.middle(lines).orElseThrow().stations();
+        this.lowest = MarkedLine.lowest(lines).orElseThrow().stations();
     }
 
     /** @param moved what moving each point into its station adds to half-breadth and height [m] */
@@ -75,7 +78,7 @@ final class PoseSearch {
         double[] z = new double[x.length];
         for (int j = 0; j < x.length; j++) {
             x[j] = takeOff.stations().get(run.from() + j).x();
-            z[j] = takeOff.points().get(keel[run.from() + j]).z();
+            z[j] = measured(lowest.get(run.from() + j))[2];
         }
         return StraightLine.through(x, z);
     }
@@ -83,10 +86,10 @@ final class PoseSearch {
     /** The keel's points on the centreline, as nearly as a straight line lets them. */
     private Pose centred(Pose pose) {
         Pose free = pose.beside(0, 0);
-        double[] x = new double[keel.length];
-        double[] y = new double[keel.length];
-        for (int j = 0; j < keel.length; j++) {
-            double[] place = own(free, keel[j]);
+        double[] x = new double[keel.size()];
+        double[] y = new double[x.length];
+        for (int j = 0; j < x.length; j++) {
+            double[] place = own(free, keel.get(j));
             x[j] = place[0] - free.aft();
             y[j] = place[1];
         }
@@ -94,37 +97,44 @@ final class PoseSearch {
         return pose.beside(line.at(0), line.slope());
     }
 
-    private double[] own(Pose pose, int point) {
-        TakenPoint taken = takeOff.points().get(point);
-        return pose.own(takeOff.stations().get(taken.station()).x(), taken.y(), taken.z());
+    private double[] own(Pose pose, List<Integer> points) {
+        double[] mean = measured(points);
+        return pose.own(mean[0], mean[1], mean[2]);
+    }
+
+    /** The mean of points of one station, as measured. */
+    private double[] measured(List<Integer> points) {
+        double[] mean = new double[3];
+        for (int point : points) {
+            TakenPoint taken = takeOff.points().get(point);
+            mean[0] += takeOff.stations().get(taken.station()).x() / points.size();
+            mean[1] += taken.y() / points.size();
+            mean[2] += taken.z() / points.size();
+        }
+        return mean;
     }
 
     /** With the datum at x = 0 and the base at z = 0. */
     private Pose placed(Pose pose) {
         Pose free = pose.movedBy(-pose.aft(), -pose.up());
-        double[] datum = free.own(0, 0, takeOff.datum().z().orElse(takeOff.points().get(nearestKeel()).z()));
+        double[] datum = free.own(0, 0, takeOff.datum().z().orElseGet(this::heightOfNearestKeel));
         return free.movedBy(-datum[0], -base(free));
     }
 
-    private int nearestKeel() {
-        int nearest = keel[0];
-        for (int point : keel) {
-            if (Math.abs(x(point)) < Math.abs(x(nearest))) {
-                nearest = point;
-            }
+    private double heightOfNearestKeel() {
+        double[] nearest = measured(keel.get(0));
+        for (List<Integer> station : keel) {
+            double[] mean = measured(station);
+            nearest = Math.abs(mean[0]) < Math.abs(nearest[0]) ? mean : nearest;
         }
-        return nearest;
-    }
-
-    private double x(int point) {
-        return takeOff.stations().get(takeOff.points().get(point).station()).x();
+        return nearest[2];
     }
 
     private double base(Pose pose) {
         if (takeOff.trimFrom() instanceof TrimFrom.StraightKeel run) {
             double sum = 0;
             for (int j = run.from(); j <= run.to(); j++) {
-                sum += own(pose, keel[j])[2];
+                sum += own(pose, lowest.get(j))[2];
             }
             return sum / (run.to() - run.from() + 1);
         }
@@ -133,10 +143,6 @@ final class PoseSearch {
             double mean = takeOff.floatMarks().stream().mapToDouble(mark -> pose.own(mark.x(), mark.y(), mark.z())[2]).average().orElseThrow();
             return mean - marks.height().getAsDouble();
         }
-        double lowest = Double.POSITIVE_INFINITY;
-        for (int point : keel) {
-            lowest = Math.min(lowest, own(pose, point)[2]);
-        }
-        return lowest;
+        return lowest.stream().filter(station -> !station.isEmpty()).mapToDouble(station -> own(pose, station)[2]).min().orElseThrow();
     }
 }

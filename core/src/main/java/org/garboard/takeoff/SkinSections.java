@@ -109,7 +109,7 @@ final class SkinSections {
         List<Integer> onLines = lines.stream().flatMap(line -> line.stations().get(station).stream()).toList();
         for (int i = 0; i < takeOff.points().size(); i++) {
             int point = i;
-            if (takeOff.points().get(i).station() == station && !onLines.contains(i)) {
+            if (takeOff.points().get(i).station() == station && takeOff.points().get(i).mark().isOnSkin() && !onLines.contains(i)) {
                 groups.stream().filter(group -> isOne(group.get(0), point, placed)).findFirst()
                     .orElseGet(() -> {
                         List<Integer> group = new ArrayList<>();

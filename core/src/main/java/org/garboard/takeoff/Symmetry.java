@@ -35,7 +35,7 @@ final class Symmetry {
         for (Pair pair : Pair.of(takeOff)) {
             if (Math.max(Math.abs(out(pair)), Math.abs(up(pair))) > allowed) {
                 TakenPoint starboard = takeOff.points().get(pair.starboard());
-                faults.add(TakeOffFault.at(starboard.row(), starboard.mark().name() + " at station "
+                faults.add(TakeOffFault.at(starboard.row(), Math.abs(up(pair)) >= Math.abs(out(pair)) ? Seen.HEIGHT : Seen.OUT, starboard.mark().name() + " at station "
                     + takeOff.stations().get(starboard.station()).name() + ": with the heel taken out, starboard lies "
                     + words.say(Math.abs(up(pair))) + (up(pair) < 0 ? " lower and " : " higher and ")
                     + words.say(Math.abs(out(pair))) + (out(pair) < 0 ? " farther in" : " farther out") + " than port (line "
@@ -45,14 +45,21 @@ final class Symmetry {
         }
         for (int i = 0; i < takeOff.points().size(); i++) {
             TakenPoint point = takeOff.points().get(i);
-            if (point.mark().is(LineKind.KEEL) && Math.abs(placed.y(i)) > allowed) {
-                faults.add(TakeOffFault.at(point.row(), "the keel at station " + takeOff.stations().get(point.station()).name()
+            if ((point.mark().is(LineKind.KEEL) || isMiddleOfBottom(i)) && Math.abs(placed.y(i)) > allowed) {
+                faults.add(TakeOffFault.at(point.row(), Seen.OUT, (point.mark().is(LineKind.KEEL) ? "the keel" : point.mark().name()) + " at station " + takeOff.stations().get(point.station()).name()
                     + " lies " + words.say(Math.abs(placed.y(i))) + (placed.y(i) * (point.side() == Side.PORT ? -1 : 1) < 0 ? " to port" : " to starboard")
-                    + " of the straight line through the keel of all stations, more than the rounding explains; measure it"
+                    + " of the straight line through " + (point.mark().is(LineKind.KEEL) ? "the keel of all stations" : "the middle of the rabbet, and"
+                    + " where only one point of it is measured it is the middle") + ", more than the rounding explains; measure it"
                     + " again, or, if the boat is so, allow it by a row Symmetric within"));
             }
         }
         return faults;
+    }
+
+    private boolean isMiddleOfBottom(int index) {
+        TakenPoint point = takeOff.points().get(index);
+        return point.mark().is(LineKind.KEEL_BOTTOM) && takeOff.points().stream()
+            .filter(other -> other.station() == point.station() && other.mark().equals(point.mark())).count() == 1;
     }
 
     private double out(Pair pair) {

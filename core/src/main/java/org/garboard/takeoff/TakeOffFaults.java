@@ -32,6 +32,7 @@ final class TakeOffFaults {
         check.twice();
         check.keel();
         check.knuckles();
+        check.faults.addAll(BesideFaults.of(takeOff, check.lines));
         check.outer();
         check.heel();
         check.trim();
@@ -46,8 +47,9 @@ final class TakeOffFaults {
         }
         for (int j = 1; j < count; j++) {
             if (!(takeOff.stations().get(j).x() > takeOff.stations().get(j - 1).x())) {
-                at(firstRow(j), station(j) + " stands where " + station(j - 1)
-                    + " stands; give each station a distance of its own");
+                faults.add(TakeOffFault.at(firstRow(j), Seen.DISTANCE, station(j) + " stands where " + station(j - 1)
+                    + " stands; give each station a distance of its own. A step across the bottom is not read from a take-off:"
+                    + " measure the bottom ahead of the first step, where the transducer goes, and end there"));
             }
         }
     }
@@ -59,17 +61,20 @@ final class TakeOffFaults {
                 other.station() == point.station() && other.mark().equals(point.mark())
                     && (other.side() == point.side() || point.side() == Side.CENTRE || other.side() == Side.CENTRE));
             if (repeated) {
-                at(point.row(), point.mark().name() + " is given twice at " + station(point.station())
-                    + " on one side; leave one out, or give the two marks of their own");
+                faults.add(TakeOffFault.at(point.row(), Seen.MARK, point.mark().name() + " is given twice at " + station(point.station())
+                    + " on one side; leave one out, or give the two marks of their own"));
             }
         }
     }
 
     private void keel() {
         List<List<Integer>> keel = MarkedLine.first(lines, LineKind.KEEL).map(MarkedLine::stations).orElse(List.of());
+        if (MarkedLine.first(lines, LineKind.RABBET).isPresent()) {
+            return;
+        }
         if (keel.isEmpty()) {
             whole("no point is marked keel; measure at every station where the bottom skin meets the centreline, and mark"
-                + " it keel");
+                + " it keel; where a keel hangs below the skin, measure where the skin meets its two sides, and mark that rabbet");
         }
         for (int j = 0; j < keel.size(); j++) {
             if (keel.get(j).isEmpty()) {
@@ -85,8 +90,10 @@ final class TakeOffFaults {
     /** A knuckle that is marked somewhere divides the skin everywhere. */
     private void knuckles() {
         for (MarkedLine line : lines) {
-            if (line.kind() == LineKind.CHINE || line.kind() == LineKind.HALF_SIDING || line.kind() == LineKind.KEEL_TOP) {
-                missing(line, "measure it there too, or take the mark off the others");
+            if (line.kind() == LineKind.RABBET || line.kind() == LineKind.CHINE || line.kind() == LineKind.HALF_SIDING || line.kind() == LineKind.KEEL_TOP) {
+                missing(line, line.kind() == LineKind.RABBET
+                    ? "measure there where the skin meets keel, stem or sternpost, to port and to starboard"
+                    : "measure it there too, or take the mark off the others");
             }
         }
     }
@@ -134,6 +141,9 @@ final class TakeOffFaults {
         if (byMarks && takeOff.floatMarks().size() < 2) {
             whole("the trim is to come from float marks, and " + takeOff.floatMarks().size() + " is measured; measure one"
                 + " forward and one aft at least, on one waterline");
+        } else if (!byMarks && MarkedLine.first(lines, LineKind.KEEL_BOTTOM).isPresent() && !isLowMeasured()) {
+            whole("the trim is to come from the straight run of the keel, and " + MarkedLine.lowest(lines).map(MarkedLine::name).orElse("the keel")
+                + " is not measured at every station of that run; measure it there, or name the stations where it is");
         } else if (to - from < LEAST_ARM * takeOff.leastCount()) {
             whole((byMarks ? "the float marks stand only " : "the straight run of the keel is only ") + words.say(Math.max(0, to - from))
                 + (byMarks ? " apart" : " long") + " fore and aft, too little to tell the trim by; "
@@ -143,6 +153,12 @@ final class TakeOffFaults {
             takeOff.floatMarks().forEach(mark -> at(mark.row(), "a float mark stands here, and the trim is to come from the"
                 + " straight run of the keel; give one or the other"));
         }
+    }
+
+    private boolean isLowMeasured() {
+        TrimFrom.StraightKeel run = (TrimFrom.StraightKeel) takeOff.trimFrom();
+        return MarkedLine.lowest(lines).stream()
+            .noneMatch(low -> low.stations().subList(run.from(), run.to() + 1).stream().anyMatch(List::isEmpty));
     }
 
     private double keelX(int end) {

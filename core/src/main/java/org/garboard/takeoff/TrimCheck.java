@@ -2,6 +2,7 @@ package org.garboard.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.offsets.LengthWords;
 import org.garboard.offsets.LineKind;
 
@@ -31,13 +32,19 @@ final class TrimCheck {
     }
 
     private void straight(TrimFrom.StraightKeel run) {
-        List<TakenPoint> keel = takeOff.points().stream().filter(point -> point.mark().is(LineKind.KEEL)
+        List<TakenPoint> keel = takeOff.points().stream().filter(point -> point.mark().line().equals(Optional.of(low()))
             && point.station() >= run.from() && point.station() <= run.to()).toList();
         double mean = keel.stream().mapToDouble(this::height).average().orElseThrow();
         for (TakenPoint point : keel) {
-            tell(point.row(), "the keel at station " + takeOff.stations().get(point.station()).name(), height(point) - mean,
+            tell(point.row(), (low() == LineKind.KEEL ? "the keel" : point.mark().name()) + " at station " + takeOff.stations().get(point.station()).name(), height(point) - mean,
                 "the straight run of the keel; measure it again, or name stations between which the keel is straight");
         }
+    }
+
+    private LineKind low() {
+        List<MarkedLine> lines = MarkedLine.of(takeOff);
+        return MarkedLine.first(lines, LineKind.KEEL_BOTTOM).or(() -> MarkedLine.first(lines, LineKind.KEEL)).map(MarkedLine::kind)
+            .orElse(LineKind.RABBET);
     }
 
     private void level() {
@@ -50,7 +57,7 @@ final class TrimCheck {
 
     private void tell(int row, String what, double off, String of) {
         if (Math.abs(off) > ROUNDING * takeOff.leastCount()) {
-            faults.add(TakeOffFault.at(row, what + " lies " + words.say(Math.abs(off)) + (off < 0 ? " below " : " above ") + of));
+            faults.add(TakeOffFault.at(row, Seen.HEIGHT, what + " lies " + words.say(Math.abs(off)) + (off < 0 ? " below " : " above ") + of));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +31,7 @@ final class TakeOffReader {
     private static final Pattern STARBOARD = words("s|stbd|starboard");
     private static final Pattern CENTRE = words("c|cl|cent(re|er)( ?line)?");
     private static final Pattern EDGE = words("edge.*");
+    private static final Pattern RABBET = words("rabbet( ?line)?");
     private static final Pattern FLOAT = words("float( ?marks?)?.*");
     /** Farther than this no boat that is loftable reaches [m]; a lost decimal mark. Our choice, as for tables. */
     private static final double FARTHEST = 100;
@@ -106,7 +108,12 @@ final class TakeOffReader {
     }
 
     private void report(TakeOffFault fault) {
-        if (fault.row().isPresent()) {
+        if (fault.row().isPresent() && fault.seen().isPresent()) {
+            Column column = Column.valueOf(fault.seen().get().name());
+            GridRow row = list.stream().filter(each -> each.number() == fault.row().getAsInt()).findFirst().orElseThrow();
+            Cell cell = columns.cell(row, column);
+            problems.inCell(cell, "", column.word().toLowerCase(Locale.ROOT), "does not serve: " + fault.reason());
+        } else if (fault.row().isPresent()) {
             problems.inRow(fault.row().getAsInt(), "", fault.reason());
         } else {
             problems.inFile(fault.reason());
@@ -132,8 +139,9 @@ final class TakeOffReader {
         } else if (stations.containsKey(station)) {
             Mark named = mark(mark);
             boolean keel = named.line().isPresent() && named.line().get() == LineKind.KEEL;
-            if (!keel && side.get() == Side.CENTRE) {
-                problems.inCell(sideCell, place, "side", "is told of the keel alone; write port or starboard");
+            boolean bottom = named.line().isPresent() && named.line().get() == LineKind.KEEL_BOTTOM;
+            if (!keel && !bottom && side.get() == Side.CENTRE) {
+                problems.inCell(sideCell, place, "side", "is told of the keel and of the middle of its bottom alone; write port or starboard");
             }
             points.add(new Read(row, station, keel ? Side.CENTRE : side.get(), y, upward * height.get(), named));
         }
@@ -214,8 +222,11 @@ final class TakeOffReader {
             return Mark.NONE;
         }
         Optional<LineKind> kind = EDGE.matcher(cell.text()).matches() ? Optional.of(LineKind.EDGE)
+            : RABBET.matcher(cell.text()).matches() ? Optional.of(LineKind.RABBET)
             : Labels.line(cell.text()).map(Labels.Line::kind).filter(line -> line != LineKind.WATERLINE && line != LineKind.BUTTOCK);
-        if (kind.isPresent() && kind.get() != LineKind.CHINE) {
+        boolean several = kind.isPresent()
+            && (kind.get() == LineKind.CHINE || kind.get() == LineKind.STRAKE_INNER || kind.get() == LineKind.STRAKE_OUTER);
+        if (kind.isPresent() && !several) {
             return lines.computeIfAbsent(kind.get(), line -> new Mark(kind, cell.text()));
         }
         return marks.computeIfAbsent(Labels.key(cell.text()), key -> new Mark(kind, cell.text()));

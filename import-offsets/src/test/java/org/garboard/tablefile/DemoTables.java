@@ -35,6 +35,7 @@ final class DemoTables {
         write(demo.resolve("outboard-39/offsets.csv"), outboard39());
         write(demo.resolve("inboard-58/offsets.csv"), inboard58());
         write(demo.resolve("stepped-38/offsets.csv"), SteppedTable.stepped38());
+        write(demo.resolve("displacement-30/offsets.csv"), DisplacementTakeOff.text());
     }
 
     private static void write(Path file, String csv) throws IOException {

@@ -32,6 +32,11 @@ class DemoTablesTest {
         assertEquals(SteppedTable.stepped38(), checkedIn("stepped-38"));
     }
 
+    @Test
+    void frozen_displacement30IsAsGenerated() throws IOException {
+        assertEquals(DisplacementTakeOff.text(), checkedIn("displacement-30"));
+    }
+
     private static String checkedIn(String boat) throws IOException {
         return Files.readString(DEMO.resolve(boat).resolve("offsets.csv"), StandardCharsets.UTF_8);
     }

@@ -133,9 +133,9 @@ class TakeOffFileTest {
             + " within, and the mean of both sides is drawn";
         String skewed = LIST.replace("2,,starboard,Chine,1000,600", "2,,starboard,Chine,1000,612");
         assertFaults(HEAD + TRIM + skewed,
-            "yard.csv:10: Chine at station 1: with the heel taken out, starboard lies 4 mm lower and 1 mm farther out than port (line 9)" + more,
-            "yard.csv:14: Chine at station 2: with the heel taken out, starboard lies 8 mm higher and 1 mm farther out than port (line 13)" + more,
-            "yard.csv:18: Chine at station 3: with the heel taken out, starboard lies 4 mm lower and 1 mm farther out than port (line 17)" + more);
+            "yard.csv:10: column 6: height \"600\" does not serve: Chine at station 1: with the heel taken out, starboard lies 4 mm lower and 1 mm farther out than port (line 9)" + more,
+            "yard.csv:14: column 6: height \"612\" does not serve: Chine at station 2: with the heel taken out, starboard lies 8 mm higher and 1 mm farther out than port (line 13)" + more,
+            "yard.csv:18: column 6: height \"600\" does not serve: Chine at station 3: with the heel taken out, starboard lies 4 mm lower and 1 mm farther out than port (line 17)" + more);
         LevelledOffsets allowed = taken(HEAD + TRIM + "Symmetric within,15\n" + skewed);
         assertEquals(0.008, allowed.apart(), 5e-4);
     }
@@ -143,9 +143,9 @@ class TakeOffFileTest {
     @Test
     void aKeelThatIsNotStraightIsTold() {
         assertFaults(HEAD + TRIM + COLUMNS + station("1", 3000, 300) + station("2", 2000, 320) + station("3", 1000, 300),
-            "yard.csv:7: the keel at station 1 lies 7 mm below the straight run of the keel; measure it again, or name stations between which the keel is straight",
-            "yard.csv:11: the keel at station 2 lies 13 mm above the straight run of the keel; measure it again, or name stations between which the keel is straight",
-            "yard.csv:15: the keel at station 3 lies 7 mm below the straight run of the keel; measure it again, or name stations between which the keel is straight");
+            "yard.csv:7: column 6: height \"300\" does not serve: the keel at station 1 lies 7 mm below the straight run of the keel; measure it again, or name stations between which the keel is straight",
+            "yard.csv:11: column 6: height \"320\" does not serve: the keel at station 2 lies 13 mm above the straight run of the keel; measure it again, or name stations between which the keel is straight",
+            "yard.csv:15: column 6: height \"300\" does not serve: the keel at station 3 lies 7 mm below the straight run of the keel; measure it again, or name stations between which the keel is straight");
     }
 
     @Test

@@ -14,11 +14,22 @@ class DemoJobsTest {
 
     @ParameterizedTest
     @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket", "stepped-38,flush through-hull",
-        "inboard-58,flush through-hull"})
+        "inboard-58,flush through-hull", "displacement-30,flush through-hull"})
     void eachShowsItsOwnAnswer(String boat, String mount) {
         Shell shell = Shell.run("site", DEMO.resolve(boat).resolve("job.xml"));
         assertEquals(0, shell.code(), shell.err());
         assertTrue(shell.out().contains("\nAdvised: " + mount + ", "), shell.out());
+    }
+
+    /** On the garboards beside the keel, with trim and heel as blocked told on the sheet, and not past what was measured. */
+    @Test
+    void theTakenOffBoatSaysHowSheStood() {
+        Path boat = DEMO.resolve("displacement-30");
+        Shell table = Shell.run("table", boat.resolve("offsets.csv"));
+        assertTrue(table.out().contains("AS BLOCKED WHEN MEASURED: trim 0.85 deg bow up, heel 1.29 deg to port."), table.out());
+        assertTrue(table.out().contains("Where the transom stands is not fixed."), table.out());
+        Shell beyond = Shell.run("site", boat.resolve("job.xml"), "--at", "-7.2,0.3");
+        assertEquals(3, beyond.code(), beyond.out() + beyond.err());
     }
 
     /** Ahead of the first step, which governs; abaft of it nothing is known, and at a place there that is said. */

@@ -25,7 +25,7 @@ class SameBytesIT {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"outboard-22", "outboard-39", "inboard-58"})
+    @ValueSource(strings = {"outboard-22", "outboard-39", "inboard-58", "displacement-30"})
     void law_noSettingOfTheMachineChangesAByte(String boat) throws Exception {
         Path turkish = run("turkish", boat, TURKISH);
         Path arabic = run("elsewhere/arabic", boat, ARABIC);

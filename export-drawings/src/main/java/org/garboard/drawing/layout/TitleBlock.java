@@ -17,13 +17,14 @@ package org.garboard.drawing.layout;
  * @param units of the figures
  * @param paper sheet size
  * @param projection which symbol is drawn
- * @param source file and hash of the table of offsets
+ * @param sourceName what the sheet is drawn from and that a hash follows, "Table of offsets, SHA-256"
+ * @param source its file and hash
  * @param version of the software
  * @param status in capitals, above all the rest
  */
 public record TitleBlock(String owner, String number, String date, String title, String boat, String documentType,
                          String creator, String approver, String revision, String sheet, String scale, String units,
-                         String paper, Projection projection, String source, String version, String status) {
+                         String paper, Projection projection, String sourceName, String source, String version, String status) {
 
     /** Method of projection (ISO 5456-2). */
     public enum Projection { FIRST_ANGLE, THIRD_ANGLE }

@@ -46,7 +46,7 @@ final class TitleBlockDrawing {
                 new Field("Paper", block.paper(), 22), new Field("Projection", "", 36),
                 new Field("Made with", block.version(), 40));
         drawing.symbol(block.projection(), new Point(-WIDTH + 104 + 26, ROW * 1.5));
-        drawing.row(0, new Field("Table of offsets, SHA-256", block.source(), WIDTH));
+        drawing.row(0, new Field(block.sourceName(), block.source(), WIDTH));
         drawing.outline();
         return drawing.drawn;
     }

@@ -112,7 +112,8 @@ final class FeaturesBelow {
     }
 
     private static String words(LaidFeature feature) {
-        return feature.name() + " (" + feature.sides().words() + ")";
+        boolean onCentre = feature.sides() == Sides.BOTH && feature.cover().stream().anyMatch(quad -> Math.min(quad.y(0), quad.y(1)) < 0);
+        return feature.name() + " (" + (onCentre ? "on the centreline" : feature.sides().words()) + ")";
     }
 
     /** Middle of its length on paper. */

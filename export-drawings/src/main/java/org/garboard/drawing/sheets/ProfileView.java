@@ -16,6 +16,7 @@ import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Station;
 
 /** The profile from starboard, bow to the right: named lines, stations, water at rest, sites. */
@@ -48,7 +49,10 @@ final class ProfileView {
         List<NameColumn.Name> names = new ArrayList<>();
         for (HullLine line : hull.lines()) {
             shown.addAll(paper.profile(line));
-            names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(line.afterEnd()))));
+            // a rabbet's half-siding lies in profile where the rabbet does
+            if (line.kind() != LineKind.RABBET) {
+                names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(line.afterEnd()))));
+            }
         }
         Keel.of(task.table(), hull).ifPresent(keel -> {
             shown.add(paper.profile(keel));
@@ -81,19 +85,22 @@ final class ProfileView {
         double h = lettering.figures();
         double draught = task.job().draught();
         double entry = entry(draught);
+        double beside = paper.length() + 2;
         List<String> names = new ArrayList<>(List.of("Base line"));
         List<Double> heights = new ArrayList<>(List.of(0.0));
         if (!Double.isNaN(entry)) {
             Point to = paper.profile(entry, draught);
             shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), draught), to.movedBy(3 * h, 0)));
             Point mark = to.movedBy(1.5 * h, 0);
+            // where the skin ends wet, its mark stands beyond the end
+            beside = Math.max(beside, mark.x() + h);
             shown.add(Polyline.closed(Layer.GRID, List.of(mark, mark.movedBy(-0.6 * h, h), mark.movedBy(0.6 * h, h))));
             names.addAll(List.of(task.figures().length(draught) + " up", "WL at rest"));
             heights.addAll(List.of(to.y() - 0.75 * h, to.y() + 0.75 * h));
         }
         double[] spread = Spread.apart(heights.stream().mapToDouble(y -> y - h / 2).toArray(), 1.5 * h);
         for (int i = 0; i < spread.length; i++) {
-            shown.add(Text.level(Layer.TEXT, names.get(i), new Point(paper.length() + 2, spread[i]), h, Anchor.LEFT));
+            shown.add(Text.level(Layer.TEXT, names.get(i), new Point(beside, spread[i]), h, Anchor.LEFT));
         }
     }
 

@@ -5,6 +5,7 @@ import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
 import org.garboard.drawing.layout.TitleBlock;
 import org.garboard.job.DrawingWish;
+import org.garboard.offsets.HullOffsets;
 
 /**
  * What a sheet is drawn from, on one paper in one lettering; a smaller lettering or a larger paper can be tried.
@@ -29,6 +30,9 @@ public interface SheetSubject<T extends SheetSubject<T>> {
     /** Name of the table of offsets' file. */
     String tableFile();
 
+    /** What it is drawn from: a table of offsets, a take-off. */
+    HullOffsets table();
+
     /** What the title block says beside the sheet's number. */
     String sheets();
 
@@ -47,7 +51,7 @@ public interface SheetSubject<T extends SheetSubject<T>> {
         DrawingWish wish = drawing();
         return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
                 wish.approver(), wish.revision(), sheet + "  (" + sheets() + ")", scale.words(), figures().note(),
-                paper().name(), projection(wish.projection()), tableFile() + "  " + provenance().tableHash(),
+                paper().name(), projection(wish.projection()), table().document() + ", SHA-256", tableFile() + "  " + provenance().tableHash(),
                 provenance().version(), status());
     }
 
