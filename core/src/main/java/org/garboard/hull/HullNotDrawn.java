@@ -41,8 +41,8 @@ public final class HullNotDrawn extends RuntimeException {
     static HullNotDrawn offReading(Station station, SectionPoint point, double off, double within) {
         return new HullNotDrawn("no surface was found that keeps to the table: at station " + station.name() + " (x = "
                 + FixedDecimal.format(station.x(), 3) + " m), half-breadth "
-                + FixedDecimal.format(point.y(), 4) + " m and height " + FixedDecimal.format(point.z(), 4) + " m, it comes out " + FixedDecimal.format(off * 1e3, 2)
-                + " mm off, where at most " + FixedDecimal.format(within * 1e3, 2)
+                + FixedDecimal.format(point.y(), 4) + " m and height " + FixedDecimal.format(point.z(), 4) + " m, it comes out " + FixedDecimal.format(off * 1e3, 3)
+                + " mm off, where at most " + FixedDecimal.format(within * 1e3, 3)
                 + " mm is allowed; compare that station with its neighbours, and put more stations where the shape"
                 + " changes fast");
     }

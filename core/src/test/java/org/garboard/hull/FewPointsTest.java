@@ -107,7 +107,7 @@ class FewPointsTest {
         Hull hull = Hull.faired(table);
         KeptReadings kept = new KeptReadings(other, MILLIMETRE / 2);
         assertEquals("no surface was found that keeps to the table: at station 2 (x = 2.000 m), half-breadth"
-            + " 0.9030 m and height 0.6000 m, it comes out 2.91 mm off, where at most 0.50 mm is allowed; compare that"
+            + " 0.9030 m and height 0.6000 m, it comes out 2.910 mm off, where at most 0.500 mm is allowed; compare that"
             + " station with its neighbours, and put more stations where the shape changes fast",
             assertThrows(HullNotDrawn.class, () -> kept.check(hull.panels())).getMessage());
         new KeptReadings(table, MILLIMETRE / 2).check(hull.panels());
