@@ -38,13 +38,11 @@ public final class CraftRunning {
     public record NotReady(String reason) implements Answer {
     }
 
-    private CraftRunning(Hull hull, Optional<Keel> keel, Craft craft, Weights weights) {
-        Water water = water(craft);
+    private CraftRunning(Craft craft, RunningHull light, RunningHull middle, RunningHull full) {
         this.craft = craft;
-        this.light = new RunningHull(hull, keel, load(hull, craft, weights, weights.light()), water);
-        this.full = weights.full() == weights.light() ? light : new RunningHull(hull, keel, load(hull, craft, weights, weights.full()), water);
-        this.middle = full == light ? light
-            : new RunningHull(hull, keel, load(hull, craft, weights, 0.5 * (weights.light() + weights.full())), water);
+        this.light = light;
+        this.middle = middle;
+        this.full = full;
     }
 
     /** @param keel what hangs below the skin */
@@ -53,13 +51,16 @@ public final class CraftRunning {
             return new NotReady("the boat's mass and centre of gravity are not told");
         }
         Weights weights = craft.weights().get();
-        for (double mass : new double[] {weights.light(), weights.full()}) {
-            Optional<String> fault = RunningHull.fault(hull, keel, load(hull, craft, weights, mass), water(craft));
-            if (fault.isPresent()) {
-                return new NotReady(fault.get());
+        List<RunningHull> hulls = new ArrayList<>();
+        for (double mass : new double[] {weights.light(), 0.5 * (weights.light() + weights.full()), weights.full()}) {
+            Loaded loaded = !hulls.isEmpty() && weights.light() == weights.full() ? hulls.get(0)
+                : RunningHull.of(hull, keel, load(hull, craft, weights, mass), water(craft));
+            if (!(loaded instanceof RunningHull running)) {
+                return new NotReady(((Loaded.Refused) loaded).reason());
             }
+            hulls.add(running);
         }
-        return new Ready(new CraftRunning(hull, keel, craft, weights));
+        return new Ready(new CraftRunning(craft, hulls.get(0), hulls.get(1), hulls.get(2)));
     }
 
     private static Water water(Craft craft) {

@@ -19,8 +19,12 @@ public final class Flotation {
     /** Most change of trim in one turn, as a slope. */
     private static final double STRIDE = 0.05;
     private static final int TURNS = 60;
-    /** Mass is met to this part of itself, the slope of the water to this. */
+    /** Mass is met to this part of itself, slope and height of the water [m] to this. */
     private static final double CLOSE = 1e-10;
+    /** Mass is met to this part of itself before trim and height are sought together. */
+    private static final double ROUGH = 1e-2;
+    /** A boat less stiff lengthwise than this is none afloat [m]. */
+    private static final double LEAST_STIFF = 1e-3;
     private static final int LOOKS = 400;
 
     private final Hull hull;
@@ -59,33 +63,54 @@ public final class Flotation {
     public record Sinks(String reason) implements Answer {
     }
 
-    /** At the trim at which she comes to rest. */
+    /** At the trim at which she comes to rest: height and slope of the water together by Newton's steps, from even keel. */
     public Answer atRest(Load load) {
-        double slope = 0;
+        Answer answer = at(load, Angle.ofDegrees(0), ROUGH);
         double most = Math.tan(Math.toRadians(MOST_TRIM));
         for (int turn = 0; turn < TURNS; turn++) {
-            Answer answer = at(load, Angle.ofRadians(Math.atan(slope)));
             if (!(answer instanceof Afloat afloat)) {
                 return answer;
             }
-            double above = load.z() - afloat.whole().vcb();
-            double miss = load.x() - afloat.whole().lcb() + slope * above;
-            double stiff = afloat.whole().longitudinalBm() * Math.pow(1 + slope * slope, 1.5) - above;
-            double step = Math.max(-STRIDE, Math.min(STRIDE, miss / Math.max(stiff, 1e-3)));
-            if (Math.abs(step) <= CLOSE) {
+            double turned = turn(load, afloat);
+            double raised = (load.mass() / density - afloat.whole().volume()) / rate(afloat)
+                - (afloat.hull().waterplane().lcf() - load.x()) * turned;
+            WaterSurface water = afloat.hull().water();
+            if (Math.abs(turned) <= CLOSE && Math.abs(raised) <= CLOSE) {
                 return afloat;
             }
-            slope += step;
+            double slope = water.slope() + turned;
             if (Math.abs(slope) > most) {
                 break;
             }
+            Angle trim = Angle.ofRadians(Math.atan(slope));
+            answer = Hydrostatics.of(hull, new WaterSurface(water.height() + raised, load.x(), trim)) instanceof Hydrostatics next
+                ? new Afloat(next, whole(next)) : at(load, trim, ROUGH);
         }
         return new Sinks(String.format(Locale.ROOT, "centre of gravity at x = %.3f m, %.3f m above base: with %.0f kg there she floats at no "
             + "trim within %.0f deg", load.x(), load.z(), load.mass(), MOST_TRIM));
     }
 
+    /** By how much the water's slope is to grow, the layer that is still missing laid on at the centre of flotation. */
+    private double turn(Load load, Afloat afloat) {
+        double slope = afloat.hull().water().slope();
+        double target = load.mass() / density;
+        double above = load.z() - afloat.whole().vcb();
+        double lcb = afloat.whole().lcb() + (1 - afloat.whole().volume() / target) * (afloat.hull().waterplane().lcf() - afloat.whole().lcb());
+        double stiff = afloat.whole().longitudinalBm() * Math.pow(1 + slope * slope, 1.5) - above;
+        return Math.max(-STRIDE, Math.min(STRIDE, (load.x() - lcb + slope * above) / Math.max(stiff, LEAST_STIFF)));
+    }
+
+    /** Volume for each metre that the water rises [m2]. */
+    private static double rate(Afloat afloat) {
+        return afloat.hull().waterplane().area() * Math.cos(afloat.trim().radians());
+    }
+
     /** At a trim that is told, her mass displaced. */
     public Answer at(Load load, Angle trim) {
+        return at(load, trim, CLOSE);
+    }
+
+    private Answer at(Load load, Angle trim, double close) {
         double slope = Math.tan(trim.radians());
         double target = load.mass() / density;
         double low = least(hull.keel(), load.x(), slope);
@@ -99,7 +124,7 @@ public final class Flotation {
                 Together whole = whole(afloat);
                 miss = whole.volume() - target;
                 rate = afloat.waterplane().area() * Math.cos(trim.radians());
-                if (Math.abs(miss) <= CLOSE * target) {
+                if (Math.abs(miss) <= close * target) {
                     return new Afloat(afloat, whole);
                 }
             } else if (floating instanceof Floating.Swamped) {

@@ -14,8 +14,8 @@ import org.garboard.hydrostatics.WaterSurface;
  * water's height over the keel is {@link WetOut#needed}. For straight sections it is equation (3) of Savitsky 1964 exactly.
  */
 final class LaidLine {
-    private static final int POINTS = 33;
-    private static final double STEP = 0.2;
+    private static final int POINTS = 25;
+    private static final double STEP = 0.5;
     private static final double CLOSE = 1e-9;
     private static final int TURNS = 100;
 
@@ -35,11 +35,12 @@ final class LaidLine {
 
     /** Empty where the water does not cross keel and chine within the hull. */
     Optional<StagnationLine> line(double end) {
-        double atKeel = firstDry(end, this::overKeel);
-        double atChine = firstDry(end, x -> overKeel(x) - section.at(x, edge.y(x)).needed(edge.y(x)));
-        if (!(atChine >= atKeel)) {
+        double atKeel = dryKeel(end);
+        double atEnd = underChine(end);
+        if (Double.isNaN(atKeel) || !(atEnd > 0)) {
             return Optional.empty();
         }
+        double atChine = crossing(atKeel, underChine(atKeel), end, atEnd, this::underChine);
         List<Vector2D> points = new ArrayList<>();
         double y = 0;
         for (int i = 0; i < POINTS; i++) {
@@ -51,21 +52,23 @@ final class LaidLine {
         return Optional.of(new StagnationLine(points));
     }
 
+    /** By how much the water stands higher than the section asks for to be wet to the chine [m]; below 0 where the keel is dry. */
+    private double underChine(double x) {
+        return overKeel(x) - section.at(x, edge.y(x)).needed(edge.y(x));
+    }
+
     private double overKeel(double x) {
         return water.at(x) - keel.z(x);
     }
 
-    /** Going forward from the end, the first x at which a wet depth is used up; NaN where there is none. */
-    private double firstDry(double end, DoubleUnaryOperator wet) {
+    /** Going forward from the end, the first x at which the keel is dry; NaN where there is none. */
+    private double dryKeel(double end) {
         double aft = end;
-        double atAft = wet.applyAsDouble(aft);
-        if (!(atAft > 0)) {
-            return Double.NaN;
-        }
-        for (double fore = end - STEP; fore > hull.forwardEnd(); fore -= STEP) {
-            double atFore = wet.applyAsDouble(fore);
+        double atAft = overKeel(aft);
+        for (double fore = end - STEP; atAft > 0 && fore > hull.forwardEnd(); fore -= STEP) {
+            double atFore = overKeel(fore);
             if (!(atFore > 0)) {
-                return crossing(fore, atFore, aft, atAft, wet);
+                return crossing(fore, atFore, aft, atAft, this::overKeel);
             }
             aft = fore;
             atAft = atFore;

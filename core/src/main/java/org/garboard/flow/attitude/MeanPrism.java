@@ -4,28 +4,46 @@ import org.garboard.flow.planing.Prism;
 import org.garboard.hull.Hull;
 import org.garboard.units.Angle;
 
-/** The prism with a bottom's mean beam and mean chord deadrise over a length forward of where the bottom ends. */
+/**
+ * The prism with a bottom's mean beam and mean chord deadrise over a length forward of where the bottom ends. Both are
+ * read once at close stations, straight between them, and summed up forward.
+ */
 final class MeanPrism {
-    private static final int LOOKS = 50;
+    private static final int CELLS = 256;
 
     private final Hull hull;
     private final double end;
+    private final double cell;
+    private final double[] beam = new double[CELLS + 1];
+    private final double[] deadrise = new double[CELLS + 1];
+    private final double[] beamSum = new double[CELLS + 1];
+    private final double[] deadriseSum = new double[CELLS + 1];
 
     MeanPrism(Hull hull, double end) {
         this.hull = hull;
         this.end = end;
+        this.cell = (end - hull.forwardEnd()) / CELLS;
+        for (int i = 0; i <= CELLS; i++) {
+            double x = i == CELLS ? hull.forwardEnd() : end - i * cell;
+            double y = hull.bottomEdge().y(x);
+            beam[i] = 2 * y;
+            deadrise[i] = Math.atan2(hull.bottomEdge().z(x) - hull.keel().z(x), y);
+            if (i > 0) {
+                beamSum[i] = beamSum[i - 1] + 0.5 * cell * (beam[i - 1] + beam[i]);
+                deadriseSum[i] = deadriseSum[i - 1] + 0.5 * cell * (deadrise[i - 1] + deadrise[i]);
+            }
+        }
     }
 
+    /** @param length forward of the end [m], more than 0 and at most to the forward end of the hull */
     Prism over(double length) {
-        double beam = 0;
-        double deadrise = 0;
-        for (int i = 0; i < LOOKS; i++) {
-            double x = end - length * (i + 0.5) / LOOKS;
-            double y = hull.bottomEdge().y(x);
-            beam += 2 * y / LOOKS;
-            deadrise += Math.atan2(hull.bottomEdge().z(x) - hull.keel().z(x), y) / LOOKS;
-        }
-        return new Prism(beam, Angle.ofRadians(Math.max(0, deadrise)));
+        return new Prism(sum(length, beam, beamSum) / length, Angle.ofRadians(Math.max(0, sum(length, deadrise, deadriseSum) / length)));
+    }
+
+    private double sum(double length, double[] value, double[] sum) {
+        int i = Math.min(CELLS - 1, (int) (length / cell));
+        double into = length - i * cell;
+        return sum[i] + into * (value[i] + 0.5 * into / cell * (value[i + 1] - value[i]));
     }
 
     /** Angle of the keel's chord to the base line, positive where it rises forward [rad]. */

@@ -25,10 +25,11 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 public final class PlaningHull {
     /**
      * The wetted lengths of keel and of chine, of the prism and of the true bottom, may each differ by this part of the
-     * mean wetted length: our choice. Both set where the bottom is wet, and a mean can agree while one is long and the
-     * other short.
+     * prism's wetted keel, the length over which it carries her: our choice. Both set where the bottom is wet, and a mean
+     * can agree while one is long and the other short; a forefoot that rises takes some of the keel on every boat, and
+     * carries little, but past a sixth it is another bottom that runs.
      */
-    private static final double UNLIKE = 0.2;
+    private static final double UNLIKE = 1 / 6.0;
     /** Trims of the keel between which one is looked for [deg]. */
     private static final double LEAST = 2;
     private static final double MOST = 14.999;
@@ -180,16 +181,16 @@ public final class PlaningHull {
         if (line.isEmpty()) {
             return new Planing.NotKnown("the water does not leave keel and chine within the hull");
         }
-        Optional<String> unlike = unlike("keel", run.wettedKeel(), end - line.get().atKeel(), length)
-            .or(() -> unlike("chine", run.wettedChine(), end - line.get().atChine(), length));
+        Optional<String> unlike = unlike("keel", run.wettedKeel(), end - line.get().atKeel(), run)
+            .or(() -> unlike("chine", run.wettedChine(), end - line.get().atChine(), run));
         return unlike.<Planing>map(Planing.NotKnown::new)
             .orElseGet(() -> new Planing.Running(Angle.ofRadians(trim), run, line.get(), water, doubts(run, load)));
     }
 
-    private static Optional<String> unlike(String which, double prism, double real, double length) {
-        return Math.abs(prism - real) <= UNLIKE * length ? Optional.empty() : Optional.of(String.format(Locale.ROOT,
-            "the bottom is too unlike a prism: its %s is wet over %.2f m, the prism's over %.2f m; they may differ by a fifth of the mean, %.2f m",
-            which, real, prism, UNLIKE * length));
+    private static Optional<String> unlike(String which, double prism, double real, PrismRun run) {
+        return Math.abs(prism - real) <= UNLIKE * run.wettedKeel() ? Optional.empty() : Optional.of(String.format(Locale.ROOT,
+            "the bottom is too unlike a prism: its %s is wet over %.2f m, the prism's over %.2f m; they may differ by a sixth of the prism's keel, %.2f m",
+            which, real, prism, UNLIKE * run.wettedKeel()));
     }
 
     private static List<String> doubts(PrismRun run, Load load) {

@@ -24,7 +24,7 @@ import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.units.Angle;
 
 /** One hull under one load: how she lies to the water at any speed. Floated once, when made. */
-public final class RunningHull {
+public final class RunningHull implements Loaded {
     /** So fast for her wet length a boat lies about as she floats: common practice, from memory; squat of less than a degree or so is left out. */
     public static final double MOST_FROUDE = 0.40;
     /** Speed coefficient on the beam aft at which the planing method begins. */
@@ -37,27 +37,25 @@ public final class RunningHull {
     private final Flotation.Afloat atRest;
     private final PlaningHull planing;
 
-    /**
-     * @param keel what hangs below the skin
-     * @throws IllegalArgumentException with the words of {@link #fault}
-     */
-    public RunningHull(Hull hull, Optional<Keel> keel, Load load, Water water) {
+    private RunningHull(Hull hull, Load load, Water water, Flotation flotation, Flotation.Afloat atRest) {
         this.hull = hull;
         this.load = load;
         this.water = water;
-        this.flotation = new Flotation(hull, keel, water.density());
+        this.flotation = flotation;
         this.planing = new PlaningHull(hull);
-        Flotation.Answer answer = load.outside(hull).<Flotation.Answer>map(Flotation.Sinks::new).orElseGet(() -> flotation.atRest(load));
-        if (!(answer instanceof Flotation.Afloat afloat)) {
-            throw new IllegalArgumentException(((Flotation.Sinks) answer).reason());
-        }
-        this.atRest = afloat;
+        this.atRest = atRest;
     }
 
-    /** What is wrong with a load for this hull: mass or centre of gravity outside the boat; empty where nothing is. */
-    public static Optional<String> fault(Hull hull, Optional<Keel> keel, Load load, Water water) {
-        return load.outside(hull).or(() -> new Flotation(hull, keel, water.density()).atRest(load) instanceof Flotation.Sinks sinks
-            ? Optional.of(sinks.reason()) : Optional.empty());
+    /** @param keel what hangs below the skin */
+    public static Loaded of(Hull hull, Optional<Keel> keel, Load load, Water water) {
+        Optional<String> outside = load.outside(hull);
+        if (outside.isPresent()) {
+            return new Loaded.Refused(outside.get());
+        }
+        Flotation flotation = new Flotation(hull, keel, water.density());
+        Flotation.Answer answer = flotation.atRest(load);
+        return answer instanceof Flotation.Afloat afloat ? new RunningHull(hull, load, water, flotation, afloat)
+            : new Loaded.Refused(((Flotation.Sinks) answer).reason());
     }
 
     public Load load() {

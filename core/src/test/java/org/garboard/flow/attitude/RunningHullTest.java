@@ -35,7 +35,11 @@ class RunningHullTest {
     private static final double KNOT = 1852 / 3600.0;
 
     private static RunningHull running(Load load) {
-        return new RunningHull(BOW, Optional.empty(), load, Water.sea(15));
+        return loaded(BOW, load);
+    }
+
+    private static RunningHull loaded(Hull hull, Load load) {
+        return assertInstanceOf(RunningHull.class, RunningHull.of(hull, Optional.empty(), load, Water.sea(15)));
     }
 
     private static <T extends Attitude> T as(Class<T> kind, Attitude attitude) {
@@ -110,10 +114,13 @@ class RunningHullTest {
             assertThrows(IllegalArgumentException.class, () -> running(LOAD).at(0)).getMessage());
         assertEquals("speed is -4.0 m/s; it must be more than 0 and less than 200 m/s",
             assertThrows(IllegalArgumentException.class, () -> running(LOAD).at(-4)).getMessage());
-        assertTrue(RunningHull.fault(BOW, Optional.empty(), LOAD.withMass(400_000), Water.sea(15)).orElseThrow()
-            .startsWith("mass 400000 kg: at a trim of 0.00 deg she floats with at most "));
+        assertTrue(refused(LOAD.withMass(400_000)).startsWith("mass 400000 kg: at a trim of 0.00 deg she floats with at most "));
         assertEquals("centre of gravity at x = 12.000 m is outside the boat; it must be from 0.000 to 10.000 m",
-            assertThrows(IllegalArgumentException.class, () -> running(new Load(4200, 12, 0.8, 0, Angle.ofDegrees(0)))).getMessage());
+            refused(new Load(4200, 12, 0.8, 0, Angle.ofDegrees(0))));
+    }
+
+    private static String refused(Load load) {
+        return assertInstanceOf(Loaded.Refused.class, RunningHull.of(BOW, Optional.empty(), load, Water.sea(15))).reason();
     }
 
     private static Craft craft(Weights weights, List<SeaTrial> trials) {
@@ -152,8 +159,7 @@ class RunningHullTest {
     /** A stepped bottom has no attitude until its trim is measured; then what is dry and what is clean has its places. */
     @Test
     void aSteppedBottomAsksForAMeasuredTrim() {
-        RunningHull boat = new RunningHull(Hull.through(SteppedForms.prism()), Optional.empty(),
-            new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)), Water.sea(15));
+        RunningHull boat = loaded(Hull.through(SteppedForms.prism()), new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)));
         double speed = 4.05 * Math.sqrt(2 * Water.GRAVITY);
         NotKnown unknown = as(NotKnown.class, boat.at(speed));
         assertEquals(Regime.STEPPED, unknown.regime());
@@ -185,8 +191,7 @@ class RunningHullTest {
     /** At another trim than the contours were fitted for nothing abaft of the step is clean. */
     @Test
     void outsideTheContoursNothingAbaftOfTheStepIsClean() {
-        RunningHull boat = new RunningHull(Hull.through(SteppedForms.prism()), Optional.empty(),
-            new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)), Water.sea(15));
+        RunningHull boat = loaded(Hull.through(SteppedForms.prism()), new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)));
         Stepped found = as(Stepped.class, boat.at(4.05 * Math.sqrt(2 * Water.GRAVITY), new SeaTrial(30, Optional.of(Angle.ofDegrees(2.5)), Optional.of(7.0))));
         assertEquals("where the water comes back is not known: trim of the keel ahead 2.50 is outside the contours' 3 to 5 deg",
             found.bottom().air().get(0).note());

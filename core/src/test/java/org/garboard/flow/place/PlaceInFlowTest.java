@@ -26,7 +26,7 @@ class PlaceInFlowTest {
     private static final Hull PRISM = Hull.through(new Forms(0, 0, 2, 4, 6, 8).keel(x -> 0)
         .named(LineKind.CHINE, "Chine", x -> 1.05, x -> 1.05 * RISE).named(LineKind.SHEER, "Sheer", x -> 1.1, x -> 2).table());
     private static final Water SEA = Water.sea(15);
-    private static final RunningHull BOAT = new RunningHull(PRISM, Optional.empty(), new Load(2243, 5.7, 0.75, -0.2, Angle.ofDegrees(0)), SEA);
+    private static final RunningHull BOAT = (RunningHull) RunningHull.of(PRISM, Optional.empty(), new Load(2243, 5.7, 0.75, -0.2, Angle.ofDegrees(0)), SEA);
     private static final PlaceInFlow FLOW = PlaceInFlow.usual(PRISM, SEA);
 
     private static Attitude.Planes planes(double speed) {
