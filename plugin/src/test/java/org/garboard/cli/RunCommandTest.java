@@ -24,7 +24,7 @@ class RunCommandTest {
     private static final List<String> WHOLE_SET = List.of("hull-cutout-outside-up_mm_1to1.dxf",
         "pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
         "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
-        "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
+        "sheet-7-check.dxf", "sheet-7-check.svg", "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
 
     @TempDir
     private Path folder;
@@ -53,7 +53,7 @@ class RunCommandTest {
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, "
             + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "pocket-outside-up_mm_1to1.dxf, template-A4.pdf, template-Letter.pdf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
+            + "pocket-outside-up_mm_1to1.dxf, sheet-7-check.dxf, sheet-7-check.svg, template-A4.pdf, template-Letter.pdf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
             + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(6));
     }
 
@@ -138,7 +138,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(4, shell.code());
         assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());
-        assertEquals(4, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
+        assertEquals(5, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
         assertEquals(List.of("record.xml"), names());
     }
 

@@ -8,16 +8,19 @@ import org.garboard.offsets.HullOffsets;
 /** What every sheet warns of. Trade knowledge, no source, but for the standards it names. */
 final class Cautions {
 
+    /** The trade's words; the flow is that of a sharp hole, 0.6 A sqrt(2 g h) (textbook): 51 mm at 0.5 m, 230 L/min. */
     private static final List<String> FIRST = List.of(
-            "This cut lies below the waterline. A wrong hole can sink the boat.",
-            "Work with the boat hauled out and chocked, never in slings.");
+            "HOLE BELOW THE WATERLINE. A wrong hole can sink the boat: 51 mm open, 0.5 m under water, lets in 230 L a minute.",
+            "Hauled out and chocked, never in slings. Battery tools. Keep a blank aboard that closes the hole.");
     private static final List<String> THEN = List.of(
-            "Look inside before drilling; drill a pilot hole first. Cut no structural member, tank, fuel line or cable.",
+            "Look inside before drilling, then a pilot hole. Cut no structural member, tank, fuel line, pipe or cable.",
             "Cored hull: take the core out round the hole and seal its edge.",
-            "Dust and resin: wear eye and lung protection.",
-            "Keep wiring clear of the bilge and protected. After launching watch the bilge, at once and again hours later.",
-            "Follow the makers' instructions, local codes and a licensed builder or surveyor. Where to look: ISO 9093 "
-                    + "and the ABYC standards.");
+            "Dust and resin: wear eye, skin and lung protection.",
+            "Wiring clear of the bilge, metal bonded as the boat is. Bilge pump tried; after launching watch the bilge, at once and again "
+                    + "hours later.",
+            "Antifouling on the face only as its maker says.",
+            "Makers' instructions, local codes, class or a licensed surveyor go before this sheet. Where to look: ISO 9093 and the "
+                    + "ABYC standards.");
 
     private Cautions() {
     }

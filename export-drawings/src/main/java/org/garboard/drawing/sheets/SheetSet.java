@@ -56,6 +56,9 @@ public final class SheetSet {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
             set.cutFile(pocket);
         });
+        if (record.advised().isPresent()) {
+            set.sheet("sheet-7-check", "sheet 7 (check)", task, CheckSheet::new);
+        }
         set.templates(task, cutout);
         set.inOneFile();
         return new DrawnSet(set.drawings, set.refusals);

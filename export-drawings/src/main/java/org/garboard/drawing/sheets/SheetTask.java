@@ -80,9 +80,14 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
     /** How the advised place is marked out; empty where no place is advised. */
     Optional<MarkingOut> marking() {
         double round = job().drawing().units() == DrawingWish.Units.MILLIMETRES ? METRIC_ARM : FEET_ARM;
-        return record.advised().map(advised -> advised.mount().seat() == Seat.ATHWART_KEEL && record.pocket().isPresent()
-                ? MarkingPlan.of(hull, table, record.pocket().get(), round)
+        return record.advised().map(advised -> advisedIsPocket()
+                ? MarkingPlan.of(hull, table, record.pocket().orElseThrow(), round)
                 : MarkingPlan.of(hull, table, place(advised.sites().get(0)), round));
+    }
+
+    /** Whether what is advised is the pocket that is drawn. */
+    boolean advisedIsPocket() {
+        return record.advised().filter(advised -> advised.mount().seat() == Seat.ATHWART_KEEL).isPresent() && record.pocket().isPresent();
     }
 
     private static Vector3D place(Site site) {
@@ -107,7 +112,7 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
 
     @Override
     public String sheets() {
-        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + "; 3 template apart";
+        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + (record.advised().isPresent() ? ", 7 check" : "");
     }
 
     @Override

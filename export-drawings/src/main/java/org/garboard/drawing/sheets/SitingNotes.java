@@ -2,11 +2,14 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.Locale;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.pdf.Face;
 import org.garboard.drawing.sheets.MarkedSite.Standing;
 import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
 import org.garboard.hull.HullLine;
 import org.garboard.mount.Seat;
 import org.garboard.mount.StepChecks;
@@ -27,6 +30,7 @@ final class SitingNotes {
         notes.refusals(sites);
         notes.transducer();
         notes.figures();
+        notes.letters();
         return Notes.numbered("NOTES", notes.notes);
     }
 
@@ -48,6 +52,16 @@ final class SitingNotes {
         if (!refusal.isBlank()) {
             notes.add("No pocket is drawn" + sites.stream().filter(site -> site.standing() == Standing.REFUSED).findFirst()
                     .map(site -> " for site " + site.mark()).orElse("") + ": " + refusal + ".");
+        }
+    }
+
+    /** Letters of names that the PDF's face lacks. */
+    private void letters() {
+        DrawingWish wish = task.drawing();
+        SortedSet<String> lacking = Face.lacking(List.of(task.boat(), task.tableFile(), task.job().transducer().name(), wish.owner(),
+                wish.number(), wish.creator(), wish.approver(), wish.date(), wish.revision()));
+        if (!lacking.isEmpty()) {
+            notes.add("A box stands in the PDF for letters that its face lacks: " + String.join(", ", lacking) + ".");
         }
     }
 

@@ -40,6 +40,8 @@ class MarkingSheetTest {
             for (SitingRecord record : List.of(flush, pocketAdvised(flush))) {
                 Sheet sheet = SheetSetter.set(task(record), MarkingSheet::new);
                 assertEquals(List.of(), SheetClearance.faults(sheet, task(record).paper().frame()), paper + " " + units);
+                Sheet checks = SheetSetter.set(task(record), CheckSheet::new);
+                assertEquals(List.of(), SheetClearance.faults(checks, task(record).paper().frame()), paper + " " + units);
             }
         }
     }

@@ -1,0 +1,131 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.Pocket;
+import org.garboard.drawing.Scale;
+import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.layout.Piece;
+import org.garboard.drawing.layout.Piece.Corner;
+import org.garboard.marking.MarkedLength;
+import org.garboard.mount.Check;
+
+/** The builder's check sheet: what is measured and signed before the cut, and where the work holds. */
+final class CheckSheet implements SheetContent {
+    /** Common practice, no source. */
+    private static final List<String> HOLDS = List.of(
+            "Before the pilot hole: every tape of sheet 2 within its limits, everything NOT KNOWN looked at, template measured.",
+            "Pilot hole seen from inside: skin, core, structure, tanks, cables as told; place as marked.",
+            "Dry fit: body in its place, fore end to the bow, element leaning as the sheets say, gaps even.",
+            "Before launch: bedding cured, seal whole, cable clear, seacock or blank at hand, bilge pump tried.",
+            "24 hours afloat: no water round the fitting, looked at when afloat, after one hour and after 24.");
+    private static final List<Corner> CORNERS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
+
+    private final SheetTask task;
+
+    CheckSheet(SheetTask task) {
+        this.task = task;
+    }
+
+    @Override
+    public int number() {
+        return 7;
+    }
+
+    @Override
+    public String title() {
+        return "Check sheet";
+    }
+
+    @Override
+    public String documentType() {
+        return "Check list";
+    }
+
+    @Override
+    public String description() {
+        return "What is measured, looked at and signed before and after the cut. No views.";
+    }
+
+    @Override
+    public double longest() {
+        return 0;
+    }
+
+    @Override
+    public double shortestDrawn() {
+        return 0;
+    }
+
+    @Override
+    public List<List<Piece>> arrangements(Scale scale) {
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(new Piece(Columns.shapes("MEASURE BEFORE CUTTING", measures(), task.lettering()), CORNERS));
+        pieces.add(new Piece(Columns.shapes("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering()), CORNERS));
+        pieces.add(new Piece(Columns.shapes("HOLD POINTS: the work stops until each is signed", holds(), task.lettering()), CORNERS));
+        pieces.add(new Piece(signing().shapes(task.lettering()), CORNERS));
+        return List.of(pieces);
+    }
+
+    private List<List<String>> measures() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Measure", "Drawn", "Within", "Stop at", "Measured", "Initials", "Date"));
+        for (MarkedLength length : task.marking().orElseThrow().lengths()) {
+            row(rows, "Tape " + MarkingTables.name(length) + ", SKIN, " + length.way().words(), task.figures().length(length.metres()),
+                    task.figures().within(length.within()), task.figures().within(2 * length.within()));
+        }
+        row(rows, "Deadrise at the place", deadrise(), "±1.0°", "more");
+        if (isPocket()) {
+            Pocket pocket = task.record().pocket().orElseThrow();
+            CutOutline outline = CutOutline.of(pocket);
+            shape(rows, "Template: length over all", outline.extents().width());
+            shape(rows, "Template: width over all", outline.extents().height());
+            shape(rows, "Template: diagonal, fwd starboard to aft port", outline.diagonalFromStarboard());
+            shape(rows, "Template: diagonal, fwd port to aft starboard", outline.diagonalFromPort());
+            row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(pocket.depth()), task.figures().within(Marking.DEPTH),
+                    task.figures().within(2 * Marking.DEPTH));
+        }
+        return rows;
+    }
+
+    private boolean isPocket() {
+        return task.advisedIsPocket();
+    }
+
+    private String deadrise() {
+        return isPocket() ? "both sides alike; sheet 4" : Figures.degrees(task.record().advised().orElseThrow().sites().get(0).deadrise());
+    }
+
+    private void shape(List<List<String>> rows, String what, double mm) {
+        row(rows, what, task.figures().bench(mm / 1000), task.figures().within(Marking.SHAPE), task.figures().within(2 * Marking.SHAPE));
+    }
+
+    private static void row(List<List<String>> rows, String what, String drawn, String within, String stop) {
+        rows.add(List.of(what, drawn, within, stop, "", "", ""));
+    }
+
+    private List<List<String>> looks() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Look before cutting", "Found", "Initials", "Date"));
+        for (Check check : task.record().advised().orElseThrow().sites().get(0).notKnown()) {
+            rows.add(List.of(check.name() + ": " + check.sentence(), "", "", ""));
+        }
+        return rows;
+    }
+
+    private static List<List<String>> holds() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("HOLD", "Signed", "Date"));
+        HOLDS.forEach(hold -> rows.add(List.of(hold, "", "")));
+        return rows;
+    }
+
+    private Notes signing() {
+        return Notes.numbered("SIGN BEFORE CUTTING", List.of(
+                "For check: not to be cut until the check measurements are signed.",
+                "All of the above measured and looked at; nothing at or past its stop:",
+                "Name, date: ______________________________", "Signed: ______________________________",
+                "Structure approved by whoever answers for it. Name, date: ______________________________",
+                "Signed: ______________________________"));
+    }
+}
