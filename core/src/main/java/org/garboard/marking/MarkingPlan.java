@@ -26,6 +26,8 @@ public final class MarkingPlan {
     /** Marks on the keel line stand at least and at most so far from the one abreast [m]: our choice, so that diagonals lie near half a right angle. */
     private static final double SHORTEST_ARM = 0.3;
     private static final double LONGEST_ARM = 1.2;
+    /** Marks on the keel line keep so far clear of what is cut [m]: our choice. */
+    private static final double BESIDE_CUT = 0.1;
 
     private final Hull hull;
     private final HullOffsets table;
@@ -154,7 +156,8 @@ public final class MarkingPlan {
 
     private void onKeel(Datum datum, Pocket pocket) {
         double x = place.getX();
-        double arm = arm(pocket.length());
+        // the marks outlive the cut
+        double arm = arm(pocket.length() / 2 + Math.max(pocket.foreRamp(), pocket.aftRamp()) + BESIDE_CUT);
         Mark a = mark("A", datumWords(datum), onKeel(datumX()));
         Mark e = mark("E", "THE PLACE: middle of the pocket, on the keel line", place);
         Mark c = mark("C", "on the keel line, forward of E", onKeel(x - arm));

@@ -28,13 +28,14 @@ public record Text(Layer layer, String words, Point at, double height, Anchor an
         }
     }
 
-    /** Controls and signs that turn the direction of writing would act on a viewer: blanks stand for them. */
+    /** Controls and signs that turn the direction of writing would act on a viewer: blanks stand for them, a box where nothing else is said. */
     private static String harmless(String words) {
-        return words.codePoints().map(letter -> switch (Character.getType(letter)) {
+        String legible = words.codePoints().map(letter -> switch (Character.getType(letter)) {
             case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
                     Character.SURROGATE, Character.UNASSIGNED -> ' ';
             default -> letter;
-        }).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        }).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString().strip();
+        return legible.isEmpty() && !words.isBlank() ? "\u25a1" : legible;
     }
 
     public static Text level(Layer layer, String words, Point at, double height, Anchor anchor) {

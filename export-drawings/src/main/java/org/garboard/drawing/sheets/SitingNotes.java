@@ -18,6 +18,9 @@ import org.garboard.siting.MountSiting;
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
 final class SitingNotes {
 
+    /** Slings and blocks keep so far from the body [m]: our choice, the breadth of a wide sling. */
+    private static final double KEPT_CLEAR = 0.3;
+
     private final SheetTask task;
     private final List<String> notes = new ArrayList<>();
 
@@ -30,6 +33,7 @@ final class SitingNotes {
         notes.refusals(sites);
         notes.transducer();
         notes.figures();
+        sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(notes::lifting);
         notes.letters();
         return Notes.numbered("NOTES", notes.notes);
     }
@@ -53,6 +57,19 @@ final class SitingNotes {
             notes.add("No pocket is drawn" + sites.stream().filter(site -> site.standing() == Standing.REFUSED).findFirst()
                     .map(site -> " for site " + site.mark()).orElse("") + ": " + refusal + ".");
         }
+    }
+
+    /** Where the boat may not be held when she is lifted or set down. */
+    private void lifting(MarkedSite marked) {
+        double half = marked.siting().mount().seat() == Seat.ATHWART_KEEL && task.record().pocket().isPresent()
+                ? task.record().pocket().map(pocket -> pocket.length() / 2 + Math.max(pocket.foreRamp(), pocket.aftRamp())).orElseThrow()
+                : task.job().transducer().length() / 2;
+        double reach = half + KEPT_CLEAR;
+        double fore = marked.site().x() - reach;
+        double aft = marked.site().x() + reach;
+        notes.add("NO SLING and NO BLOCK between " + task.figures().length(Math.max(0, task.fromAfterEnd(aft))) + " and "
+                + task.figures().length(task.fromAfterEnd(fore)) + " forward of " + task.afterEnd() + ", PLAN (site " + marked.mark()
+                + "): mark both at the sheer, on both sides.");
     }
 
     /** Letters of names that the PDF's face lacks. */
