@@ -20,6 +20,10 @@ import org.garboard.flow.attitude.Attitude.Floats;
 import org.garboard.flow.attitude.Attitude.NotKnown;
 import org.garboard.flow.attitude.Attitude.Planes;
 import org.garboard.flow.attitude.Attitude.Stepped;
+import org.garboard.flow.doublebody.DoubleBody;
+import org.garboard.flow.doublebody.HullFlow;
+import org.garboard.flow.doublebody.MeshWish;
+import org.garboard.flow.doublebody.Stern;
 import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.steps.AirBehind;
 import org.garboard.flow.steps.StepWake;
@@ -60,7 +64,18 @@ class RunningHullTest {
         assertEquals(Regime.OUTSIDE, as(NotKnown.class, boat.at(60)).regime());
     }
 
-    /** With the chines at the same speeds, cold or in a list, near enough to bytes. */
+    /** The double body at a displacement speed lies in the water as she floats. */
+    @Test
+    void theDoubleBodyTakesTheFloatedAttitude() {
+        Floats slow = as(Floats.class, running(LOAD).at(3));
+        HullFlow flow = assertInstanceOf(HullFlow.class,
+            DoubleBody.past(BOW, slow.level().orElseThrow(), MeshWish.atMost(400, Stern.CLOSED), 1));
+        double[] stations = {flow.mesh().station(0), flow.mesh().station(flow.mesh().columns())};
+        assertEquals(slow.afloat().hull().from(), stations[0], 1e-12);
+        assertEquals(slow.afloat().hull().to(), stations[1], 1e-12);
+    }
+
+    /** The same speeds, cold or each from the one before. */
     @Test
     void law_aListOfSpeedsFindsEachOfThem() {
         RunningHull boat = running(LOAD);
