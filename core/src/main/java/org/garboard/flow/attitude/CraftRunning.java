@@ -108,7 +108,7 @@ public final class CraftRunning {
             .min((one, other) -> Double.compare(Math.abs(one.knots() - knots), Math.abs(other.knots() - knots)));
     }
 
-    /** A measured trim is that of every load; a measured wetted keel is the middle's alone, and its trim is taken from it. */
+    /** What was measured is taken to hold for every load: it is not told under which it was. */
     private void ends(String name, RunningHull hull, double speed, Optional<SeaTrial> trial, List<AtSpeed.End> ends) {
         Attitude own = trial.map(each -> hull.at(speed, each)).orElseGet(() -> hull.at(speed));
         Optional<Angle> trim = own.knownTrim();

@@ -23,4 +23,9 @@ record Measured(Basis basis, Optional<Angle> trim, Optional<Double> wettedKeel) 
     static Measured asked(Angle trim) {
         return new Measured(Basis.TRIM_ASKED, Optional.of(trim), Optional.empty());
     }
+
+    /** The same, the keel counted from so much farther forward [m]. */
+    Measured fartherForward(double by) {
+        return new Measured(basis, trim, wettedKeel.map(keel -> keel - by));
+    }
 }

@@ -118,7 +118,9 @@ public final class RunningHull implements Loaded {
         return planes(speed, measured.basis(), hull.bottomEnd(), run, run.doubts());
     }
 
-    private Planing planes(PlaningHull bottom, Stream stream, Load carried, Measured measured, Optional<PrismRun> near) {
+    /** A keel is measured from its own after end, the planing method counts from where some of the bottom has ended. */
+    private Planing planes(PlaningHull bottom, Stream stream, Load carried, Measured told, Optional<PrismRun> near) {
+        Measured measured = told.fartherForward(hull.foot() - hull.bottomEnd());
         if (measured.trim().isPresent()) {
             return measured.wettedKeel().isPresent() ? bottom.measured(stream, carried, measured.trim().get(), measured.wettedKeel().get())
                 : bottom.trimmed(stream, carried, measured.trim().get());
@@ -174,9 +176,8 @@ public final class RunningHull implements Loaded {
         int surfaces = hull.steps().size() + 1;
         PlaningHull bottom = new PlaningHull(hull, end);
         Load share = load.withMass(load.mass() / surfaces);
-        double abaft = hull.foot() - end;
-        Planing found = measured.wettedKeel().isPresent() ? bottom.measured(stream, share, trim, measured.wettedKeel().get() - abaft)
-            : bottom.trimmed(stream, share, trim);
+        Optional<Double> wettedKeel = measured.fartherForward(hull.foot() - end).wettedKeel();
+        Planing found = wettedKeel.map(keel -> bottom.measured(stream, share, trim, keel)).orElseGet(() -> bottom.trimmed(stream, share, trim));
         if (!(found instanceof Planing.Running run)) {
             doubts.add("the bottom ahead of the first step: " + ((Planing.NotKnown) found).reason());
             return Optional.empty();

@@ -3,7 +3,7 @@ package org.garboard.flow.cavitation;
 import org.garboard.units.Angle;
 
 /** A shape that speeds the water up, and how far: its least pressure coefficient in potential flow. */
-public sealed interface Suction permits Suction.FairingNose, Suction.Strut, Suction.RoundedEdge, Suction.SharpEdge {
+public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut, Suction.RoundedEdge, Suction.SharpEdge {
 
     /** Most yaw of the flow for which a fairing is looked at; more is no longer flow along it. */
     double MOST_YAW_DEG = 30;
