@@ -43,9 +43,9 @@ public final class KeelPocketCut {
             return new Refused("a corner radius of " + mm(radius) + " is more than half the pocket's lesser side of "
                     + mm(lesser), "a corner radius of the body of " + mm(lesser / 2 - wish.gap()) + " at most");
         }
-        if (x - length / 2 < hull.forwardEnd() || x + length / 2 > hull.foot()) {
+        if (x - length / 2 < hull.firstSection() || x + length / 2 > hull.foot()) {
             return new Refused("a pocket " + mm(length) + " long with its middle at x = " + mm(x)
-                    + " runs beyond the ends of the table", "x from " + mm(hull.forwardEnd() + length / 2)
+                    + " runs beyond the ends of the table", "x from " + mm(hull.firstSection() + length / 2)
                     + " to " + mm(hull.foot() - length / 2));
         }
         PocketFrame frame = new PocketFrame(hull, x, length);
@@ -90,11 +90,11 @@ public final class KeelPocketCut {
     private Optional<PocketOutcome> rampsOffTheTable() {
         double fore = frame.toHull(opening.fore(0), 0, 0).getX();
         double after = frame.toHull(opening.after(0), 0, 0).getX();
-        if (fore >= hull.forwardEnd() && after <= hull.foot()) {
+        if (fore >= hull.firstSection() && after <= hull.foot()) {
             return Optional.empty();
         }
         double x = frame.origin().getX();
-        double room = Math.min(x - hull.forwardEnd(), hull.foot() - x) - form.halfLength();
+        double room = Math.min(x - hull.firstSection(), hull.foot() - x) - form.halfLength();
         return Optional.of(new Refused(String.format(Locale.ROOT,
                 "ramps of 1:%.1f from a face %s deep run off the ends of the table", form.rampRatio(), mm(form.faceDepth())),
                 String.format(Locale.ROOT, "ramps of 1:%.1f or steeper, or a site farther from the ends",

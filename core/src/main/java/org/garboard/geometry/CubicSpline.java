@@ -21,6 +21,47 @@ public final class CubicSpline {
         return new SplineSites(sites).through(values);
     }
 
+    /** @param poles as many as the knots have functions */
+    public static CubicSpline ofPoles(KnotVector knots, double... poles) {
+        if (poles.length != knots.size()) {
+            throw new IllegalArgumentException(poles.length + " poles for " + knots.size() + " functions");
+        }
+        return new CubicSpline(knots, poles.clone());
+    }
+
+    /**
+     * The same function with a knot more, by Boehm's insertion (Piegl and Tiller, <i>The NURBS Book</i>, 2nd ed. 1997,
+     * eq. 5.15; from memory).
+     *
+     * @param t strictly between the ends, and no knot
+     */
+    public CubicSpline withKnot(double t) {
+        double[] before = knots.toArray();
+        int span = knots.cell(t) + KnotVector.DEGREE;
+        double[] more = new double[poles.length + 1];
+        for (int i = 0; i < more.length; i++) {
+            if (i <= span - KnotVector.DEGREE) {
+                more[i] = poles[i];
+            } else if (i > span) {
+                more[i] = poles[i - 1];
+            } else {
+                double share = (t - before[i]) / (before[i + KnotVector.DEGREE] - before[i]);
+                more[i] = share * poles[i] + (1 - share) * poles[i - 1];
+            }
+        }
+        return new CubicSpline(knots.with(t), more);
+    }
+
+    /**
+     * The same with its first pole moved: nothing changes but the first cell, and that as the cube of the distance
+     * from its far end, by the whole at its start.
+     */
+    public CubicSpline withStartMoved(double by) {
+        double[] moved = poles.clone();
+        moved[0] += by;
+        return new CubicSpline(knots, moved);
+    }
+
     public KnotVector knots() {
         return knots;
     }

@@ -58,6 +58,14 @@ public final class KnotVector {
         return clamped(Math.min(start, start()), Math.max(end, end()), inner);
     }
 
+    /** One knot more, strictly between the ends. */
+    public KnotVector with(double t) {
+        double[] inner = Arrays.copyOfRange(knots, ORDER, knots.length - ORDER + 1);
+        inner[inner.length - 1] = t;
+        Arrays.sort(inner);
+        return clamped(start(), end(), inner);
+    }
+
     /** Number of basis functions, hence of poles. */
     public int size() {
         return knots.length - ORDER;

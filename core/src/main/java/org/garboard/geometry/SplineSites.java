@@ -37,6 +37,11 @@ public final class SplineSites {
         return new SplineSites(KnotVector.notAKnot(sites).reaching(start, end), sites);
     }
 
+    /** Splines over given knots, by their values where each function's pole sits (Greville). */
+    public static SplineSites ofKnots(KnotVector knots) {
+        return new SplineSites(knots, greville(knots));
+    }
+
     private SplineSites(KnotVector knots, double[] sites) {
         this.sites = sites.clone();
         this.knots = knots;

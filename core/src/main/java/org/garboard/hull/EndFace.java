@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
  * The face at which a length of the skin ends, fore or aft: x [m] over half-breadth and height [m]. The skin
  * of the length lies where its own x is no more (its after end) or more (its forward end) than the face's.
  */
-public sealed interface EndFace permits PlanFace, TransomFace {
+public sealed interface EndFace permits PlanFace, StemFace, TransomFace {
 
     /** x of the face [m]. */
     double x(double y, double z);

@@ -3,12 +3,15 @@ package org.garboard.hull;
 import org.garboard.geometry.CubicSpline;
 import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
+import org.garboard.offsets.StemLine;
 import org.garboard.offsets.StepLine;
 import org.garboard.offsets.TransomLine;
 import org.garboard.units.FixedDecimal;
 
 /** Faces from what a table says of them, put onto the lines that the length before them draws. */
 final class EndFaces {
+
+    private static final int STEM_LOOKS = 400;
 
     private EndFaces() {
     }
@@ -28,6 +31,33 @@ final class EndFaces {
             }
         }
         return new PlanFace(y, x);
+    }
+
+    /** Its profile goes through the ends as the lines are drawn on to them. */
+    static StemFace stem(StemLine outline, LengthLoft after) {
+        int count = outline.points().size();
+        double[] x = new double[count];
+        double[] z = new double[count];
+        for (int i = 0; i < count; i++) {
+            EndPoint point = outline.points().get(i);
+            x[i] = point.x();
+            z[i] = point.kind() == LineKind.WATERLINE ? point.level() : after.line(point.line()).z(x[i]);
+            if (i > 0 && !(z[i] > z[i - 1])) {
+                throw HullNotDrawn.end(point.line() + " at x = " + FixedDecimal.format(x[i], 3) + " m, where it ends on the stem, "
+                    + FixedDecimal.format(z[i], 3) + " m above base, is no higher than " + outline.points().get(i - 1).line()
+                    + " where that ends, " + FixedDecimal.format(z[i - 1], 3) + " m; leave one of the two out");
+            }
+        }
+        CubicSpline profile = CubicSpline.through(z, x);
+        for (int i = 0; i <= STEM_LOOKS; i++) {
+            double height = z[0] + (z[count - 1] - z[0]) * i / STEM_LOOKS;
+            if (!(profile.value(height) < after.start())) {
+                throw HullNotDrawn.end("the stem drawn through its ends comes back to the first station, x = "
+                    + FixedDecimal.format(after.start(), 3) + " m, at " + FixedDecimal.format(height, 3)
+                    + " m above base; compare the ends, or give more of them there");
+            }
+        }
+        return new StemFace(profile, outline.halfSiding(), after.start());
     }
 
     /** The given round is reached at the widest of the ends. */

@@ -32,6 +32,7 @@ public final class Hull {
     private final double within;
     private final double forwardEnd;
     private final double afterEnd;
+    private final double firstSection;
 
     /** A hull of one length. */
     Hull(List<HullLine> lines, List<Panel> panels, double within) {
@@ -49,7 +50,8 @@ public final class Hull {
         this.lines = List.copyOf(lines);
         this.steps = List.copyOf(steps);
         this.within = within;
-        this.forwardEnd = panels.get(0).knotsAlong().start();
+        this.forwardEnd = lengths.get(0).begin();
+        this.firstSection = panels.get(0).fore() instanceof StemFace stem ? stem.first() : forwardEnd;
         this.afterEnd = lengths.get(lengths.size() - 1).end();
     }
 
@@ -138,9 +140,22 @@ public final class Hull {
         return within;
     }
 
-    /** x of the forward end of the surface [m]. */
+    /** x of the forward end of the surface [m]; of a stem forward of the first station its foremost place. */
     public double forwardEnd() {
         return forwardEnd;
+    }
+
+    /**
+     * x of the first station [m], where sections begin that reach from the keel outward: the forward end, unless the skin
+     * is drawn on from there to a stem.
+     */
+    public double firstSection() {
+        return firstSection;
+    }
+
+    /** The stem ahead of the first station on which the skin ends forward, if the table gives one. */
+    public Optional<StemFace> stem() {
+        return panels.get(0).fore() instanceof StemFace stem ? Optional.of(stem) : Optional.empty();
     }
 
     /** x of the after end of the surface [m]; of a raked or round transom its aftermost place. */
@@ -172,14 +187,31 @@ public final class Hull {
 
     /**
      * {@link Panel#evaluate} at a place in plan, the lowest skin where there are several.
-     * Allocates nothing.
+     * Allocates nothing abaft of {@link #firstSection}.
      *
      * @param y half-breadth [m]; negative is port, and turns the sign of the normal's y
      * @return false, and nothing written, off the skin
      */
     public boolean evaluate(double x, double y, double[] out, int at) {
         HullLength length = lengthAt(x, Math.abs(y));
-        return length != null && length.evaluate(x, y, out, at);
+        return length != null && (length.isAtStem(x) ? evaluateAtStem(x, y, out, at) : length.evaluate(x, y, out, at));
+    }
+
+    /** The lowest of the runs that the stem leaves. */
+    private boolean evaluateAtStem(double x, double y, double[] out, int at) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (SkinRun run : runs(x)) {
+            double v = run.across(Math.abs(y));
+            if (v == v && run.z(v) < lowest - SAME_HEIGHT) {
+                lowest = run.z(v);
+                run.panel().evaluate(x, v, out, at);
+            }
+        }
+        if (lowest < Double.POSITIVE_INFINITY && y < 0) {
+            out[at + Panel.Y] = y;
+            out[at + Panel.NY] = -out[at + Panel.NY];
+        }
+        return lowest < Double.POSITIVE_INFINITY;
     }
 
     private HullLength lengthAt(double x, double side) {
@@ -193,10 +225,14 @@ public final class Hull {
         return null;
     }
 
-    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing. */
+    /** Height of the lowest skin [m], NaN off the skin. Allocates nothing abaft of {@link #firstSection}. */
     public double height(double x, double y) {
         double side = Math.abs(y);
         HullLength length = lengthAt(x, side);
+        if (length != null && length.isAtStem(x)) {
+            double[] point = new double[Panel.POINT_SIZE];
+            return evaluateAtStem(x, side, point, 0) ? point[Panel.Z] : Double.NaN;
+        }
         return length == null ? Double.NaN : length.height(x, side);
     }
 
@@ -245,7 +281,7 @@ public final class Hull {
     }
 
     /**
-     * Girth from the keel line (the rabbet, where a keel hangs below it) along the skin to y [m], over the face of a step where it lies between;
+     * Girth from the keel line, or where the stem stands from the skin's edge on it (the rabbet, where a keel hangs below it) along the skin to y [m], over the face of a step where it lies between;
      * NaN off the skin; never negative.
      */
     public double girth(double x, double y) {
@@ -264,8 +300,9 @@ public final class Hull {
             inner += run.girthTo(run.to());
             before = run;
         }
-        return skinLine() == 0 || Double.isNaN(best) ? best
-                : Math.max(0, best - runs(x).get(0).girthTo(1));
+        SkinRun first = Double.isNaN(best) ? null : runs(x).get(0);
+        return skinLine() == 0 || first == null || panels.indexOf(first.panel()) > 0 ? best
+                : Math.max(0, best - first.girthTo(first.to()));
     }
 
     /** Half-breadth at x and height z [m], the outermost where there are several. */
@@ -328,6 +365,23 @@ public final class Hull {
             for (int i = 0; i <= EDGE_PIECES; i++) {
                 double v = (double) i / EDGE_PIECES;
                 double x = panels.get(p).to(v);
+                panels.get(p).differentiate(x, v, at, 0);
+                points.add(Vector3D.of(x, at[0], at[1]));
+            }
+            edge.add(new Curve(p, points));
+        }
+        return edge;
+    }
+
+    /** The edge in which the skin ends on a stem ahead of the first station, a curve for each panel from the keel outward, starboard. */
+    public List<Curve> stemEdge() {
+        List<Curve> edge = new ArrayList<>();
+        double[] at = new double[Panel.DERIVATIVES];
+        for (int p = 0; p < panelsAcross() && stem().isPresent(); p++) {
+            List<Vector3D> points = new ArrayList<>();
+            for (int i = 0; i <= EDGE_PIECES; i++) {
+                double v = (double) i / EDGE_PIECES;
+                double x = panels.get(p).from(v);
                 panels.get(p).differentiate(x, v, at, 0);
                 points.add(Vector3D.of(x, at[0], at[1]));
             }

@@ -35,6 +35,16 @@ final class HullLength {
         return panels;
     }
 
+    /** Whether the stem cuts a section at x. */
+    boolean isAtStem(double x) {
+        return panels.get(0).isAtStem(x);
+    }
+
+    /** The foremost x of its skin [m]. */
+    double begin() {
+        return panels.get(0).fore() instanceof StemFace stem ? stem.foremost() : panels.get(0).knotsAlong().start();
+    }
+
     /** Whether a place in plan that no length forward of this one has lies on it or forward of it. */
     boolean reaches(double x, double side) {
         return x <= wholeTo || x <= to && !(aft instanceof PlanFace plan && x > plan.x(side));

@@ -66,6 +66,11 @@ public final class HullLine {
         return pieces.get(i);
     }
 
+    /** x at which it begins forward [m]: on the stem, or at the first station. */
+    public double forwardEnd() {
+        return pieces.get(0).from;
+    }
+
     /** x at which it ends aft [m]. */
     public double afterEnd() {
         return pieces.get(pieces.size() - 1).to;

@@ -128,8 +128,16 @@ final class LengthLoft {
     List<HullLine> lines(EndFace fore, EndFace aft) {
         SplineSites sites = isCut(fore, aft) ? reaching(fore, aft) : new SplineSites(x);
         return IntStream.range(0, drawn.size()).mapToObj(l -> isCut(fore, aft)
-            ? drawn.get(l).between(spline(sites, drawnLines.get(l), 0), spline(sites, drawnLines.get(l), 1), fore, aft)
+            ? between(l, spline(sites, drawnLines.get(l), 0), spline(sites, drawnLines.get(l), 1), fore, aft)
             : drawn.get(l)).toList();
+    }
+
+    private HullLine between(int line, CubicSpline y, CubicSpline z, EndFace fore, EndFace aft) {
+        if (fore instanceof StemFace stem) {
+            StemSkin skin = new StemSkin(stem, start());
+            return drawn.get(line).between(skin.closed(kinds.get(line), y, z), z.withKnot(start()), fore, aft);
+        }
+        return drawn.get(line).between(y, z, fore, aft);
     }
 
     private boolean isCut(EndFace fore, EndFace aft) {
@@ -145,7 +153,8 @@ final class LengthLoft {
             KnotVector across = PanelKnots.across(strips.get(p), leastGap);
             double[][] w = sections.of(strips.get(p), across);
             double[][] poles = poles(strips.get(p), across, w, sites);
-            return new Panel(between.get(p), between.get(p + 1), sites.knots(), across, poles[0], poles[1], fore, aft);
+            Panel panel = new Panel(between.get(p), between.get(p + 1), sites.knots(), across, poles[0], poles[1], fore, aft);
+            return fore instanceof StemFace stem ? new StemSkin(stem, start()).closed(panel) : panel;
         }).toList();
         new KeptReadings(table, within).check(panels);
         return panels;

@@ -53,7 +53,7 @@ final class Loft {
         List<HullLength> lengths = new ArrayList<>();
         List<List<HullLine>> lines = new ArrayList<>();
         for (int i = 0; i < lofts.size(); i++) {
-            EndFace fore = i == 0 ? PlanFace.square(Math.nextDown(lofts.get(0).start())) : faces.get(i - 1);
+            EndFace fore = i == 0 ? bow() : faces.get(i - 1);
             EndFace aft = i < faces.size() ? faces.get(i) : transom;
             List<HullLine> drawn = lofts.get(i).lines(fore, aft);
             lines.add(drawn);
@@ -64,6 +64,12 @@ final class Loft {
         List<HullLine> joined = IntStream.range(0, lines.get(0).size())
             .mapToObj(l -> HullLine.joined(lines.stream().map(each -> each.get(l)).toList())).toList();
         return new Hull(lengths, joined, steps, within);
+    }
+
+    private EndFace bow() {
+        LengthLoft first = lofts.get(0);
+        return table.ends().stem().<EndFace>map(outline -> EndFaces.stem(outline, first))
+            .orElseGet(() -> PlanFace.square(Math.nextDown(first.start())));
     }
 
     private PlanFace stepFace(int length) {

@@ -108,6 +108,11 @@ public final class Panel {
         return fore.isSquare() && aft.isSquare() && fore.most() <= along.start() && aft.least() >= along.end();
     }
 
+    /** Whether a section at x reaches forward of some of the stem, which cuts it. */
+    public boolean isAtStem(double x) {
+        return fore instanceof StemFace stem && x < stem.most();
+    }
+
     /** x at which the skin begins on the line of a v across [m]. */
     public double from(double v) {
         return isWhole() ? along.start() : Math.max(along.start(), end(fore, v));

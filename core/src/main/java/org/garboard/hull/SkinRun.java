@@ -18,6 +18,8 @@ import org.garboard.hull.PanelSection.Coordinate;
 public record SkinRun(Panel panel, PanelSection section, double x, double from, double to) {
     private static final int LOOKS_PER_CELL = 16;
     private static final int MOST_THIRDS = 80;
+    /** So near its end a run is at a half-breadth: what the skin may miss the stem by [m]. */
+    private static final double ON_STEM = 2e-6;
 
     SkinRun(Panel panel, double x, double from, double to) {
         this(panel, new PanelSection(panel, x), x, from, to);
@@ -158,10 +160,26 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
 
     /** v of the lowest place with a half-breadth, NaN where the run has none. */
     double across(double side) {
+        if (panel.isAtStem(x)) {
+            return acrossAtStem(side);
+        }
         CellIndex along = panel.cells().along();
         int cell = along.cell(x);
         double v = panel.cells().acrossAt(cell, along.local(cell, x), side);
         return v >= from - 1e-12 && v <= to + 1e-12 ? Math.min(to, Math.max(from, v)) : Double.NaN;
+    }
+
+    /** Forward of the stem's foot the panel is drawn on past the stem, and crosses the centreline there again. */
+    private double acrossAtStem(double side) {
+        double lowest = Double.NaN;
+        for (double v : section.crossings(Coordinate.Y, side)) {
+            lowest = v >= from && v <= to && (Double.isNaN(lowest) || z(v) < z(lowest)) ? v : lowest;
+        }
+        for (double v : new double[] {from, to}) {
+            boolean there = Math.abs(y(v) - side) <= ON_STEM;
+            lowest = there && (Double.isNaN(lowest) || z(v) < z(lowest)) ? v : lowest;
+        }
+        return lowest;
     }
 
     /** v of points whose chords keep within a distance [m] of the skin, rising. */

@@ -22,6 +22,10 @@ final class FaceOfSection {
 
     /** Across the transom from the centreline to where the first run begins. */
     void toFirst(SkinRun run) {
+        if (run.panel().isAtStem(x)) {
+            across(run, run.from(), 1);
+            return;
+        }
         if (run.panel().aft() instanceof TransomFace face) {
             transom(face, 0, run.y(run.from()), run.z(run.from()));
         }
@@ -29,6 +33,11 @@ final class FaceOfSection {
 
     /** From the end of one run to where the next begins: up a step, or along the transom. */
     void between(SkinRun from, SkinRun to) {
+        if (from.panel().isAtStem(x)) {
+            across(from, from.to(), -1);
+            across(to, to.from(), 1);
+            return;
+        }
         if (from.panel().aft() == to.panel().aft() && from.panel().aft() instanceof TransomFace face) {
             transom(face, from.y(from.to()), to.y(to.from()), from.z(from.to()));
         } else {
@@ -38,6 +47,10 @@ final class FaceOfSection {
 
     /** Where the transom cuts the last run short of the sheer: in to the centreline, or out to the water. */
     void fromLast(SkinRun run) {
+        if (run.panel().isAtStem(x)) {
+            across(run, run.to(), -1);
+            return;
+        }
         double y = run.y(run.to());
         double z = run.z(run.to());
         if (run.panel().aft() instanceof TransomFace face) {
@@ -46,6 +59,15 @@ final class FaceOfSection {
             } else if (z < water && face.roundPerSquare() > 0) {
                 transom(face, y, Math.sqrt(Math.max(0, (face.profile(water) - x) / face.roundPerSquare())), z);
             }
+        }
+    }
+
+    /** Level across the stem, where it stands at this x, out to a run's end or in from it. */
+    private void across(SkinRun run, double v, int way) {
+        if (run.z(v) < water) {
+            double y = run.y(v);
+            out[WetSection.HALF_BREADTH] += way * y;
+            out[WetSection.CUBE] += way * y * y * y;
         }
     }
 

@@ -12,7 +12,7 @@ import org.garboard.hull.Hull;
  * @param lcb x of the centre of buoyancy [m]
  * @param vcb height of the centre of buoyancy above base, square to the base line [m]
  * @param wettedSkin both sides, without the ends [m2]
- * @param forwardEnd wet area of the flat that closes the skin forward [m2]
+ * @param forwardEnd wet area of the flat, or of the stem, that closes the skin forward [m2]
  * @param afterEnd wet area of the flat that closes it aft: the transom, where the table ends there [m2]
  * @param steps wet area of the faces of steps, both sides [m2]
  * @param waterplane where the water cuts it

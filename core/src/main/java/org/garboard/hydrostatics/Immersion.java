@@ -107,7 +107,7 @@ final class Immersion {
         double half = sums[VOLUME];
         return new Hydrostatics(water, wetEnd(bounds, 0, 1), wetEnd(bounds, bounds.length - 1, -1),
             2 * half, water.about() + sums[MOMENT] / half, sums[HEIGHT_MOMENT] / half, 2 * sums[SKIN],
-            sectionArea(hull.forwardEnd()), afterEnd(), steps(), waterplane(sums));
+            forwardEnd(), afterEnd(), steps(), waterplane(sums));
     }
 
     /** Lengths in the water's surface are longer than along the base line by 1 / cos(trim). */
@@ -117,6 +117,12 @@ final class Immersion {
         double square = sums[BREADTH_SQUARE] - arm * sums[BREADTH_MOMENT];
         return new Waterplane(2 * stretch * sums[BREADTH], water.about() + arm,
             2.0 / 3 * stretch * sums[CUBE], 2 * Math.pow(stretch, 3) * square);
+    }
+
+    private double forwardEnd() {
+        WetFaces faces = new WetFaces(water);
+        return hull.stem().map(stem -> hull.panels().subList(0, hull.panelsAcross()).stream()
+            .mapToDouble(panel -> faces.of(panel, stem)).sum()).orElseGet(() -> sectionArea(hull.forwardEnd()));
     }
 
     private double afterEnd() {

@@ -4,6 +4,7 @@ import org.garboard.geometry.GaussRule;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Panel;
 import org.garboard.hull.PlanFace;
+import org.garboard.hull.StemFace;
 import org.garboard.hull.Step;
 import org.garboard.hull.TransomFace;
 
@@ -79,6 +80,23 @@ final class WetFaces {
             sum += (to - from) * RULE.weight(i) * strip.at(from + (to - from) * RULE.at(i));
         }
         return sum;
+    }
+
+    /** What one panel's edge on a stem adds: the stem's face between it and the centreline, at the slant of its profile. */
+    double of(Panel panel, StemFace face) {
+        KnotVector across = panel.knotsAcross();
+        double[] at = new double[Panel.DERIVATIVES];
+        Strip width = v -> {
+            double x = panel.from(v);
+            panel.differentiate(x, v, at, 0);
+            double up = face.slopeUp(at[1]);
+            return at[1] < water.at(x) ? at[0] * Math.hypot(1, up) * (at[5] + at[3] * up * at[5] / (1 - up * at[3])) : 0;
+        };
+        double area = 0;
+        for (int cell = 0; cell < across.cells(); cell++) {
+            area += sum(width, across.cellStart(cell), across.cellStart(cell + 1));
+        }
+        return 2 * area;
     }
 
     /**

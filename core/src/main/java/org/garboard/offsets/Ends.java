@@ -8,10 +8,16 @@ import java.util.Optional;
  *
  * @param steps the lines of steps that are swept or notched
  * @param transom the transom, if it is raked or round
+ * @param stem the stem, if it stands forward of the first station
  */
-public record Ends(List<StepLine> steps, Optional<TransomLine> transom) {
-    /** Every step straight across at its stations, the transom at the last one. */
-    public static final Ends SQUARE = new Ends(List.of(), Optional.empty());
+public record Ends(List<StepLine> steps, Optional<TransomLine> transom, Optional<StemLine> stem) {
+    /** Every step straight across at its stations, the bow at the first one and the transom at the last. */
+    public static final Ends SQUARE = new Ends(List.of(), Optional.empty(), Optional.empty());
+
+    /** Square across at the first station. */
+    public Ends(List<StepLine> steps, Optional<TransomLine> transom) {
+        this(steps, transom, Optional.empty());
+    }
 
     public Ends {
         steps = List.copyOf(steps);

@@ -17,7 +17,7 @@ import org.garboard.offsets.LineKind;
  *     its edge, which is cut away with the pocket; of a box keel its edge too, for no pocket cuts its side
  * @param knuckles all knuckles between them, the edge of a flat keel included
  * @param steps across it, from forward aft
- * @param forwardEnd of the skin [m]
+ * @param forwardEnd of the bottom: where sections begin that reach from the keel outward [m]
  * @param afterEnd of the bottom's skin [m]
  */
 record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<LineTrace> knuckles,
@@ -59,11 +59,11 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
             }
         }
         return new BottomLines(trace(hull, hull.lines().get(hull.skinLine())), trace(hull, edge), chines, knuckles,
-            hull.steps(), hull.forwardEnd(), hull.bottomEnd());
+            hull.steps(), hull.firstSection(), hull.bottomEnd());
     }
 
     private static LineTrace trace(Hull hull, HullLine line) {
-        return new LineTrace(line::y, line::z, hull.forwardEnd(), hull.bottomEnd());
+        return new LineTrace(line::y, line::z, hull.firstSection(), hull.bottomEnd());
     }
 
     /** Height of the skin [m]; NaN off it, and inboard of a rabbet, where a keel hangs. */

@@ -8,6 +8,7 @@ import org.garboard.offsets.Entry;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.Station;
+import org.garboard.offsets.StemLine;
 import org.garboard.offsets.StepLine;
 import org.garboard.offsets.TableLine;
 import org.garboard.offsets.TransomLine;
@@ -66,6 +67,11 @@ public final class SteppedForms {
     public static OffsetTable with(OffsetTable table, StepLine... steps) {
         return new OffsetTable(table.title(), table.surface(), table.leastCount(), table.stations(), table.lines(),
             new Ends(List.of(steps), Optional.empty()));
+    }
+
+    public static OffsetTable with(OffsetTable table, StemLine stem) {
+        return new OffsetTable(table.title(), table.surface(), table.leastCount(), table.stations(), table.lines(),
+            new Ends(List.of(), Optional.empty(), Optional.of(stem)));
     }
 
     public static OffsetTable with(OffsetTable table, TransomLine transom) {

@@ -10,7 +10,8 @@ import org.garboard.offsets.OffsetTable;
 
 /**
  * Whether the lines of steps and transom lie where the stations tell of the skin. A length is lofted on past its
- * last station by at most half the gap before it (our choice: farther out the stations say little).
+ * last station by at most half the gap before it (our choice: farther out the stations say little); to the stem, where
+ * the skin is held by where it ends, by at most the first two gaps.
  */
 final class EndReach {
     private static final double SHARE = 0.5;
@@ -108,6 +109,51 @@ final class EndReach {
             sound &= isWithin(end, from, x(last) + reachAft(last), "the transom");
         }
         return sound;
+    }
+
+    boolean isStem(List<PlacedEnd> ends) {
+        PlacedEnd foot = ends.get(0);
+        PlacedEnd head = ends.get(ends.size() - 1);
+        if (foot.point().kind() != LineKind.KEEL && foot.point().kind() != LineKind.RABBET) {
+            problems.inCell(foot.line(), "", "", "is the first place of the stem; begin where the keel line ends on it");
+            return false;
+        }
+        if (head.point().kind() != LineKind.SHEER) {
+            problems.inCell(head.line(), "", "", "is the last place of the stem; end at the Sheer");
+            return false;
+        }
+        boolean sound = true;
+        double before = Double.NEGATIVE_INFINITY;
+        for (PlacedEnd end : ends) {
+            LineKind kind = end.point().kind();
+            if (kind == LineKind.BUTTOCK || kind == LineKind.HALF_SIDING) {
+                problems.inCell(end.line(), "", "", "is no place of a stem; it is given at Keel, chines, Sheer and at"
+                    + " waterlines with their heights");
+                return false;
+            }
+            OptionalDouble z = kind == LineKind.WATERLINE ? OptionalDouble.of(end.point().level()) : OptionalDouble.empty();
+            if (z.isPresent() && !(z.getAsDouble() > before)) {
+                problems.inCell(end.line(), "", "", "stands no higher than the place before it; give the stem from the keel up");
+                sound = false;
+            }
+            before = z.orElse(before);
+            sound &= isAhead(end);
+        }
+        return sound;
+    }
+
+    private boolean isAhead(PlacedEnd end) {
+        double least = x(0) - (x(Math.min(2, table.stations().size() - 1)) - x(0));
+        if (end.x() < x(0) && end.x() >= least) {
+            return true;
+        }
+        String first = "station " + table.stations().get(0).name();
+        problems.inCell(end.distance(), end.line().text(), "distance", end.x() < x(0)
+            ? "lies farther forward of " + first + " than the second station behind it lies aft; the skin is drawn on to the stem from "
+                + words.say(frame.told(least)) + " at the farthest; compare the distance, or put a station nearer to the stem"
+            : "does not lie forward of " + first + ", which stands at " + words.say(frame.told(x(0))) + "; a stem is given where"
+                + " the skin goes on ahead of the first station; where the keel line rises into it within the stations, leave the row out");
+        return false;
     }
 
     private boolean isWithin(PlacedEnd end, double from, double to, String what) {

@@ -11,40 +11,48 @@ import org.garboard.offsets.Ends;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.StemLine;
 import org.garboard.offsets.StepLine;
 import org.garboard.offsets.TransomLine;
 
 /**
- * The rows that say where steps and transom stand, each a line of the hull and behind it the distance at which it
- * ends there: "Step at, 5, Keel, 8000, Buttock 300, 7900, Chine, 7600" and "Transom, Keel, 9000, Sheer, 9300,
- * Round, 60". Distances are told as those of the stations are.
+ * The rows that say where stem, steps and transom stand, each a line of the hull and behind it the distance at which
+ * it ends there: "Stem, Keel, -80, WL 600, -190, Sheer, -420, Half-siding, 15",
+ * "Step at, 5, Keel, 8000, Buttock 300, 7900, Chine, 7600" and "Transom, Keel, 9000, Sheer, 9300, Round, 60".
+ * Distances are told as those of the stations are.
  */
 final class EndRows {
     private static final Pattern STEP = Pattern.compile("step(?: line)?(?: (?:in plan )?at)?(?: station)?(?: +(.+))?",
         Pattern.CASE_INSENSITIVE);
     private static final Pattern TRANSOM = Pattern.compile("transom", Pattern.CASE_INSENSITIVE);
+    private static final Pattern STEM = Pattern.compile("stem", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SIDING = Pattern.compile("half[- ]siding", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROUND = Pattern.compile("round(?: in plan)?", Pattern.CASE_INSENSITIVE);
 
     private final Problems problems;
     private final List<GridRow> steps = new ArrayList<>();
     private final List<GridRow> transoms = new ArrayList<>();
+    private final List<GridRow> stems = new ArrayList<>();
 
     EndRows(Problems problems) {
         this.problems = problems;
     }
 
     static boolean isHeading(String text) {
-        return STEP.matcher(text).matches() || TRANSOM.matcher(text).matches();
+        return STEP.matcher(text).matches() || TRANSOM.matcher(text).matches()
+            || STEM.matcher(text).matches();
     }
 
     void row(GridRow row) {
-        (TRANSOM.matcher(row.first().text()).matches() ? transoms : steps).add(row);
+        String first = row.first().text();
+        (STEM.matcher(first).matches() ? stems : TRANSOM.matcher(first).matches() ? transoms : steps).add(row);
     }
 
     /** As far as they can be read; what cannot is told. */
     Ends read(Lengths lengths, StationOrder order, OffsetTable table, SkinSurface surface) {
         List<GridRow> all = new ArrayList<>(steps);
         all.addAll(transoms);
+        all.addAll(stems);
         if (all.isEmpty() || order.frame() == ToldFrame.UNKNOWN) {
             return Ends.SQUARE;
         }
@@ -58,16 +66,15 @@ final class EndRows {
         for (GridRow row : steps) {
             step(row, lengths, order.frame(), table, lines, reach);
         }
-        Optional<TransomLine> transom = Optional.empty();
-        for (GridRow row : transoms) {
-            if (row != transoms.get(0)) {
-                problems.inCell(row.first(), "", "", "stands here a second time, after line " + transoms.get(0).number()
-                    + "; give it once");
-            } else {
-                transom = transom(row, lengths, order.frame(), table, reach);
-            }
-        }
-        return new Ends(lines, transom);
+        Optional<TransomLine> transom = once(transoms).flatMap(row -> transom(row, lengths, order.frame(), table, reach));
+        Optional<StemLine> stem = once(stems).flatMap(row -> stem(row, lengths, order.frame(), table, reach));
+        return new Ends(lines, transom, stem);
+    }
+
+    private Optional<GridRow> once(List<GridRow> rows) {
+        rows.stream().skip(1).forEach(row -> problems.inCell(row.first(), "", "", "stands here a second time, after line "
+            + rows.get(0).number() + "; give it once"));
+        return rows.stream().findFirst();
     }
 
     private void step(GridRow row, Lengths lengths, ToldFrame frame, OffsetTable table, List<StepLine> lines, EndReach reach) {
@@ -110,25 +117,52 @@ final class EndRows {
     }
 
     private Optional<TransomLine> transom(GridRow row, Lengths lengths, ToldFrame frame, OffsetTable table, EndReach reach) {
-        double round = 0;
         List<Cell> cells = new ArrayList<>(row.filledFrom(0));
+        Optional<Double> round = taken(cells, ROUND, lengths, "transom", "round",
+            "write how far the middle stands abaft of the sides");
+        if (round.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PlacedEnd> ends = pairs(new GridRow(row.number(), cells), 1, lengths, frame, table);
+        return !ends.isEmpty() && reach.isTransom(ends)
+            ? Optional.of(new TransomLine(ends.stream().map(PlacedEnd::point).toList(), round.get())) : Optional.empty();
+    }
+
+    private Optional<StemLine> stem(GridRow row, Lengths lengths, ToldFrame frame, OffsetTable table, EndReach reach) {
+        List<Cell> cells = new ArrayList<>(row.filledFrom(0));
+        Optional<Double> siding = taken(cells, SIDING, lengths, "stem", "half-siding",
+            "write half the stem's thickness where the skin ends on it");
+        if (siding.isEmpty()) {
+            return Optional.empty();
+        }
+        if (siding.get() > 0 && table.lines().stream()
+                .noneMatch(line -> line.kind() == LineKind.HALF_SIDING || line.kind() == LineKind.RABBET)) {
+            problems.inCell(row.first(), "", "", "has a half-siding, and the keel has none: the skin would begin on the centreline"
+                + " at the keel and beside it at the stem; add a row Half-siding for the keel, or leave it out here");
+            return Optional.empty();
+        }
+        List<PlacedEnd> ends = pairs(new GridRow(row.number(), cells), 1, lengths, frame, table);
+        return !ends.isEmpty() && reach.isStem(ends)
+            ? Optional.of(new StemLine(ends.stream().map(PlacedEnd::point).toList(), siding.get())) : Optional.empty();
+    }
+
+    /** A length behind its word, both taken out of the cells [m]; 0 where the word does not stand there, nothing where it is at fault. */
+    private Optional<Double> taken(List<Cell> cells, Pattern word, Lengths lengths, String where, String what, String wanted) {
+        double found = 0;
         for (int i = 1; i + 1 < cells.size(); i += 2) {
-            if (ROUND.matcher(cells.get(i).text()).matches()) {
+            if (word.matcher(cells.get(i).text()).matches()) {
                 Cell value = cells.get(i + 1);
-                Optional<Double> metres = lengths.place(value, "transom", "round");
+                Optional<Double> metres = lengths.place(value, where, what);
                 if (metres.isEmpty() || metres.get() < 0) {
-                    metres.ifPresent(each -> problems.inCell(value, "transom", "round",
-                        "is negative; write how far the middle stands abaft of the sides"));
+                    metres.ifPresent(each -> problems.inCell(value, where, what, "is negative; " + wanted));
                     return Optional.empty();
                 }
-                round = metres.get();
+                found = metres.get();
                 cells.subList(i, i + 2).clear();
                 i -= 2;
             }
         }
-        List<PlacedEnd> ends = pairs(new GridRow(row.number(), cells), 1, lengths, frame, table);
-        return !ends.isEmpty() && reach.isTransom(ends)
-            ? Optional.of(new TransomLine(ends.stream().map(PlacedEnd::point).toList(), round)) : Optional.empty();
+        return Optional.of(found);
     }
 
     /** Lines, each with the distance behind it; none where one of them cannot be read. */

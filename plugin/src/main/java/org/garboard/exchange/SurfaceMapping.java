@@ -41,6 +41,10 @@ final class SurfaceMapping {
             bean.setTransomEdgeM(new Edge());
             hull.afterEdge().forEach(curve -> bean.getTransomEdgeM().getCurve().add(curve(curve.points())));
         }
+        if (hull.stem().isPresent()) {
+            bean.setStemEdgeM(new Edge());
+            hull.stemEdge().forEach(curve -> bean.getStemEdgeM().getCurve().add(curve(curve.points())));
+        }
         return bean;
     }
 

@@ -21,7 +21,7 @@ public final class BottomThere {
         double[] face = new double[Skin.SIZE];
         if (!skin.at(x, y, face)) {
             throw new CannotBeBuilt("there is no skin at x = " + Lengths.mm(x) + ", y = " + Lengths.mm(y),
-                "x from " + Lengths.mm(hull.forwardEnd()) + " to " + Lengths.mm(hull.afterEnd()) + ", inside the sheer");
+                "x from " + Lengths.mm(hull.firstSection()) + " to " + Lengths.mm(hull.afterEnd()) + ", inside the sheer");
         }
         double slope = Math.atan(Math.hypot(face[1], face[2]));
         if (!(slope <= Math.toRadians(STEEPEST_DEG))) {

@@ -69,7 +69,7 @@ public final class SmoothPiece {
                     inner = line.name();
                 }
             }
-            forward = Math.max(forward, hull.forwardEnd() + CLEAR - at.getX());
+            forward = Math.max(forward, hull.firstSection() + CLEAR - at.getX());
             aft = Math.max(aft, at.getX() + CLEAR - hull.afterEnd());
             for (Step step : hull.steps()) {
                 double edge = step.x(side);

@@ -65,7 +65,7 @@ final class LaidLine {
     private double dryKeel(double end) {
         double aft = end;
         double atAft = overKeel(aft);
-        for (double fore = end - STEP; atAft > 0 && fore > hull.forwardEnd(); fore -= STEP) {
+        for (double fore = end - STEP; atAft > 0 && fore > hull.firstSection(); fore -= STEP) {
             double atFore = overKeel(fore);
             if (!(atFore > 0)) {
                 return crossing(fore, atFore, aft, atAft, this::overKeel);

@@ -113,7 +113,7 @@ public final class PlaningHull {
     }
 
     private Optional<String> faultOf(double wettedKeel) {
-        double most = end - hull.forwardEnd();
+        double most = end - hull.firstSection();
         return wettedKeel > 0 && wettedKeel < most ? Optional.empty() : Optional.of(String.format(Locale.ROOT,
             "a wetted keel of %.2f m: it must be more than 0 and less than the bottom's %.2f m", wettedKeel, most));
     }
@@ -153,7 +153,7 @@ public final class PlaningHull {
         Agreement agreement = new Agreement(first);
         while (!agreement.isOver()) {
             double length = agreement.length();
-            if (end - length < hull.forwardEnd()) {
+            if (end - length < hull.firstSection()) {
                 return new Planing.NotKnown("the bottom would be wet to the forward end of the table");
             }
             Prism prism = mean.over(length);

@@ -108,7 +108,7 @@ final class Mesher {
         }
         double length = afloat.to() - afloat.from();
         MeshEnds ends = new MeshEnds(corners, wish, all);
-        if (afloat.forwardEnd() > STEM * length * length) {
+        if (hull.stem().isEmpty() && afloat.forwardEnd() > STEM * length * length) {
             ends.closeForward();
         }
         if (afloat.afterEnd() > STEM * length * length) {

@@ -62,7 +62,8 @@ final class WetGirth {
         }
         double share = other[2] > one[2] ? (wanted - one[2]) / (other[2] - one[2]) : 0;
         panels.get((int) one[0]).differentiate(x, one[1] + Math.max(0, Math.min(1, share)) * (other[1] - one[1]), place, 0);
-        out[0] = Math.max(0, place[0]);
+        // a stem's face, as narrow as it is, is left out and its edge drawn in to the centreline
+        out[0] = wanted == 0 && panels.get((int) one[0]).isAtStem(x) ? 0 : Math.max(0, place[0]);
         out[1] = place[1];
     }
 
@@ -74,10 +75,27 @@ final class WetGirth {
         for (int p = 0; p < panels.size(); p++) {
             KnotVector across = panels.get(p).knotsAcross();
             int pieces = across.cells() * CHORDS;
+            boolean atStem = panels.get(p).isAtStem(x);
+            double off = Double.NaN;
             for (int i = 0; i <= pieces; i++) {
                 int cell = Math.min(i / CHORDS, across.cells() - 1);
                 double start = across.cellStart(cell);
                 double v = start + (across.cellStart(cell + 1) - start) * (i - cell * CHORDS) / CHORDS;
+                if (atStem && !panels.get(p).isSkin(x, v)) {
+                    if (last != null && !out) {
+                        fault = String.format(Locale.ROOT, "the section at x = %.3f m ends on the stem under water, for the stem leans"
+                            + " aft there: such a bow is beyond this method", x);
+                        return;
+                    }
+                    off = v;
+                    continue;
+                }
+                if (off == off && last == null) {
+                    // the piece in which the skin begins on the stem is begun there
+                    v = onStem(panels.get(p), off, v);
+                    off = Double.NaN;
+                    i--;
+                }
                 panels.get(p).differentiate(x, v, place, 0);
                 double[] here = {p, v, girth, place[0], place[1]};
                 if (out) {
@@ -89,7 +107,7 @@ final class WetGirth {
                     continue;
                 }
                 if (last == null && place[1] >= level) {
-                    dryKeel(place[1] - level);
+                    dryKeel(p, v, place[1] - level);
                     return;
                 }
                 if (place[1] >= level) {
@@ -106,13 +124,34 @@ final class WetGirth {
             }
             knuckles[p + 1] = out ? Double.POSITIVE_INFINITY : girth;
         }
+        if (last == null && !out) {
+            int outer = panels.size() - 1;
+            panels.get(outer).differentiate(x, 1, place, 0);
+            samples.add(new double[] {outer, 1, 0, place[0], place[1]});
+            return;
+        }
         if (!out) {
             fault = String.format(Locale.ROOT, "the section at x = %.3f m lies wholly under water", x);
         }
     }
 
-    private void dryKeel(double above) {
-        samples.add(new double[] {0, 0, 0, place[0], place[1]});
+    /** The first place that is skin, on the stem. */
+    private double onStem(Panel panel, double off, double skin) {
+        double beyond = off;
+        double on = skin;
+        for (int i = 0; i < 60; i++) {
+            double middle = 0.5 * (beyond + on);
+            if (panel.isSkin(x, middle)) {
+                on = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        return on;
+    }
+
+    private void dryKeel(int panel, double v, double above) {
+        samples.add(new double[] {panel, v, 0, place[0], place[1]});
         Arrays.fill(knuckles, 1, knuckles.length, Double.POSITIVE_INFINITY);
         if (above > AT_SURFACE) {
             fault = String.format(Locale.ROOT, "at x = %.3f m the keel is %.3f m out of the water, between places where the hull is in it",

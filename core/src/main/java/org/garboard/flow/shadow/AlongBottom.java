@@ -26,10 +26,10 @@ public record AlongBottom(Hull hull, Angle outward) implements FlowLines {
 
     @Override
     public Found downFrom(double x, double y) {
-        double edge = x >= hull.forwardEnd() && x <= hull.afterEnd() ? hull.bottomEdge().y(x) : Double.NaN;
+        double edge = x >= hull.firstSection() && x <= hull.afterEnd() ? hull.bottomEdge().y(x) : Double.NaN;
         if (Double.isNaN(edge)) {
             return new OffTheBottom(String.format(Locale.ROOT, "x = %.3f m is off the hull, which is from %.3f to %.3f m", x,
-                hull.forwardEnd(), hull.afterEnd()));
+                hull.firstSection(), hull.afterEnd()));
         }
         if (Math.abs(y) > edge + WITHIN) {
             return new OffTheBottom(String.format(Locale.ROOT, "y = %.3f m at x = %.3f m is off the bottom, which is %.3f m to either side there",

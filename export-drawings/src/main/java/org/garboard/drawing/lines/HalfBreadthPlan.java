@@ -60,7 +60,11 @@ final class HalfBreadthPlan {
         } else {
             shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(), this::place));
         }
-        ending(lines.hull().forwardEnd());
+        if (lines.hull().stem().isEmpty()) {
+            ending(lines.hull().forwardEnd());
+        } else {
+            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().stemEdge(), this::place));
+        }
     }
 
     private void curve(Layer layer, String words, List<Curve> curves, Function<Vector3D, Point> place) {

@@ -43,6 +43,7 @@ final class LinesBodyPlan {
         view.diagonals();
         view.sections();
         view.transom();
+        view.stem();
         view.names();
         view.buttocks();
         return ViewTitle.above("BODY PLAN, LOOKING FORWARD", "Starboard right. Forward sections right, after sections left, "
@@ -67,6 +68,12 @@ final class LinesBodyPlan {
             shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(),
                     point -> lines.paper().lookingForward(-point.getY(), point.getZ())));
         }
+    }
+
+    /** On the side of the forward sections: the centreline, or the edge of the skin at the stem's half-siding. */
+    private void stem() {
+        shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().stemEdge(),
+                point -> lines.paper().lookingForward(point.getY(), point.getZ())));
     }
 
     private void levels() {

@@ -79,7 +79,7 @@ final class LinesProfile {
         shown.addAll(NameColumn.leftOf(-3, bottom, names, lines.letter()));
         shown.addAll(lines.paper().afterEndInProfile());
         shown.addAll(lines.paper().stepsInProfile());
-        shown.addAll(lines.paper().endInProfile(lines.hull().forwardEnd()));
+        shown.addAll(lines.paper().foreEndInProfile());
     }
 
     private void curve(Layer layer, String words, List<Curve> curves, List<Name> names) {

@@ -68,7 +68,12 @@ final class BottomPlanView {
             shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), point.getY())));
             shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), -point.getY())));
         }
-        ending(hull.forwardEnd());
+        if (hull.stem().isEmpty()) {
+            ending(hull.forwardEnd());
+        } else {
+            shown.addAll(paper.drawn(Layer.HULL, hull.stemEdge(), point -> paper.below(point.getX(), point.getY())));
+            shown.addAll(paper.drawn(Layer.HULL, hull.stemEdge(), point -> paper.below(point.getX(), -point.getY())));
+        }
         for (Station station : task.table().skinStations()) {
             double beam = outermost(station.x());
             shown.add(new Line(Layer.GRID, paper.below(station.x(), -beam), paper.below(station.x(), beam)));
@@ -125,7 +130,7 @@ final class BottomPlanView {
     }
 
     private double zeroBeam() {
-        return outermost(Math.min(hull.foot(), Math.max(hull.forwardEnd(), 0)));
+        return outermost(Math.min(hull.foot(), Math.max(hull.firstSection(), 0)));
     }
 
     private void distance(Point from, Point to, double row, String words) {

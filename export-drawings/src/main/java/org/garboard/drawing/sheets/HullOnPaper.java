@@ -101,6 +101,12 @@ public final class HullOnPaper {
                 cut.stream().map(point -> lookingForward(side * point.getY(), point.getZ())).toList()));
     }
 
+    /** The forward end seen from the side: edge on, or the stem ahead of the first station. */
+    public List<Entity> foreEndInProfile() {
+        return hull.stem().isEmpty() ? endInProfile(hull.forwardEnd())
+                : drawn(Layer.HULL, hull.stemEdge(), point -> profile(point.getX(), point.getZ()));
+    }
+
     /** The after end seen from the side: edge on, or of a raked or round transom the edge of its skin. */
     public List<Entity> afterEndInProfile() {
         return hull.endsSquare() ? endInProfile(hull.afterEnd())

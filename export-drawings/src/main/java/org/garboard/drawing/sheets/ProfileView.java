@@ -61,7 +61,7 @@ final class ProfileView {
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
         shown.addAll(paper.afterEndInProfile());
         shown.addAll(paper.stepsInProfile());
-        shown.addAll(paper.endInProfile(hull.forwardEnd()));
+        shown.addAll(paper.foreEndInProfile());
         shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), 0), paper.profile(hull.forwardEnd(), 0)));
     }
 
@@ -104,23 +104,27 @@ final class ProfileView {
         }
     }
 
-    /** Where the keel line crosses a level forward of where it is wet; the forward end when it never does, NaN when all is dry. */
+    /**
+     * Where the keel line crosses a level forward of where it is wet; where it never does, the forward end, or the stem at
+     * that level; NaN when all is dry.
+     */
     private double entry(double z) {
-        double step = (hull.foot() - hull.forwardEnd()) / 400;
+        double forwardEnd = hull.keel().forwardEnd();
+        double step = (hull.foot() - forwardEnd) / 400;
         double wet = hull.foot();
         // a stern may lift clear of the water
         while (hull.keel().z(wet) >= z) {
             wet -= step;
-            if (wet < hull.forwardEnd()) {
+            if (wet < forwardEnd) {
                 return Double.NaN;
             }
         }
-        while (wet - step > hull.forwardEnd() && hull.keel().z(wet - step) < z) {
+        while (wet - step > forwardEnd && hull.keel().z(wet - step) < z) {
             wet -= step;
         }
-        double dry = Math.max(hull.forwardEnd(), wet - step);
+        double dry = Math.max(forwardEnd, wet - step);
         if (hull.keel().z(dry) < z) {
-            return dry;
+            return hull.stem().map(stem -> stem.profile(z)).orElse(dry);
         }
         for (int i = 0; i < 50; i++) {
             double middle = (wet + dry) / 2;

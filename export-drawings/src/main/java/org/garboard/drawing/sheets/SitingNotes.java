@@ -48,6 +48,10 @@ final class SitingNotes {
                 notes.add("No place at all was measured for: " + siting.mount().words() + ".");
             }
         }
+        if (task.hull().stem().isPresent()) {
+            notes.add("Forward of station " + task.table().stations().get(0).name() + " the skin is drawn on to the stem as the table"
+                    + " gives it; no place is looked for there.");
+        }
         if (!task.hull().steps().isEmpty()) {
             notes.add("Abaft of the first step (station " + task.hull().steps().get(0).name() + ") every place is NOT KNOWN: "
                     + StepChecks.BEHIND);
@@ -112,7 +116,7 @@ final class SitingNotes {
     private String breadths() {
         Hull hull = task.hull();
         String aft = breadths(task.afterEnd(), hull.foot());
-        boolean drawn = hull.forwardEnd() <= 0 && hull.foot() > 0;
+        boolean drawn = hull.firstSection() <= 0 && hull.foot() > 0;
         return (drawn ? aft + "; " + breadths(task.forwardDatum(), 0) : aft) + ".";
     }
 

@@ -77,7 +77,9 @@ public final class HydroReport {
     }
 
     private String closing() {
-        String ends = hull.panels().get(hull.panels().size() - 1).aft().isSquare() ? "flat ends" : "a flat end forward and its transom";
+        boolean square = hull.endsSquare();
+        String ends = hull.stem().isPresent() ? (square ? "its stem and a flat end aft" : "its stem and its transom")
+            : square ? "flat ends" : "a flat end forward and its transom";
         return hull.steps().isEmpty() ? ends : ends + " and the faces of its steps";
     }
 
