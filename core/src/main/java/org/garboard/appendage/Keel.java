@@ -45,11 +45,11 @@ public record Keel(String name, HullLine rabbet, List<Knee> bottom) {
     private static Keel of(KeelRows rows, Hull hull, HullLine rabbet) {
         List<Knee> bottom = new ArrayList<>();
         for (KeelRows.Cut cut : rows.cuts()) {
-            double within = Math.max(hull.forwardEnd(), Math.min(rabbet.afterEnd(), cut.x()));
+            double within = Math.max(rabbet.forwardEnd(), Math.min(rabbet.afterEnd(), cut.x()));
             bottom.add(new Knee(cut.x(), cut.z(), cut.halfSiding().orElseGet(() -> rabbet.y(within))));
         }
         Keel whole = new Keel(rows.name(), rabbet, bottom);
-        double from = Math.max(whole.from(), hull.forwardEnd());
+        double from = Math.max(whole.from(), Math.max(hull.forwardEnd(), rabbet.forwardEnd()));
         double to = Math.min(whole.to(), rabbet.afterEnd());
         List<Knee> covered = new ArrayList<>(bottom);
         covered.removeIf(knee -> knee.x() <= from || knee.x() >= to);

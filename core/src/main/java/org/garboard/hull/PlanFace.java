@@ -2,9 +2,12 @@ package org.garboard.hull;
 
 /**
  * A plumb face over a line in plan: straight from point to point, square across outboard of the last. Two
- * points at one half-breadth are the corners of a notch, whose side belongs to neither length. Owns its arrays.
+ * points at one half-breadth are the corners of a notch, on whose side the inboard corner answers. Owns its arrays.
  */
 public final class PlanFace implements EndFace {
+    /** So near the side of a notch a place is on it [m]: what lines along a buttock may stray by. */
+    private static final double ON_NOTCH = 1e-8;
+
     private final double[] y;
     private final double[] x;
     private final double least;
@@ -33,15 +36,19 @@ public final class PlanFace implements EndFace {
 
     /** x at a half-breadth [m]; at a notch its inboard corner's. */
     public double x(double side) {
-        if (side <= y[0]) {
+        if (side <= upTo(0)) {
             return x[0];
         }
         for (int i = 1; i < y.length; i++) {
-            if (side <= y[i]) {
+            if (side <= upTo(i)) {
                 return x[i - 1] + (x[i] - x[i - 1]) * (side - y[i - 1]) / (y[i] - y[i - 1]);
             }
         }
         return x[x.length - 1];
+    }
+
+    private double upTo(int point) {
+        return point + 1 < y.length && y[point + 1] == y[point] ? y[point] + ON_NOTCH : y[point];
     }
 
     @Override

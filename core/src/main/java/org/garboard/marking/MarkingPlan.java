@@ -118,7 +118,7 @@ public final class MarkingPlan {
 
     /** Whole steps, not past the datum, the forward end or a step. */
     private double arm(double reach) {
-        double room = Math.min(datumX() - place.getX(), place.getX() - hull.forwardEnd());
+        double room = Math.min(datumX() - place.getX(), place.getX() - hull.firstSection());
         for (Step step : hull.steps()) {
             room = step.x(0) <= place.getX() ? Math.min(room, place.getX() - step.x(0)) : room;
         }

@@ -9,6 +9,7 @@ import org.garboard.offsets.Ends;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.StationRun;
+import org.garboard.offsets.StemLine;
 import org.junit.jupiter.api.Test;
 
 /** Steps and transoms as a yard writes them, and every message about them in full. */
@@ -188,5 +189,35 @@ class StepTableTest {
         assertProblems(IN_COLUMNS.replace("to outside of skin", "to inside of planking,30 mm"),
             "boat.csv: the table is drawn to the inside of the planking, 30 mm thick and has a step; the outside of a stepped"
                 + " bottom cannot be drawn from its inside yet; give offsets to outside of skin");
+    }
+
+    @Test
+    void exact_lineOfAStem() {
+        OffsetTable table = Tables.read(with("Stem,Keel,-80,WL 600,-190,Sheer,-420"));
+        assertEquals(new StemLine(List.of(end("Keel", LineKind.KEEL, 0, -0.08), end("WL 600", LineKind.WATERLINE, 0.6, -0.19),
+            end("Sheer", LineKind.SHEER, 0, -0.42)), 0), table.ends().stem().orElseThrow());
+        assertEquals(table, Tables.read(IN_ROWS.replace("HEIGHTS", "Stem,Keel,-80,WL 600,-190,Half-siding,0,Sheer,-420\nHEIGHTS")));
+        OffsetTable sided = Tables.read(with("Stem,Keel,-80,Sheer,-420,Half-siding,15") + "Half-siding,15,15,15,15,15,15,15\n");
+        assertEquals(0.015, sided.ends().stem().orElseThrow().halfSiding());
+    }
+
+    @Test
+    void stemsThatCannotBe() {
+        assertProblems(with("Stem,Keel,0,Sheer,-420"), "boat.csv:5, Keel: column 3: distance \"0\" does not lie forward of station 0,"
+            + " which stands at 0 mm; a stem is given where the skin goes on ahead of the first station; where the keel line rises into it"
+            + " within the stations, leave the row out");
+        assertProblems(with("Stem,Keel,-80,Sheer,-4420"), "boat.csv:5, Sheer: column 5: distance \"-4420\" lies farther forward of station 0"
+            + " than the second station behind it lies aft; the skin is drawn on to the stem from -4000 mm at the farthest; compare the"
+            + " distance, or put a station nearer to the stem");
+        assertProblems(with("Stem,WL 600,-80,Sheer,-420"), "boat.csv:5: column 2: \"WL 600\" is the first place of the stem;"
+            + " begin where the keel line ends on it");
+        assertProblems(with("Stem,Keel,-80,WL 900,-420"), "boat.csv:5: column 4: \"WL 900\" is the last place of the stem; end at the Sheer");
+        assertProblems(with("Stem,Keel,-80,WL 900,-420,WL 600,-200,Sheer,-500"), "boat.csv:5: column 6: \"WL 600\" stands no higher than"
+            + " the place before it; give the stem from the keel up");
+        assertProblems(with("Stem,Keel,-80,Sheer,-420,Half-siding,15"), "boat.csv:5: column 1: \"Stem\" has a half-siding, and the keel has"
+            + " none: the skin would begin on the centreline at the keel and beside it at the stem; add a row Half-siding for the keel,"
+            + " or leave it out here");
+        assertProblems(with("Stem,Keel,-80,Buttock 300,-100,Sheer,-420"), "boat.csv:5: column 4: \"Buttock 300\" is no place of a stem; it is"
+            + " given at Keel, chines, Sheer and at waterlines with their heights");
     }
 }

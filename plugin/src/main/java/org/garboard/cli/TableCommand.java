@@ -138,6 +138,12 @@ final class TableCommand implements Callable<Integer> {
         out.println(table.stations().size() + " stations, from x = " + FixedDecimal.format(first.x(), 3)
             + " m to " + FixedDecimal.format(last.x(), 3) + " m aft of " + table.origin());
         table.remarks().forEach(out::println);
+        hull.stem().ifPresent(stem -> out.println("forward of station " + first.name() + " drawn on to the stem, which ends the keel line at x = "
+            + FixedDecimal.format(hull.keel().forwardEnd(), 3) + " m and stands at x = " + FixedDecimal.format(hull.forwardEnd(), 3)
+            + " m at the foremost"));
+        hull.steps().stream().filter(step -> !step.face().isSquare()).forEach(step -> out.println("the step at station " + step.name()
+            + " does not run square across: figures of the two stations there, and their sections in a body plan, are of the hull"
+            + " cut at that distance, of either length what lies there"));
         if (!table.surface().equals(SkinSurface.OUTSIDE_OF_SKIN)) {
             out.println("girth and deadrise are those of the outside of the skin, drawn from x = "
                 + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m");

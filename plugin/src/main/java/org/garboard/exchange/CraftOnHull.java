@@ -100,7 +100,7 @@ public final class CraftOnHull {
     }
 
     private static double x(Hull hull, int look) {
-        return hull.forwardEnd() + (hull.bottomEnd() - hull.forwardEnd()) * look / LOOKS;
+        return hull.firstSection() + (hull.bottomEnd() - hull.firstSection()) * look / LOOKS;
     }
 
     private static double highest(Hull hull, double x) {

@@ -155,7 +155,7 @@ public final class Flotation {
     private double least(HullLine line, double about, double slope) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
-            double x = hull.forwardEnd() + (line.afterEnd() - hull.forwardEnd()) * i / LOOKS;
+            double x = line.forwardEnd() + (line.afterEnd() - line.forwardEnd()) * i / LOOKS;
             least = Math.min(least, line.z(x) - slope * (x - about));
         }
         return least;

@@ -48,7 +48,7 @@ public record Load(double mass, double x, double z, double thrustHeight, Angle s
         double highest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
             double at = hull.forwardEnd() + (hull.foot() - hull.forwardEnd()) * i / LOOKS;
-            lowest = Math.min(lowest, hull.keel().z(at));
+            lowest = Math.min(lowest, hull.keel().z(Math.max(at, hull.keel().forwardEnd())));
             highest = Math.max(highest, sheer.z(at));
         }
         return z >= lowest && z <= highest ? Optional.empty() : Optional.of(String.format(Locale.ROOT,

@@ -148,7 +148,7 @@ public final class RunningHull implements Loaded {
     private double draught(WaterSurface surface) {
         double deepest = 0;
         for (int i = 0; i <= 200; i++) {
-            double x = hull.forwardEnd() + (hull.foot() - hull.forwardEnd()) * i / 200;
+            double x = hull.keel().forwardEnd() + (hull.foot() - hull.keel().forwardEnd()) * i / 200;
             deepest = Math.max(deepest, surface.at(x) - hull.keel().z(x));
         }
         return deepest * Math.cos(surface.trim().radians());

@@ -44,7 +44,7 @@ public final class StepsUnderWay {
     public void behind(OptionalDouble wettedKeel) {
         Optional<Double> wet = Optional.of(wettedKeel.orElse(0));
         for (int i = 0; i < hull.steps().size(); i++) {
-            double start = i == 0 ? hull.forwardEnd() : hull.steps().get(i - 1).x(0);
+            double start = i == 0 ? hull.firstSection() : hull.steps().get(i - 1).x(0);
             Step step = hull.steps().get(i);
             double end = i + 1 < hull.steps().size() ? hull.steps().get(i + 1).face().least() : hull.bottomEnd();
             wet = wet.isPresent() ? behind(step, surface(start, step), wet.get(), end) : dry(step, end, DRY);

@@ -14,6 +14,7 @@ import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
+import org.garboard.offsets.StemLine;
 import org.garboard.offsets.TransomLine;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.BeforeAll;
@@ -243,6 +244,26 @@ class DoubleBodyTest {
         double end = 8 + rake * h;
         assertEquals(end, mesh.station(20), 1e-9);
         assertEquals(h * h / 0.25 * end, volume(mesh.panels(), 160), 1e-6);
+    }
+
+    /** A wedge y = 0.2 (x + 0.3 + 0.3 z) over a flat bottom, her stem ahead of the first station at x = 0. */
+    private static Hull wedge(double siding) {
+        double rake = 0.3;
+        Forms form = new Forms(0, 0, 1, 2, 4, 6, 8).keel(x -> 0);
+        form = siding > 0 ? form.halfSiding(x -> siding) : form;
+        return Hull.through(SteppedForms.with(form.named(LineKind.CHINE, "Chine", x -> siding + 0.2 * (x + 0.3), x -> 0)
+                .named(LineKind.SHEER, "Sheer", x -> siding + 0.2 * (x + 0.3 + rake * 1.5), x -> 1.5).table(),
+            new StemLine(List.of(new EndPoint("Keel", LineKind.KEEL, 0, -0.3),
+                new EndPoint("Sheer", LineKind.SHEER, 0, -0.3 - rake * 1.5)), siding)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0.6, 0", "0, 0.6, 1.5", "0.02, 0.6, 0"})
+    void law_aRakedStemIsMeshedFromItsForemostWetPlace(double siding, double level, double trim) {
+        WaterSurface water = new WaterSurface(level, 4, Angle.ofDegrees(trim));
+        HullMesh mesh = assertInstanceOf(HullMesh.class, HullMesh.of(wedge(siding), water, new MeshWish(80, 20, Stern.CLOSED)));
+        Hydrostatics afloat = afloat(wedge(siding), water);
+        assertEquals(1, volume(mesh.panels(), mesh.columns() * mesh.rows()) / afloat.volume(), 3e-3);
     }
 
     @Test
