@@ -21,6 +21,8 @@ final class HullLength {
     /** As far as this every place is skin of this length, as far as the next some are [m]. */
     private final double wholeTo;
     private final double to;
+    /** As far as this the stem may cut a section [m]. */
+    private final double stemTo;
 
     HullLength(List<Panel> panels) {
         this.panels = List.copyOf(panels);
@@ -29,6 +31,7 @@ final class HullLength {
         this.aft = panels.get(0).aft();
         this.wholeTo = aft.least();
         this.to = aft.most();
+        this.stemTo = panels.get(0).fore() instanceof StemFace stem ? stem.most() : Double.NEGATIVE_INFINITY;
     }
 
     List<Panel> panels() {
@@ -37,7 +40,7 @@ final class HullLength {
 
     /** Whether the stem cuts a section at x. */
     boolean isAtStem(double x) {
-        return panels.get(0).isAtStem(x);
+        return x < stemTo;
     }
 
     /** The foremost x of its skin [m]. */

@@ -22,9 +22,9 @@ final class MeanPrism {
     MeanPrism(Hull hull, double end) {
         this.hull = hull;
         this.end = end;
-        this.cell = (end - hull.forwardEnd()) / CELLS;
+        this.cell = (end - hull.firstSection()) / CELLS;
         for (int i = 0; i <= CELLS; i++) {
-            double x = i == CELLS ? hull.forwardEnd() : end - i * cell;
+            double x = i == CELLS ? hull.firstSection() : end - i * cell;
             double y = hull.bottomEdge().y(x);
             beam[i] = 2 * y;
             deadrise[i] = Math.atan2(hull.bottomEdge().z(x) - hull.keel().z(x), y);
