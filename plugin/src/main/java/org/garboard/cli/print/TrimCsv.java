@@ -1,0 +1,127 @@
+package org.garboard.cli.print;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.layer.LayerLaw;
+import org.garboard.flow.underway.FloatingWater;
+import org.garboard.flow.underway.UnderWay;
+import org.garboard.siting.PlanPoint;
+
+/** How a boat runs as CSV: for each speed a row at the mean load, and one for each end of the band of load and trim. */
+public final class TrimCsv {
+    private static final int PLACES = 4;
+    private static final int ANGLE_PLACES = 3;
+    private static final int LAYER_PLACES = 5;
+    private static final List<String> COLUMNS = List.of("speed_kn", "regime", "trim_deg", "wetted_keel_m", "wetted_chine_m", "mean_wetted_beams",
+        "stagnation_angle_deg", "drag_n", "layer_at_transom_m", "clear_height_at_transom_m", "draught_m", "froude_number", "speed_coefficient",
+        "speed", "load", "mass_kg", "basis");
+    private static final List<String> AT = List.of("x_m", "y_m", "layer_m", "clear_height_m", "sweep_down_share");
+
+    private final Csv csv;
+    private final Optional<Place> place;
+
+    /**
+     * A place that is asked for.
+     *
+     * @param within streamlines that pass so near count [m]
+     */
+    public record Place(PlanPoint point, double within) {
+    }
+
+    /**
+     * One row.
+     *
+     * @param name of the speed; empty where it has none
+     * @param load middle, or which end of the band
+     * @param atTransom the layer there
+     * @param water along the bottom, where a place is asked for
+     */
+    public record Row(double knots, String name, String load, double mass, Attitude attitude, LayerLaw.Answer atTransom, Optional<UnderWay> water) {
+
+        /** Why figures are missing, and what is to be said of those that are there. */
+        public List<String> remarks(Optional<Place> place) {
+            Stream<String> own = attitude instanceof Attitude.NotKnown unknown ? Stream.of("NOT KNOWN: " + unknown.reason())
+                : Stream.concat(doubts(attitude).stream(),
+                    atTransom instanceof LayerLaw.Outside outside ? Stream.of("layer at the transom NOT KNOWN: " + outside.reason()) : Stream.of());
+            Stream<String> there = attitude instanceof Attitude.NotKnown ? Stream.of()
+                : place.stream().flatMap(at -> water.stream().map(along -> along.layerAt(at.point().x(), at.point().y()))).filter(LayerLaw.Outside.class::isInstance)
+                    .map(outside -> "layer at the place NOT KNOWN: " + ((LayerLaw.Outside) outside).reason());
+            return Stream.concat(own, there).distinct().toList();
+        }
+
+        private static List<String> doubts(Attitude attitude) {
+            return attitude instanceof Attitude.Planes planes ? planes.doubts()
+                : attitude instanceof Attitude.Floats floats ? floats.doubts()
+                : attitude instanceof Attitude.Stepped stepped ? Stream.concat(stepped.doubts().stream(),
+                    stepped.bottom().air().stream().map(air -> "behind " + air.step() + ": " + air.note())).toList()
+                : List.of();
+        }
+    }
+
+    public TrimCsv(PrintWriter out, Optional<Place> place) {
+        this.csv = new Csv(out);
+        this.place = place;
+        List<String> heading = new ArrayList<>(COLUMNS);
+        heading.addAll(place.isPresent() ? AT : List.of());
+        heading.add("remarks");
+        csv.row(heading.toArray(String[]::new));
+    }
+
+    public void print(Row row) {
+        List<String> fields = new ArrayList<>(List.of(Csv.number(row.knots(), 2), row.attitude().regime().words()));
+        fields.addAll(attitude(row.attitude()));
+        fields.addAll(layer(row.atTransom()));
+        Optional<Attitude.Floats> floats = as(Attitude.Floats.class, row.attitude());
+        fields.add(floats.map(each -> Csv.number(each.draught(), PLACES)).orElse(""));
+        fields.add(floats.map(each -> Csv.number(each.froude(), ANGLE_PLACES)).orElse(""));
+        fields.add(planing(row.attitude()).map(each -> Csv.number(each.run().speedCoefficient(), ANGLE_PLACES)).orElse(""));
+        fields.addAll(List.of(row.name(), row.load(), Csv.number(row.mass(), 1), basis(row.attitude())));
+        place.ifPresent(at -> fields.addAll(at(row.water().orElseThrow(), at)));
+        fields.add(row.remarks(place).stream().collect(Collectors.joining("; ")));
+        csv.row(fields.toArray(String[]::new));
+    }
+
+    /** Trim, wetted keel and chine, mean wetted beams, stagnation angle, drag. */
+    private static List<String> attitude(Attitude attitude) {
+        String trim = attitude.knownTrim().map(angle -> Csv.number(angle.degrees(), ANGLE_PLACES)).orElse("");
+        Optional<Attitude.Planes> planes = planing(attitude);
+        if (planes.isEmpty()) {
+            return List.of(trim, "", "", "", "", "");
+        }
+        return List.of(trim, Csv.number(planes.get().wettedKeel(), PLACES), Csv.number(planes.get().wettedChine(), PLACES),
+            Csv.number(planes.get().beams(), PLACES), Csv.number(planes.get().run().stagnationAngle().degrees(), ANGLE_PLACES),
+            attitude instanceof Attitude.Stepped ? "" : Csv.number(planes.get().drag(), 0));
+    }
+
+    private static Optional<Attitude.Planes> planing(Attitude attitude) {
+        return attitude instanceof Attitude.Stepped stepped ? stepped.forward() : as(Attitude.Planes.class, attitude);
+    }
+
+    private static <T> Optional<T> as(Class<T> type, Object value) {
+        return type.isInstance(value) ? Optional.of(type.cast(value)) : Optional.empty();
+    }
+
+    private static String basis(Attitude attitude) {
+        return attitude instanceof Attitude.Planes planes ? planes.basis().words()
+            : attitude instanceof Attitude.Floats floats ? floats.basis().words()
+            : attitude instanceof Attitude.Stepped stepped ? stepped.basis().words() : "";
+    }
+
+    private static List<String> layer(LayerLaw.Answer answer) {
+        return answer instanceof LayerLaw.Known known
+            ? List.of(Csv.number(known.layer().thickness(), LAYER_PLACES), Csv.number(known.layer().clearHeight(), LAYER_PLACES)) : List.of("", "");
+    }
+
+    private static List<String> at(UnderWay water, Place at) {
+        List<String> fields = new ArrayList<>(List.of(Csv.number(at.point().x(), PLACES), Csv.number(at.point().y(), PLACES)));
+        fields.addAll(layer(water.layerAt(at.point().x(), at.point().y())));
+        fields.add(water instanceof FloatingWater floating
+            ? Csv.number(floating.sweptDown(at.point().x(), at.point().y(), at.within()), 2) : "");
+        return fields;
+    }
+}

@@ -1,0 +1,127 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A V bottom of slope 1 in 5, 8 m long, and a demo boat that planes. */
+class TrimCommandTest {
+    private static final Path DEMO = Path.of("src/main/demo");
+    private static final String HEADING = "speed_kn,regime,trim_deg,wetted_keel_m,wetted_chine_m,mean_wetted_beams,stagnation_angle_deg,drag_n,"
+        + "layer_at_transom_m,clear_height_at_transom_m,draught_m,froude_number,speed_coefficient,speed,load,mass_kg,basis";
+    private static final String CRAFT = """
+        <craft><drive kind="outboard" number="1"/>
+        <weights><light unit="kg">998.6</light><full unit="kg">998.6</full>
+        <centre-of-gravity><x unit="m">4</x><above-base unit="m">0.3</above-base></centre-of-gravity></weights>
+        <speeds><speed name="drift" unit="kn">1</speed></speeds>
+        <water><temperature unit="C">18</temperature><salinity unit="g/kg">0</salinity></water>
+        </craft>
+        """;
+
+    @TempDir
+    private Path folder;
+
+    private Path job(String craft) throws IOException {
+        return SampleTask.in(folder).with("<draught", craft + "<draught").job();
+    }
+
+    /** Density of fresh water at 18 degrees 998.595 kg/m3: 1 m3, 40 h^2 of a depth h = 0.15811. Froude 0.51444 / sqrt(9.80665 * 8). */
+    @Test
+    void exact_floatingWedge() throws IOException {
+        Shell shell = Shell.run("trim", job(CRAFT));
+        assertEquals(0, shell.code(), shell.err());
+        List<String> rows = shell.outLines();
+        assertEquals(HEADING + ",remarks", rows.get(0));
+        String[] middle = rows.get(1).split(",", -1);
+        assertEquals(List.of("1.00", "displacement"), List.of(middle[0], middle[1]));
+        assertEquals(0, Double.parseDouble(middle[2]), 1e-3);
+        assertEquals("", middle[3] + middle[4] + middle[5] + middle[6] + middle[7]);
+        assertEquals(0.1581, Double.parseDouble(middle[10]), 1e-4, rows.get(1));
+        assertEquals(0.058, Double.parseDouble(middle[11]), 5e-4);
+        assertEquals(List.of("drift", "middle", "998.6", "worked out"), List.of(middle).subList(13, 17));
+        assertEquals(List.of("middle", "light, bow down", "light, bow up"), rows.subList(1, rows.size()).stream()
+            .map(row -> row.contains("\"") ? row.substring(row.indexOf('"') + 1, row.indexOf('"', row.indexOf('"') + 1)) : row.split(",")[14]).toList());
+    }
+
+    /** A row is a row: speeds of the command line go before the job's, sorted, each once, the job's names kept. */
+    @Test
+    void speedsOfTheCommandLineGoFirst() throws IOException {
+        List<String> rows = Shell.run("trim", job(CRAFT), "--speeds", "2", "1", "2").outLines();
+        assertEquals(List.of("1.00 drift", "2.00 "), rows.stream().filter(row -> row.contains(",middle,"))
+            .map(row -> row.split(",")[0] + " " + row.split(",")[13]).toList());
+    }
+
+    @Test
+    void outOfRangeIsSaidAndHasNoFigures() throws IOException {
+        Shell shell = Shell.run("trim", job(CRAFT), "--speeds", "7");
+        assertEquals(4, shell.code());
+        String middle = shell.outLines().get(1);
+        assertTrue(middle.startsWith("7.00,between displacement and planing,,,,,,,,,,,,,middle,998.6,,\"NOT KNOWN: Froude number 0.41 is above 0.40"), middle);
+        assertTrue(shell.err().contains("7.0 kn, all loads: NOT KNOWN: Froude number 0.41 is above 0.40"), shell.err());
+    }
+
+    /** Fresh layers at a place; of a floating boat the share of the upper water too. */
+    @Test
+    void tellsOfAPlace() {
+        Path job = DEMO.resolve("outboard-39").resolve("job.xml");
+        List<String> rows = Shell.run("trim", job, "--speeds", "5", "28", "--at", "10,-0.3").outLines();
+        assertEquals(HEADING + ",x_m,y_m,layer_m,clear_height_m,sweep_down_share,remarks", rows.get(0));
+        String[] slow = rows.stream().filter(row -> row.startsWith("5.00") && row.contains(",middle,")).findFirst().orElseThrow().split(",", -1);
+        assertEquals(List.of("10.0000", "-0.3000"), List.of(slow).subList(17, 19));
+        assertTrue(Double.parseDouble(slow[19]) > Double.parseDouble(slow[20]) && Double.parseDouble(slow[20]) > 0, slow[19]);
+        double share = Double.parseDouble(slow[21]);
+        assertTrue(share >= 0 && share <= 1, slow[21]);
+        String[] fast = rows.stream().filter(row -> row.startsWith("28.00") && row.contains(",middle,")).findFirst().orElseThrow().split(",", -1);
+        assertTrue(Double.parseDouble(fast[19]) < Double.parseDouble(fast[8]), "nearer to where the water meets the bottom the layer is thinner");
+        assertEquals("", fast[21]);
+    }
+
+    @Test
+    void aPlaceOffTheSkinIsNamed() throws IOException {
+        Shell shell = Shell.run("trim", job(CRAFT), "--at", "9,0");
+        assertEquals(3, shell.code());
+        assertEquals("--at 9.000,0.000 is off the skin, which runs from x = 0.000 m to 8.000 m\n", shell.err());
+        assertEquals("", shell.out());
+    }
+
+    @Test
+    void withoutACraftTheAnswerIsNo() {
+        Path job = SampleTask.in(folder).job();
+        Shell shell = Shell.run("trim", job);
+        assertEquals(4, shell.code());
+        assertEquals(job + ": how she runs is NOT KNOWN: the job has no <craft>; write her drive, weights and speeds\n", shell.err());
+        assertEquals("", shell.out());
+    }
+
+    @Test
+    void withoutWeightsTheAnswerIsNo() throws IOException {
+        Path job = job(CRAFT.replaceAll("(?s)<weights>.*</weights>", ""));
+        Shell shell = Shell.run("trim", job);
+        assertEquals(4, shell.code());
+        assertEquals(job + ": how she runs is NOT KNOWN: the boat's mass and centre of gravity are not told\n", shell.err());
+    }
+
+    @Test
+    void wrongUsageIsNamed() throws IOException {
+        Path job = job(CRAFT);
+        assertTrue(Shell.run("trim", job, "--speeds", "0").err().startsWith("garboard trim: --speeds is 0.00 kn; it must be more than 0 and at most 100\n"));
+        Shell fast = Shell.run("trim", job, "--speeds", "-3");
+        assertEquals(2, fast.code());
+        assertTrue(Shell.run("trim", job, "--upper", "0").err().startsWith("garboard trim: --upper is 0.000 m; it must be more than 0 and at most 5\n"));
+    }
+
+    @Test
+    void aCentreOfGravityOutsideTheBoatIsAFaultOfTheFile() throws IOException {
+        Path job = job(CRAFT.replace("<x unit=\"m\">4<", "<x unit=\"m\">14<"));
+        Shell shell = Shell.run("trim", job);
+        assertEquals(3, shell.code());
+        assertTrue(shell.err().matches("(?s)" + java.util.regex.Pattern.quote(job.toString())
+            + ":[0-9]+:20: <x> is 14 m, which is outside the boat; it must be from 0\\.000 to 8\\.000 m\n"), shell.err());
+        assertEquals(3, Shell.run("site", job).code());
+    }
+}
