@@ -125,7 +125,7 @@ class ArchitectureTest {
     static final ArchRule stepsTrailAir = only("flow.steps", "flow.planing", "flow.shadow", "hull", "geometry", "units");
 
     @ArchTest
-    static final ArchRule placesLieInTheFlow = only("flow.place", "flow.attitude", "flow.planing", "flow.layer", "flow.cavitation", "flow.streams",
+    static final ArchRule placesLieInTheFlow = only("flow.place", "flow.attitude", "flow.planing", "flow.steps", "flow.layer", "flow.cavitation", "flow.streams",
         "flow.water", "hydrostatics", "hull", "geometry", "units");
 
     @ArchTest
