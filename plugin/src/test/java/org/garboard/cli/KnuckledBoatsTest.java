@@ -60,7 +60,7 @@ class KnuckledBoatsTest {
         assertEquals(Double.parseDouble(z), Double.parseDouble(row[2]), 1e-6);
         assertEquals(Double.parseDouble(girth), Double.parseDouble(row[5]), 1e-6);
         assertEquals(11.30993, Double.parseDouble(row[3]), 1e-5);
-        task.with("<draught unit=\"mm\">400", "<draught unit=\"mm\">600");
+        task.with("<draught unit=\"mm\">400", "<draught unit=\"mm\">600").with("deg\">3", "deg\">12");
         Shell run = Shell.run("run", task.job(), "--out", folder.resolve("out"));
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().startsWith("Advised: flush through-hull"), run.out());
