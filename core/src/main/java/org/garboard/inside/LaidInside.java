@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.garboard.craft.Sides;
 import org.garboard.finding.Bound;
 import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;
@@ -13,8 +14,8 @@ import org.garboard.hull.Hull;
 
 /** The inside of a boat laid on her hull. */
 public final class LaidInside {
-    /** Nearer to fuel than this no hole is drilled [m]: our choice, because a drill that breaks through runs on that far. */
-    private static final double FUEL_MARGIN = 0.1;
+    /** Nearer to fuel than this no hole is drilled. */
+    public static final Bound FUEL_MARGIN = new Bound(100, "mm", "our choice, because a drill that breaks through runs on that far");
     private static final String FUEL = "fuel behind the skin";
     private static final String HAND = "room for hand and wrench";
     private static final String HEAD = "headroom over the stem";
@@ -30,6 +31,12 @@ public final class LaidInside {
     private record Box(Room room, Span along, Span athwart) {
         double gap(Span x, Span y) {
             return Math.hypot(along.gap(x), athwart.gap(y));
+        }
+
+        double gap(double x, double y, double length, double width) {
+            double ahead = Math.max(0, Math.max(x - length / 2 - along.to(), along.from() - x - length / 2));
+            double out = Math.max(0, Math.max(y - width / 2 - athwart.to(), athwart.from() - y - width / 2));
+            return Math.hypot(ahead, out);
         }
     }
 
@@ -92,11 +99,73 @@ public final class LaidInside {
     /** Fuel that is told refuses a place, whether all around was looked at or not, and however high it stands. */
     private Finding fuel(Span along, Span athwart, boolean looked) {
         for (Box box : boxes) {
-            if (box.room.kind().isFuel() && box.gap(along, athwart) < FUEL_MARGIN) {
+            if (box.room.kind().isFuel() && box.gap(along, athwart) < FUEL_MARGIN.value() / 1000) {
                 return Ruling.refused(FUEL, PRACTICE, "A " + box.room.kind().words() + " (" + box.room.name() + ") lies behind the skin.");
             }
         }
         return looked ? Ruling.allowed(FUEL, PRACTICE, "No fuel tank or fuel line lies behind the skin here.") : unseen(FUEL, PRACTICE);
+    }
+
+    /** Whether the whole stretch of a block was looked at from inside. */
+    public boolean lookedAt(double x, double length) {
+        for (int i = 0; i < seen.size(); i++) {
+            if (seen.get(i).from() <= x - length / 2 && x + length / 2 <= seen.get(i).to()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Level distance of a block from the nearest fuel that is told [m], 0 where it lies behind the block; infinite where none is told. */
+    public double fuelGap(double x, double y, double length, double width) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < boxes.size(); i++) {
+            if (boxes.get(i).room.kind().isFuel()) {
+                nearest = Math.min(nearest, boxes.get(i).gap(x, y, length, width));
+            }
+        }
+        return nearest;
+    }
+
+    /** Level distance of a block from the nearest thing that stands less than the headroom above the skin [m]. */
+    public double besideGap(double x, double y, double length, double width, double headroom) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < boxes.size(); i++) {
+            if (boxes.get(i).room.above().from() < headroom) {
+                nearest = Math.min(nearest, boxes.get(i).gap(x, y, length, width));
+            }
+        }
+        return nearest;
+    }
+
+    /** Height above the skin of the lowest thing over a block [m]; infinite where there is none. */
+    public double headroom(double x, double y, double length, double width) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < boxes.size(); i++) {
+            if (boxes.get(i).gap(x, y, length, width) == 0) {
+                lowest = Math.min(lowest, boxes.get(i).room.above().from());
+            }
+        }
+        return lowest;
+    }
+
+    /** What is nearest to a block, the first of equals: "fuel tank (Main tank)"; empty where nothing is told. */
+    public String nearest(double x, double y, double length, double width) {
+        double nearest = Double.POSITIVE_INFINITY;
+        String what = "";
+        for (Box box : boxes) {
+            double gap = box.gap(x, y, length, width);
+            if (gap < nearest) {
+                nearest = gap;
+                what = box.room.kind().words() + " (" + box.room.name() + ")";
+            }
+        }
+        return what;
+    }
+
+    /** Whether port and starboard are alike. */
+    public boolean isSymmetrical() {
+        return boxes.stream().allMatch(box -> box.room.sides() == Sides.BOTH);
     }
 
     private Finding beside(Span along, Span athwart, double headroom) {

@@ -5,7 +5,10 @@ import java.util.Optional;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Feature;
 import org.garboard.craft.Transducer;
+import org.garboard.cutout.fairing.FairingCut;
+import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.hull.Fit;
+import org.garboard.hull.Hull;
 import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
@@ -21,7 +24,7 @@ import org.garboard.siting.SitingTask;
  * @param fit how the hull is drawn from it
  * @param draught height of the floating waterline above base at rest [m]
  * @param transducer what is to be sited
- * @param mounts the ways it may go in, in the order of the job
+ * @param mounts the ways it may go in, the preferred first
  * @param features strakes and fittings on the bottom; none where the job does not list them
  * @param pocket wishes for a keel pocket
  * @param drawing how the sheets are to look
@@ -40,11 +43,13 @@ public record Job(String boat, String hullNumber, String tableFile, Fit fit, dou
      *
      * @param laid its features on its hull
      */
-    public SitingTask sitingTask(BottomFeatures laid) {
-        return new SitingTask(draught, new Installation(transducer, pocket), mounts,
+    public SitingTask sitingTask(Hull hull, BottomFeatures laid) {
+        FairingWish wish = particulars.fairing();
+        return new SitingTask(draught, new Installation(transducer, particulars.transducer(), pocket, FairingCut.size(transducer, wish),
+            wish.throughHull().block(), particulars.limits()), mounts,
             switch (drawing.units()) {
                 case MILLIMETRES -> Mark.FIVE_MILLIMETRES;
                 case FEET_INCHES_EIGHTHS -> Mark.QUARTER_INCH;
-            }, laid);
+            }, laid, particulars.around(hull));
     }
 }

@@ -11,6 +11,9 @@ import org.garboard.handling.Supports;
 import org.garboard.hull.Hull;
 import org.garboard.inside.Inside;
 import org.garboard.inside.LaidInside;
+import org.garboard.mount.Limits;
+import org.garboard.mount.Preference;
+import org.garboard.mount.Surroundings;
 import org.garboard.skin.SurveyedSkin;
 
 /**
@@ -22,12 +25,21 @@ import org.garboard.skin.SurveyedSkin;
  * @param supports what the boat rests on or hangs from
  * @param craft what drives her, what she weighs, at what speeds she runs
  * @param fairing what is asked of a way through the skin, and of a fairing block; its defaults where nothing is
+ * @param preference which of several mounts that serve is advised
+ * @param limits what every check is held to
  */
 public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> skin, Optional<Inside> rooms,
-                          Optional<Supports> supports, Optional<Craft> craft, FairingWish fairing) {
+                          Optional<Supports> supports, Optional<Craft> craft, FairingWish fairing,
+                          Preference preference, Limits limits) {
     public static final Particulars UNTOLD =
         new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())));
+            Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())), Preference.LEAST_INVASIVE, Limits.OWN);
+
+    /** Laid on her hull. */
+    public Surroundings around(Hull hull) {
+        return new Surroundings(hull.foot(), skin.map(told -> told.on(hull)), rooms.map(told -> LaidInside.on(hull, told)), supports,
+            craft.map(Craft::drive));
+    }
 
     /** What of it does not lie on or in this hull, each a sentence without its full stop. */
     public List<String> off(Hull hull) {

@@ -9,6 +9,16 @@ package org.garboard.mount;
  */
 public interface Bed {
 
+    /** Of the footprint's middle, aft of the origin; NaN where nobody asks. */
+    default double x() {
+        return Double.NaN;
+    }
+
+    /** Of the footprint's middle, to starboard, port negative; of a bottom that is alike on both sides, to starboard. */
+    default double y() {
+        return Double.NaN;
+    }
+
     /** Largest less smallest distance of the skin from its best plane, square to that plane. */
     double gap();
 

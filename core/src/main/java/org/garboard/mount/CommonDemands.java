@@ -3,16 +3,50 @@ package org.garboard.mount;
 /** Demands that several mounts make alike. */
 final class CommonDemands {
 
-    static final Demand ROOM_TO_KNUCKLE = Demand.atLeast("room to other knuckles", Limits.ROOM_TO_KNUCKLE,
-        Bed::roomToKnuckle,
-        "No other knuckle of the bottom is near.",
-        "Another knuckle of the bottom is too near, or runs through the footprint.");
-
-    static final Demand ROOM_TO_ENDS = Demand.atLeast("room to the ends of the table", Limits.ROOM_TO_ENDS,
-        Bed::roomToEnds,
-        "The transom and the forward end of the table are far enough away.",
-        "The transom, or the forward end of the table, is too near.");
-
     private CommonDemands() {
+    }
+
+    static Demand roomToKnuckle(Limits limits) {
+        return Demand.atLeast("room to other knuckles", limits.of(LimitName.ROOM_TO_KNUCKLE), Bed::roomToKnuckle,
+            "No other knuckle of the bottom is near.",
+            "Another knuckle of the bottom is too near, or runs through the footprint.");
+    }
+
+    static Demand roomToEnds(Limits limits) {
+        return Demand.atLeast("room to the ends of the table", limits.of(LimitName.ROOM_TO_ENDS), Bed::roomToEnds,
+            "The transom and the forward end of the table are far enough away.",
+            "The transom, or the forward end of the table, is too near.");
+    }
+
+    static Demand roomToKeel(Limits limits) {
+        return Demand.atLeast("room to the keel line", limits.of(LimitName.ROOM_TO_KEEL), Bed::roomToKeel,
+            "The body and its backing clear the keel line.",
+            "The body or its backing runs into the keel line.");
+    }
+
+    static Demand roomToChine(Limits limits) {
+        return Demand.atLeast("room to the chine", limits.of(LimitName.ROOM_TO_CHINE), Bed::roomToBottomEdge,
+            "The body lies well inside the outer edge of the bottom.",
+            "The body comes too near the outer edge of the bottom.");
+    }
+
+    static Demand immersion(Limits limits) {
+        return Demand.atLeast("depth of the face at rest", limits.of(LimitName.IMMERSION), Bed::immersion,
+            "The whole face lies deep enough at rest.",
+            "Part of the face lies too near the surface at rest, or above it.");
+    }
+
+    static Demand slope(Limits limits) {
+        return Demand.atMost("slope fore and aft", limits.of(LimitName.SLOPE), Bed::slope,
+            "The beam points down fore and aft at rest.",
+            "The bottom slopes too much fore and aft: the beam points ahead or astern.");
+    }
+
+    /** Of a mount that holds its body level athwartships. */
+    static Demand leanWhereLevel(Installation installation, String held) {
+        double inclination = installation.transducer().elementInclination().radians();
+        return Demand.atMost("lean of the element", installation.limits().of(LimitName.LEAN), bed -> inclination,
+            "The beam points down athwartships at rest: " + held + ".",
+            "An element that leans in its housing looks off to one side by as much: " + held + ".");
     }
 }

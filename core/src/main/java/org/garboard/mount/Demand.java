@@ -1,5 +1,6 @@
 package org.garboard.mount;
 
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -13,21 +14,49 @@ import java.util.function.ToDoubleFunction;
  *     clear of, NaN where it cannot be taken
  * @param met what it means that the check is met, a sentence
  * @param notMet what it means that it is not
+ * @param unread what it means for a place that the reading cannot be taken there
+ * @param detail of the place last measured, a sentence that is put after the other two; why it is not known where the
+ *     reading cannot be taken; may be empty
  */
 public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFunction<Bed> reading,
-                     String met, String notMet) {
+                     String met, String notMet, Unread unread, Function<Bed, String> detail) {
+
+    /** What becomes of a place where the reading cannot be taken. Either way it is NOT KNOWN. */
+    public enum Unread {
+        /** No site is sought there. */
+        RULES_OUT,
+        /** A site may be there, to be looked at before cutting. */
+        LEAVES_OPEN
+    }
+
     public Demand {
         if (sense != Check.Sense.AT_MOST && sense != Check.Sense.AT_LEAST) {
             throw new IllegalArgumentException("a demand is held to a most or a least, not " + sense);
         }
     }
 
-    static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet);
+    public static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
+        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "");
     }
 
-    static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet);
+    public static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
+        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "");
+    }
+
+    /** The same, where a place whose reading cannot be taken may still have a site. */
+    public Demand leavingOpen() {
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail);
+    }
+
+    /** The same with more to say of a place. */
+    public Demand telling(Function<Bed, String> more) {
+        return new Demand(name, sense, limit, reading, met, notMet, unread, more);
+    }
+
+    /** Whether a site may be where the reading is as it is. */
+    public boolean allows(Bed bed) {
+        double utilisation = utilisation(bed);
+        return utilisation <= 1 || Double.isNaN(utilisation) && unread == Unread.LEAVES_OPEN;
     }
 
     /** Demand over limit, or required over available; NaN when the reading cannot be taken. */
@@ -54,13 +83,18 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
         double value = reading.applyAsDouble(bed);
         double utilisation = utilisation(bed);
         if (Double.isNaN(utilisation)) {
-            return unmeasured("It could not be measured here.");
+            String reason = detail.apply(bed);
+            return unmeasured(reason.isEmpty() ? "It could not be measured here." : reason);
         }
         boolean serves = utilisation <= 1;
         double shown = sense == Check.Sense.AT_MOST ? Math.abs(value) : value;
         return new Check(name, sense, Double.isInfinite(value) ? Double.NaN : limit.measure().shown(shown),
             limit.measure().shown(limit.value()), limit.measure().unit(), utilisation,
-            serves ? Verdict.MET : Verdict.NOT_MET, limit.source(), serves ? met : notMet);
+            serves ? Verdict.MET : Verdict.NOT_MET, limit.source(), with(serves ? met : notMet, detail.apply(bed)));
+    }
+
+    private static String with(String sentence, String more) {
+        return more.isEmpty() ? sentence : sentence + " " + more;
     }
 
     /** The check of a place where it cannot be made. */

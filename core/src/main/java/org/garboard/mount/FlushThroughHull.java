@@ -1,11 +1,18 @@
 package org.garboard.mount;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.RoomAsked;
+import org.garboard.mount.told.SkinAsked;
+import org.garboard.mount.told.SoundAsked;
+import org.garboard.mount.told.SupportAsked;
 
 /** At the skin: the housing flush through the hull, beside the keel. */
 public record FlushThroughHull() implements Mount {
+    /** Of the block inside beyond the body, each side [m]: as the cutout makes it, our choice. */
+    private static final double LANDING = 0.040;
+
     @Override
     public String words() {
         return "flush through-hull";
@@ -28,34 +35,52 @@ public record FlushThroughHull() implements Mount {
     }
 
     @Override
-    public List<Demand> demands(Installation installation) {
-        double inclination = installation.transducer().elementInclination().radians();
-        return List.of(
-            Demand.atMost("flatness under the footprint", Limits.FLATNESS, Bed::gap,
+    public List<Demand> demands(Installation installation, Surroundings around) {
+        Limits limits = installation.limits();
+        Transducer body = installation.transducer();
+        double inclination = body.elementInclination().radians();
+        List<Demand> demands = new ArrayList<>(List.of(
+            Demand.atMost("flatness under the footprint", limits.of(LimitName.FLATNESS), Bed::gap,
                 "The bedding takes up what the skin lacks of a plane.",
                 "The skin is too round or hollow here for the body to bed on."),
-            Demand.atMost("lean of the element", Limits.LEAN, bed -> bed.deadrise() - inclination,
+            Demand.atMost("lean of the element", limits.of(LimitName.LEAN), bed -> bed.deadrise() - inclination,
                 "The beam points down athwartships at rest.",
                 "Deadrise and inclination of the element differ too much: the beam points off to one side."),
-            Demand.atMost("slope fore and aft", Limits.SLOPE, Bed::slope,
-                "The beam points down fore and aft at rest.",
-                "The bottom slopes too much fore and aft: the beam points ahead or astern."),
-            Demand.atLeast("room to the keel line", Limits.ROOM_TO_KEEL, Bed::roomToKeel,
-                "The body and its backing clear the keel line.",
-                "The body or its backing runs into the keel line."),
-            Demand.atLeast("room to the chine", Limits.ROOM_TO_CHINE, Bed::roomToBottomEdge,
-                "The body lies well inside the outer edge of the bottom.",
-                "The body comes too near the outer edge of the bottom."),
-            CommonDemands.ROOM_TO_KNUCKLE, CommonDemands.ROOM_TO_ENDS,
-            Demand.atLeast("depth of the face at rest", Limits.IMMERSION, Bed::immersion,
-                "The whole face lies deep enough at rest.",
-                "Part of the face lies too near the surface at rest, or above it."));
+            CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
+            CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+        demands.addAll(SoundAsked.atRest(installation, Bed::deadrise));
+        demands.addAll(SkinAsked.ofHole(installation, around, bed -> installation.backing()));
+        demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * body.height(), limits));
+        demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
+        return demands;
     }
 
     @Override
-    public List<Check> openQuestions() {
-        return Stream.of(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION,
-            OpenQuestion.SKIN, OpenQuestion.ROOM_INSIDE, OpenQuestion.HANDLING)
-            .map(OpenQuestion::check).toList();
+    public List<Check> settled(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        settled.addAll(SkinAsked.settled(installation, around));
+        settled.addAll(RoomAsked.open(around));
+        settled.addAll(SupportAsked.open(around));
+        return settled;
+    }
+
+    @Override
+    public int invasiveness() {
+        return 3;
+    }
+
+    @Override
+    public int signalRank() {
+        return 3;
+    }
+
+    @Override
+    public String costs() {
+        return "A hole of the body's size through the skin, and a block inside.";
+    }
+
+    @Override
+    public String gains() {
+        return "Sound straight into the water, and next to no drag; but the face lies in the slow water next to the skin.";
     }
 }

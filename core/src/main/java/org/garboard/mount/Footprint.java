@@ -16,4 +16,9 @@ public record Footprint(double length, double width, double cornerRadius) {
         }
         cornerRadius = Math.min(cornerRadius, Math.min(length, width) / 2);
     }
+
+    /** Larger all round by so much [m]. */
+    public Footprint widened(double by) {
+        return new Footprint(length + 2 * by, width + 2 * by, cornerRadius + by);
+    }
 }

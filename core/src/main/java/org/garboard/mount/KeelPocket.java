@@ -1,13 +1,19 @@
 package org.garboard.mount;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.RoomAsked;
+import org.garboard.mount.told.SkinAsked;
+import org.garboard.mount.told.SoundAsked;
+import org.garboard.mount.told.SupportAsked;
 
 /** In a recess athwart the keel. */
 public record KeelPocket() implements Mount {
     /** Part of a millimetre that is rounding of the machine. */
     private static final double WHOLE = 1e-6;
+    /** Of laminate inside beyond the floor [m]: our choice, as the taper of a tray that thick. */
+    private static final double LANDING = 0.060;
 
     @Override
     public String words() {
@@ -45,45 +51,70 @@ public record KeelPocket() implements Mount {
     }
 
     @Override
-    public List<Demand> demands(Installation installation) {
+    public List<Demand> demands(Installation installation, Surroundings around) {
+        Limits limits = installation.limits();
         double height = installation.transducer().height();
-        double inclination = installation.transducer().elementInclination().radians();
-        return List.of(
-            Demand.atMost("lean of the element", Limits.LEAN, bed -> bed.deadrise() - inclination,
-                "The beam points down athwartships at rest: the floor of a pocket lies level.",
-                "The floor of a pocket lies level: an element that leans in its housing looks off to one side by as much."),
-            Demand.atMost("depth lost to the V", Limits.DEPTH_LOST, Bed::rise,
+        List<Demand> demands = new ArrayList<>(List.of(
+            CommonDemands.leanWhereLevel(installation, "the floor of a pocket lies level"),
+            Demand.atMost("depth lost to the V", limits.of(LimitName.DEPTH_LOST), Bed::rise,
                 "The bottom is flat enough across the pocket.",
                 "The V is too deep across the pocket: floor, walls and ramps grow too large."),
             Demand.atLeast("wall height beside the body", Limits.wallHeight(height),
                 bed -> Math.min(height, depth(installation, bed.rise()) - bed.rise()),
                 "The walls hold the body at its outer edges.",
                 "The V rises so far that the walls at the outer edges do not hold the body."),
-            Demand.atMost("face proud of the skin", Limits.FACE_PROUD,
+            Demand.atMost("face proud of the skin", limits.of(LimitName.FACE_PROUD),
                 bed -> Math.max(0, bed.rise() - faceDepth(installation, bed.rise())),
                 "The face stays within the skin at its outer edges.",
                 "At the depth asked for the face stands proud of the skin at its outer edges."),
-            Demand.atMost("straightness of the keel line", Limits.KEEL_STRAIGHTNESS, Bed::keelGap,
+            Demand.atMost("straightness of the keel line", limits.of(LimitName.KEEL_STRAIGHTNESS), Bed::keelGap,
                 "The keel line runs straight along pocket and ramps.",
                 "The keel line bends too much along pocket and ramps."),
-            Demand.atMost("slope fore and aft", Limits.SLOPE, Bed::slope,
+            Demand.atMost("slope fore and aft", limits.of(LimitName.SLOPE), Bed::slope,
                 "The beam points down fore and aft at rest.",
                 "The keel line slopes too much: the beam points ahead or astern."),
-            Demand.atLeast("room to the chine", Limits.ROOM_TO_CHINE, Bed::roomToBottomEdge,
+            Demand.atLeast("room to the chine", limits.of(LimitName.ROOM_TO_CHINE), Bed::roomToBottomEdge,
                 "The pocket lies well inside the outer edge of the bottom.",
                 "The pocket comes too near the outer edge of the bottom."),
-            CommonDemands.ROOM_TO_KNUCKLE, CommonDemands.ROOM_TO_ENDS,
-            Demand.atLeast("depth of the face at rest", Limits.IMMERSION,
+            CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits),
+            Demand.atLeast("depth of the face at rest", limits.of(LimitName.IMMERSION),
                 bed -> bed.immersion() - Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()),
                 "The whole face lies deep enough at rest.",
-                "The face lies too near the surface at rest, or above it."));
+                "The face lies too near the surface at rest, or above it.")));
+        demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        demands.addAll(SkinAsked.ofBoat(installation, around));
+        demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * height, limits));
+        demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
+        return demands;
     }
 
     @Override
-    public List<Check> openQuestions() {
-        return Stream.of(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION,
-            OpenQuestion.SKIN, OpenQuestion.STRUCTURE, OpenQuestion.HANDLING)
-            .map(OpenQuestion::check).toList();
+    public List<Check> settled(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        settled.addAll(SkinAsked.settled(installation, around));
+        settled.add(OpenQuestion.STRUCTURE.check());
+        settled.addAll(SupportAsked.open(around));
+        return settled;
+    }
+
+    @Override
+    public int invasiveness() {
+        return 5;
+    }
+
+    @Override
+    public int signalRank() {
+        return 1;
+    }
+
+    @Override
+    public String costs() {
+        return "The bottom is cut and rebuilt on the keel line, where it works hardest; structure to be approved.";
+    }
+
+    @Override
+    public String gains() {
+        return "Room for a large face on the keel line, level, in the cleanest water, with no drag of its own.";
     }
 
     private double faceDepth(Installation installation, double rise) {

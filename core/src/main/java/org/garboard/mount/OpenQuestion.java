@@ -1,10 +1,13 @@
 package org.garboard.mount;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /**
  * A question that decides over a place and that is not answered from the table of offsets. It stands
  * on the sheet as NOT KNOWN, to be looked at before cutting.
  */
-enum OpenQuestion {
+public enum OpenQuestion {
     WET("wet at every speed",
         "Look under way, or at the spray marks: the place must stay in solid water at every speed and in turns."),
     FEATURES("strakes and fittings",
@@ -19,6 +22,8 @@ enum OpenQuestion {
         "Look at top speed: whether the face begins to cavitate has not been worked out."),
     SKIN("skin",
         "Look from inside, drill a pilot hole: solid or cored, and how thick. Core must come out around the hole."),
+    SKIN_LOSS("loss through the skin",
+        "Ask the maker for frequencies and beam widths: without them nobody can tell what comes through the skin."),
     ROOM_INSIDE("room inside",
         "Look inside: stringers, bulkheads, engine, tanks. A fuel tank or fuel line behind the skin rules the"
             + " place out."),
@@ -36,7 +41,16 @@ enum OpenQuestion {
         this.sentence = sentence;
     }
 
-    Check check() {
+    static List<Check> flow(OpenQuestion... asked) {
+        return Stream.of(asked).map(OpenQuestion::check).toList();
+    }
+
+    /** Name of the check. */
+    public String words() {
+        return check;
+    }
+
+    public Check check() {
         return new Check(check, Check.Sense.KNOWN_ONLY, Double.NaN, Double.NaN, "", Double.NaN,
             Verdict.NOT_KNOWN, "common practice, no source", sentence);
     }

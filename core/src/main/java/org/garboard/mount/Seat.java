@@ -4,6 +4,8 @@ package org.garboard.mount;
 public enum Seat {
     /** Anywhere on the bottom, to one side of the keel line. */
     BESIDE_KEEL,
+    /** On the lower edge of the transom, to one side of the keel line. */
+    BEHIND_TRANSOM,
     /** Centred on the keel line, half of it on either side. */
     ATHWART_KEEL
 }

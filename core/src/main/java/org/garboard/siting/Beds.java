@@ -14,6 +14,7 @@ final class Beds {
         return switch (mount.seat()) {
             case BESIDE_KEEL -> SkinBed.coarse(ground, Lattice.coarse(mount.footprint(installation)));
             case ATHWART_KEEL -> KeelBed.coarse(ground, mount, installation);
+            case BEHIND_TRANSOM -> new TransomBed(ground, mount.footprint(installation));
         };
     }
 
@@ -22,6 +23,7 @@ final class Beds {
         return switch (mount.seat()) {
             case BESIDE_KEEL -> SkinBed.fine(ground, Lattice.fine(mount.footprint(installation)));
             case ATHWART_KEEL -> KeelBed.fine(ground, mount, installation);
+            case BEHIND_TRANSOM -> new TransomBed(ground, mount.footprint(installation));
         };
     }
 }

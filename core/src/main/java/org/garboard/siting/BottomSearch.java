@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
-import org.garboard.mount.Demand;
 import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
+import org.garboard.mount.Seat;
 
 /** The search of one hull's bottom on a grid, mount by mount. */
 final class BottomSearch {
@@ -18,44 +18,53 @@ final class BottomSearch {
     private final Hull hull;
     private final SitingTask task;
     private final int threads;
-    private final Ground ground;
+    private final BottomLines lines;
     private final BottomGrid grid;
 
     BottomSearch(Hull hull, SitingTask task, double step, int threads) {
         this.hull = hull;
         this.task = task;
         this.threads = threads;
-        BottomLines lines = BottomLines.of(hull);
-        this.ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), Sides.BOTH),
-            task.draught());
-        this.grid = BottomGrid.read(hull, ground.lines(), step, threads);
+        this.lines = BottomLines.of(hull);
+        this.grid = BottomGrid.read(hull, lines, step, threads);
     }
 
     MountSiting of(Mount mount) {
-        Suitability suitability = suitability(mount);
-        PlaceChecks checks = new PlaceChecks(hull, ground, task, mount);
-        SiteFinder finder = new SiteFinder(hull, grid, suitability, mount, task.mark(), checks);
         List<Region> regions = new ArrayList<>();
         List<Site> sites = new ArrayList<>();
-        for (FeasiblePart part : parts(mount, suitability)) {
-            Optional<Site> site = regions.size() < REGIONS_KEPT ? finder.best(part) : Optional.empty();
-            site.ifPresent(found -> {
-                regions.add(part.region());
-                sites.add(found);
-            });
+        List<SiteFinder> finders = new ArrayList<>();
+        Asked asked = Asked.of(hull, task, mount);
+        for (Sides side : sides(mount)) {
+            Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
+            Suitability suitability = suitability(mount, ground, asked);
+            SiteFinder finder = new SiteFinder(hull, grid, suitability, mount, task.mark(), new PlaceChecks(hull, ground, task, mount));
+            List<Region> here = new ArrayList<>();
+            for (FeasiblePart part : parts(mount, suitability)) {
+                Optional<Site> site = here.size() < REGIONS_KEPT ? finder.best(part) : Optional.empty();
+                site.ifPresent(found -> {
+                    here.add(part.region().on(side));
+                    sites.add(found);
+                });
+            }
+            regions.addAll(here);
+            finders.add(finder);
         }
-        return new MountSiting(mount, regions, bestFirst(sites), sites.isEmpty() ? finder.nearest() : Optional.empty());
+        List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest().stream()).toList() : List.of();
+        return new MountSiting(mount, regions, bestFirst(sites), bestFirst(nearest).stream().findFirst());
     }
 
-    private Suitability suitability(Mount mount) {
+    /** Each side by itself where they are not alike. */
+    private List<Sides> sides(Mount mount) {
+        return mount.seat() == Seat.ATHWART_KEEL || task.isSymmetrical(mount) ? List.of(Sides.BOTH) : List.of(Sides.STARBOARD, Sides.PORT);
+    }
+
+    private Suitability suitability(Mount mount, Ground ground, Asked asked) {
         Installation installation = task.installation();
-        List<Demand> demands = Demands.of(hull, task, mount);
         Ground gridGround = ground.on(grid.skin());
         return switch (mount.seat()) {
-            case BESIDE_KEEL -> Suitability.ofBottom(grid,
-                () -> Beds.coarse(gridGround, mount, installation), demands, threads);
-            case ATHWART_KEEL -> Suitability.ofKeelLine(grid,
-                () -> Beds.coarse(gridGround, mount, installation), demands, threads);
+            case BESIDE_KEEL -> Suitability.ofBottom(grid, () -> Beds.coarse(gridGround, mount, installation), asked, threads);
+            case ATHWART_KEEL -> Suitability.ofKeelLine(grid, () -> Beds.coarse(gridGround, mount, installation), asked, threads);
+            case BEHIND_TRANSOM -> Suitability.ofTransom(grid, Beds.coarse(ground, mount, installation), asked);
         };
     }
 
@@ -64,6 +73,8 @@ final class BottomSearch {
             case BESIDE_KEEL -> FeasibleParts.ofBottom(grid, suitability);
             case ATHWART_KEEL -> FeasibleParts.ofKeelLine(grid, suitability,
                 mount.footprint(task.installation()).width());
+            case BEHIND_TRANSOM -> FeasibleParts.ofTransom(grid, suitability, TransomBed.edge(lines),
+                task.installation().transducer().length());
         };
     }
 

@@ -16,7 +16,7 @@ final class Demands {
     static List<Demand> of(Hull hull, SitingTask task, Mount mount) {
         List<Demand> demands = new ArrayList<>(task.demands(mount));
         if (!hull.steps().isEmpty()) {
-            demands.add(StepChecks.CLEAR);
+            demands.add(StepChecks.clear(task.installation().limits()));
         }
         return demands;
     }

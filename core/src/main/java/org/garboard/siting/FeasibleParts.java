@@ -86,6 +86,34 @@ final class FeasibleParts {
         return largestFirst(parts);
     }
 
+    /** Stretches of the transom's lower edge, drawn as far abaft of it as the body reaches. */
+    static List<FeasiblePart> ofTransom(BottomGrid grid, Suitability suitability, double edge, double length) {
+        List<FeasiblePart> parts = new ArrayList<>();
+        int column = 0;
+        while (column < suitability.size()) {
+            if (!suitability.serves(column)) {
+                column++;
+                continue;
+            }
+            int end = column;
+            while (end + 1 < suitability.size() && suitability.serves(end + 1)) {
+                end++;
+            }
+            double from = grid.y(column) - (column == 0 ? 0 : grid.step() * beyond(suitability, column, column - 1));
+            double to = grid.y(end) + (end + 1 == suitability.size() ? 0 : grid.step() * beyond(suitability, end, end + 1));
+            if (to > from) {
+                int[] nodes = new int[end - column + 1];
+                for (int j = 0; j < nodes.length; j++) {
+                    nodes[j] = column + j;
+                }
+                parts.add(new FeasiblePart(new Region(List.of(new PlanPoint(edge, from), new PlanPoint(edge + length, from),
+                    new PlanPoint(edge + length, to), new PlanPoint(edge, to)), List.of(), (to - from) * length), nodes));
+            }
+            column = end + 1;
+        }
+        return largestFirst(parts);
+    }
+
     /** Share of a step from a node that serves to where the shortfall, taken as straight, crosses zero. */
     private static double beyond(Suitability suitability, int serves, int fails) {
         double in = suitability.shortfall(serves);

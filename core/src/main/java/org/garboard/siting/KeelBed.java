@@ -21,6 +21,7 @@ final class KeelBed implements MeasuredBed {
     private final int samples;
 
     private KeelSeat seat;
+    private double at;
     private double keelGap;
     private double toEdge;
     private double toChine;
@@ -49,6 +50,7 @@ final class KeelBed implements MeasuredBed {
     /** y is taken to be 0: a seat athwart the keel has no other. */
     @Override
     public boolean measure(double x, double y) {
+        at = x;
         seat = KeelSeat.under(ground.skin(), x, footprint, samples);
         if (!seat.onSkin()) {
             return false;
@@ -56,7 +58,7 @@ final class KeelBed implements MeasuredBed {
         double cosine = 1 / Math.sqrt(1 + seat.slope() * seat.slope());
         double half = footprint.length() / 2 * cosine;
         double reach = half + mount.ramp(installation, seat.rise()) * cosine;
-        StraightFit run = StraightFit.over(at -> ground.skin().applyAsDouble(at, 0), x, reach, samples);
+        StraightFit run = StraightFit.over(along -> ground.skin().applyAsDouble(along, 0), x, reach, samples);
         if (Double.isNaN(run.gap())) {
             return false;
         }
@@ -90,12 +92,22 @@ final class KeelBed implements MeasuredBed {
         double out = footprint.width() / 2;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < samples; k++) {
-            double at = x + half * (2.0 * k / (samples - 1) - 1);
-            double beyond = line.y(at) - out;
+            double along = x + half * (2.0 * k / (samples - 1) - 1);
+            double beyond = line.y(along) - out;
             least = Math.min(least, beyond < 0 ? beyond
-                : line.distance(at, out, ground.skin().applyAsDouble(at, out)));
+                : line.distance(along, out, ground.skin().applyAsDouble(along, out)));
         }
         return least;
+    }
+
+    @Override
+    public double x() {
+        return at;
+    }
+
+    @Override
+    public double y() {
+        return 0;
     }
 
     /** The body lies on its floor, not on the skin. */

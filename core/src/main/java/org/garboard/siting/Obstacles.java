@@ -12,13 +12,13 @@ import org.garboard.geometry.Quad;
  * Distances are taken in plan, which is never more than along the skin.
  */
 final class Obstacles {
-    static final Obstacles NONE = new Obstacles(List.of());
+    static final Obstacles NONE = new Obstacles(List.of(), List.of());
 
     private final Quad[] covers;
     private final LaidFeature[] features;
     private final double propellers;
 
-    private Obstacles(List<LaidFeature> from) {
+    private Obstacles(List<LaidFeature> from, List<LaidFeature> told) {
         List<Quad> all = new ArrayList<>();
         List<LaidFeature> owners = new ArrayList<>();
         for (LaidFeature feature : from) {
@@ -29,7 +29,7 @@ final class Obstacles {
         }
         this.covers = all.toArray(Quad[]::new);
         this.features = owners.toArray(LaidFeature[]::new);
-        this.propellers = from.stream().filter(LaidFeature::isPropeller).mapToDouble(LaidFeature::from).min()
+        this.propellers = told.stream().filter(LaidFeature::isPropeller).mapToDouble(LaidFeature::from).min()
             .orElse(Double.POSITIVE_INFINITY);
     }
 
@@ -39,9 +39,13 @@ final class Obstacles {
         return propellers - aftmost;
     }
 
-    /** @param sides BOTH for a search whose places serve on either side, and for a seat athwart the keel */
+    /**
+     * Propellers count whichever side they are on: they are loud on both.
+     *
+     * @param sides BOTH for a search whose places serve on either side, and for a seat athwart the keel
+     */
     static Obstacles of(BottomFeatures features, Sides sides) {
-        return new Obstacles(features.laid().stream().filter(feature -> feature.sides().meets(sides)).toList());
+        return new Obstacles(features.laid().stream().filter(feature -> feature.sides().meets(sides)).toList(), features.laid());
     }
 
     /** Index of the nearest to a footprint, the first of equals; -1 without any. */

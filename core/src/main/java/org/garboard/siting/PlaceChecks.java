@@ -9,9 +9,8 @@ import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
 import org.garboard.mount.FeatureChecks;
 import org.garboard.mount.Mount;
-import org.garboard.mount.Seat;
-import org.garboard.mount.StepChecks;
 import org.garboard.mount.Verdict;
+import org.garboard.units.FixedDecimal;
 
 /** Every check of one mount at single places, on the true surface. Port mirrors starboard. */
 final class PlaceChecks {
@@ -23,37 +22,63 @@ final class PlaceChecks {
     private final Hull hull;
     private final SitingTask task;
     private final Mount mount;
+    private static final String OFF_TRANSOM =
+        "This mount hangs on the lower edge of the transom: ask at x = ";
+    /** A place asked about is taken to be on the transom's edge within this [m]: our choice, a finger's breadth. */
+    private static final double ON_TRANSOM = 0.02;
+
     private final List<Demand> demands;
+    private final List<Check> settled;
     private final MeasuredBed bed;
+    private final Ground ground;
 
     PlaceChecks(Hull hull, Ground ground, SitingTask task, Mount mount) {
         this.hull = hull;
         this.mount = mount;
         this.task = task;
+        this.ground = ground;
         this.demands = Demands.of(hull, task, mount);
+        this.settled = task.settled(mount);
         this.bed = Beds.fine(ground, mount, task.installation());
+    }
+
+    /** x of the transom's lower edge. */
+    double transom() {
+        return TransomBed.edge(ground.lines());
+    }
+
+    /** y to starboard of a place that is looked at as if to starboard [m]. */
+    double signed(double y) {
+        return ground.signed(y);
     }
 
     /** The place with every check. */
     Site at(double x, double y) {
-        boolean beside = mount.seat() == Seat.ATHWART_KEEL && y != 0;
-        boolean measured = !beside && bed.measure(x, Math.abs(y));
+        String astray = astray(x, y);
+        boolean measured = astray.isEmpty() && bed.measure(x, Math.abs(y));
         List<Check> checks = new ArrayList<>();
-        checks.add(seatCheck(measured, beside ? OFF_KEEL : OFF_SKIN));
+        checks.add(seatCheck(measured, astray.isEmpty() ? OFF_SKIN : astray));
         for (Demand demand : demands) {
             checks.add(measured ? named(demand.check(bed), demand) : demand.unmeasured("Not measured: the footprint finds no seat here."));
         }
-        checks.addAll(task.openQuestions(mount));
+        checks.addAll(settled);
         return new Site(mount, x, y, hull.height(x, y), hull.girth(x, y),
             measured ? bed.deadrise() : Double.NaN, measured ? bed.slope() : Double.NaN, checks, Optional.empty());
     }
 
+    /** Why a place is none for the seat; empty where it is one. */
+    private String astray(double x, double y) {
+        double edge = TransomBed.edge(ground.lines());
+        return switch (mount.seat()) {
+            case BESIDE_KEEL -> "";
+            case ATHWART_KEEL -> y == 0 ? "" : OFF_KEEL;
+            case BEHIND_TRANSOM -> Math.abs(x - edge) <= ON_TRANSOM ? "" : OFF_TRANSOM + FixedDecimal.format(edge, 3) + " m.";
+        };
+    }
+
     /** Which strake or fitting is the nearest. */
     private Check named(Check check, Demand demand) {
-        if (demand == StepChecks.CLEAR && check.verdict() == Verdict.NOT_KNOWN) {
-            return check.saying(StepChecks.BEHIND);
-        }
-        Optional<LaidFeature> nearest = demand == FeatureChecks.ROOM ? bed.nearestFeature() : Optional.empty();
+        Optional<LaidFeature> nearest = FeatureChecks.isRoom(demand) ? bed.nearestFeature() : Optional.empty();
         return nearest.map(feature -> check.saying(check.sentence() + " Nearest: " + feature.kind() + " \"" + feature.name()
             + "\", " + feature.sides().words() + ".")).orElse(check);
     }
@@ -65,13 +90,13 @@ final class PlaceChecks {
             seated ? "The whole footprint lies on the skin of the table of offsets." : otherwise);
     }
 
-    /** Whether every check that can be made is met at a starboard place. */
+    /** Whether every check that can be made is met at a place. */
     boolean serves(double x, double y) {
-        if (!bed.measure(x, y)) {
+        if (settled.stream().anyMatch(check -> check.verdict() == Verdict.NOT_MET) || !bed.measure(x, Math.abs(y))) {
             return false;
         }
         for (Demand demand : demands) {
-            if (!(demand.utilisation(bed) <= 1)) {
+            if (!demand.allows(bed)) {
                 return false;
             }
         }

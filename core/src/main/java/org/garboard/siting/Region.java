@@ -1,6 +1,8 @@
 package org.garboard.siting;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.Sides;
 
 /**
  * A part of the bottom on which every check of a mount that can be made is met.
@@ -8,10 +10,31 @@ import java.util.List;
  * @param outline closed ring in plan, counter-clockwise seen from above, last point not repeated
  * @param area in plan [m2]
  * @param holes closed rings of places inside the outline where a check is not met
+ * @param sides where it is: on one side as drawn; BOTH for a region drawn to starboard that port mirrors, or one across the keel
  */
-public record Region(List<PlanPoint> outline, List<List<PlanPoint>> holes, double area) {
+public record Region(List<PlanPoint> outline, List<List<PlanPoint>> holes, double area, Sides sides) {
+
+    /** Alike on both sides. */
+    public Region(List<PlanPoint> outline, List<List<PlanPoint>> holes, double area) {
+        this(outline, holes, area, Sides.BOTH);
+    }
+
     public Region {
         outline = List.copyOf(outline);
         holes = holes.stream().map(List::copyOf).toList();
+    }
+
+    /** The same, drawn to starboard, on the side where it is. */
+    Region on(Sides side) {
+        return new Region(side == Sides.PORT ? mirrored(outline) : outline,
+            side == Sides.PORT ? holes.stream().map(Region::mirrored).toList() : holes, area, side);
+    }
+
+    private static List<PlanPoint> mirrored(List<PlanPoint> ring) {
+        List<PlanPoint> mirrored = new ArrayList<>();
+        for (int i = ring.size() - 1; i >= 0; i--) {
+            mirrored.add(new PlanPoint(ring.get(i).x(), -ring.get(i).y()));
+        }
+        return mirrored;
     }
 }

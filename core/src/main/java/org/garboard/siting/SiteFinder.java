@@ -81,7 +81,7 @@ final class SiteFinder {
         double nearest = Double.POSITIVE_INFINITY;
         for (int node : nodes) {
             if (figure.applyAsDouble(node) <= least + equal) {
-                double distance = fromFoot(hull, grid.x(row(node)), grid.y(column(node)));
+                double distance = fromFoot(hull, x(node), grid.y(column(node)));
                 if (distance < nearest) {
                     nearest = distance;
                     best = node;
@@ -106,13 +106,13 @@ final class SiteFinder {
 
     /** The place of a node, x and girth rounded; the node itself where the skin ends before its rounded girth. */
     private PlanPoint marked(int node) {
-        double x = mark.round(grid.x(row(node)));
+        double x = mount.seat() == Seat.BEHIND_TRANSOM ? x(node) : mark.round(x(node));
         if (mount.seat() == Seat.ATHWART_KEEL) {
             return new PlanPoint(x, 0);
         }
         double y = grid.y(column(node));
         double marked = Girth.halfBreadth(hull, x, mark.round(hull.girth(x, y)), y);
-        return new PlanPoint(x, Double.isNaN(marked) ? y : marked);
+        return new PlanPoint(x, checks.signed(Double.isNaN(marked) ? y : marked));
     }
 
     private Site withWindow(PlanPoint place) {
@@ -120,6 +120,10 @@ final class SiteFinder {
         Window window = new WindowFinder(hull, grid, suitability, mount, mark, checks).around(site);
         return new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
             site.checks(), Optional.of(window));
+    }
+
+    private double x(int node) {
+        return mount.seat() == Seat.BEHIND_TRANSOM ? checks.transom() : grid.x(row(node));
     }
 
     private int column(int node) {

@@ -20,8 +20,8 @@ public final class Siting {
      *
      * <p>A region on which no place that a yard can mark passes every check is left out; of the rest
      * the eight largest are kept, each with its best site. The sites pass every check that can be
-     * made when asked by {@link #at}. Both sides are taken to be alike: what is on one side of the bottom is
-     * kept clear of on the other too.
+     * made when asked by {@link #at}. Where anything that is told is not alike on both sides, each side is searched by
+     * itself.
      */
     public static List<MountSiting> search(Hull hull, SitingTask task, int threads) {
         return search(hull, task, GRID_STEP, threads);
@@ -41,9 +41,9 @@ public final class Siting {
      * off the skin is a check that is not met, and what cannot be measured there is NOT KNOWN.
      */
     public static Site at(Hull hull, SitingTask task, Mount mount, double x, double y) {
-        Sides sides = y == 0 ? Sides.BOTH : y > 0 ? Sides.STARBOARD : Sides.PORT;
+        Sides sides = Ground.sideOf(y);
         BottomLines lines = BottomLines.of(hull);
-        Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught());
+        Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught(), sides);
         return new PlaceChecks(hull, ground, task, mount).at(x, y);
     }
 }

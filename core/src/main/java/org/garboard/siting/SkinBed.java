@@ -235,6 +235,16 @@ final class SkinBed implements MeasuredBed {
     }
 
     @Override
+    public double x() {
+        return centreX;
+    }
+
+    @Override
+    public double y() {
+        return ground.signed(centreY);
+    }
+
+    @Override
     public double gap() {
         return gap;
     }

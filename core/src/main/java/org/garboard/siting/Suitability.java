@@ -29,19 +29,29 @@ final class Suitability {
     }
 
     /** Every node of the bottom. */
-    static Suitability ofBottom(BottomGrid grid, Supplier<MeasuredBed> beds, List<Demand> demands, int threads) {
-        return measured(grid, grid.columns(), beds, demands, threads);
+    static Suitability ofBottom(BottomGrid grid, Supplier<MeasuredBed> beds, Asked asked, int threads) {
+        return measured(grid, grid.columns(), beds, asked, threads);
     }
 
     /** The nodes on the keel line alone. */
-    static Suitability ofKeelLine(BottomGrid grid, Supplier<MeasuredBed> beds, List<Demand> demands, int threads) {
-        return measured(grid, 1, beds, demands, threads);
+    static Suitability ofKeelLine(BottomGrid grid, Supplier<MeasuredBed> beds, Asked asked, int threads) {
+        return measured(grid, 1, beds, asked, threads);
+    }
+
+    /** One row of nodes along the lower edge of the transom. */
+    static Suitability ofTransom(BottomGrid grid, MeasuredBed bed, Asked asked) {
+        Suitability suitability = new Suitability(1, grid.columns());
+        for (int j = 0; j < grid.columns(); j++) {
+            if (bed.measure(Double.NaN, grid.y(j))) {
+                suitability.judge(j, bed, asked);
+            }
+        }
+        return suitability;
     }
 
     private static Suitability measured(BottomGrid grid, int columns, Supplier<MeasuredBed> beds,
-                                        List<Demand> demands, int threads) {
+                                        Asked asked, int threads) {
         Suitability suitability = new Suitability(grid.rows(), columns);
-        Demand[] asked = demands.toArray(Demand[]::new);
         Rows.each(grid.rows(), threads, (from, to) -> {
             MeasuredBed bed = beds.get();
             for (int i = from; i < to; i++) {
@@ -55,12 +65,16 @@ final class Suitability {
         return suitability;
     }
 
-    private void judge(int node, MeasuredBed bed, Demand[] asked) {
-        double most = 0;
-        double worst = Double.NEGATIVE_INFINITY;
+    private void judge(int node, MeasuredBed bed, Asked asked) {
+        double most = asked.refused() ? Double.POSITIVE_INFINITY : 0;
+        double worst = asked.refused() ? 1 : Double.NEGATIVE_INFINITY;
         double sum = 0;
-        for (Demand demand : asked) {
+        for (int i = 0; i < asked.count(); i++) {
+            Demand demand = asked.demand(i);
             double lacking = demand.shortfall(bed);
+            if (Double.isNaN(lacking) && demand.unread() == Demand.Unread.LEAVES_OPEN) {
+                continue;
+            }
             most = Math.max(most, demand.utilisation(bed));
             worst = Math.max(worst, lacking);
             sum += Math.max(0, lacking);

@@ -28,29 +28,38 @@ final class WindowFinder {
     }
 
     Window around(Site site) {
+        if (mount.seat() == Seat.BEHIND_TRANSOM) {
+            return new Window(0, 0, inboard(site), outboard(site));
+        }
         double forward = farthest(served(site, -1, 0), d -> checks.serves(site.x() - d, site.y()));
         double aft = farthest(served(site, 1, 0), d -> checks.serves(site.x() + d, site.y()));
         if (mount.seat() == Seat.ATHWART_KEEL) {
             return new Window(forward, aft, 0, 0);
         }
-        return new Window(forward, aft,
-            farthest(served(site, 0, -1), d -> servesAtGirth(site, -d)),
-            farthest(served(site, 0, 1), d -> servesAtGirth(site, d)));
+        return new Window(forward, aft, inboard(site), outboard(site));
+    }
+
+    private double inboard(Site site) {
+        return farthest(served(site, 0, -1), d -> servesAtGirth(site, -d));
+    }
+
+    private double outboard(Site site) {
+        return farthest(served(site, 0, 1), d -> servesAtGirth(site, d));
     }
 
     private boolean servesAtGirth(Site site, double outboard) {
         if (site.girth() + outboard <= 0) {
             return false;
         }
-        double guess = Math.max(0, site.y() + outboard * Math.cos(site.deadrise()));
+        double guess = Math.max(0, Math.abs(site.y()) + outboard * Math.cos(site.deadrise()));
         double y = Girth.halfBreadth(hull, site.x(), site.girth() + outboard, guess);
         return !Double.isNaN(y) && checks.serves(site.x(), y);
     }
 
     /** Unbroken run of nodes that serve, from the site's nearest node in one direction, in plan [m]. */
     private double served(Site site, int rows, int columns) {
-        int row = grid.nearestRow(site.x());
-        int column = Math.min(suitability.columns() - 1, grid.nearestColumn(site.y()));
+        int row = mount.seat() == Seat.BEHIND_TRANSOM ? 0 : grid.nearestRow(site.x());
+        int column = Math.min(suitability.columns() - 1, grid.nearestColumn(Math.abs(site.y())));
         int steps = 0;
         while (serves(row + rows * (steps + 1), column + columns * (steps + 1))) {
             steps++;
@@ -59,7 +68,7 @@ final class WindowFinder {
     }
 
     private boolean serves(int row, int column) {
-        return row >= 0 && row < grid.rows() && column >= 0 && column < suitability.columns()
+        return row >= 0 && row < suitability.size() / suitability.columns() && column >= 0 && column < suitability.columns()
             && suitability.serves(row * suitability.columns() + column);
     }
 

@@ -49,6 +49,22 @@ public final class DeadriseRule {
             : " Boat and table differ by more than 1 deg: stop, and find out which is right."));
     }
 
+    /** The worse of both sides' differences there [rad]; NaN where it is not known, or is too large to be the same boat. */
+    public static double difference(HullSkin skin, double x, double y, double tableRadians, double mostRadians) {
+        MeasuredDeadrise near = null;
+        for (int i = 0; i < skin.deadrises().size(); i++) {
+            MeasuredDeadrise each = skin.deadrises().get(i);
+            if (each.from(x, y) <= HullSkin.NEAR.value() / 1000 + 1e-9 && (near == null || each.from(x, y) < near.from(x, y))) {
+                near = each;
+            }
+        }
+        if (near == null || near.starboard().isEmpty() || near.port().isEmpty()) {
+            return Double.NaN;
+        }
+        double worst = Math.max(Math.abs(near.starboard().get().radians() - tableRadians), Math.abs(near.port().get().radians() - tableRadians));
+        return worst > mostRadians ? Double.NaN : worst;
+    }
+
     private static String degrees(double value) {
         return FixedDecimal.format(value, 1) + " deg";
     }

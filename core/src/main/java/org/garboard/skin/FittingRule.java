@@ -2,6 +2,7 @@ package org.garboard.skin;
 
 import java.util.Optional;
 import org.garboard.craft.Housing;
+import org.garboard.craft.StemHole;
 import org.garboard.finding.Bound;
 import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;
@@ -20,10 +21,8 @@ public record FittingRule(HullSkin skin, Optional<Housing> housing, double stemD
     private static final String HOUSING = "housing in this skin";
     private static final String THREAD = "stem beyond the skin";
     private static final String PRACTICE = "common practice, no source";
-    /** Hole over stem [m]: common practice, no source. */
-    private static final double CLEARANCE = 0.0015;
     /** Wall of an isolating sleeve [m]: our choice, because a turned plastic bush is seldom thinner. */
-    private static final double SLEEVE_WALL = 0.003;
+    public static final double SLEEVE_WALL = 0.003;
 
     /** What must stand out inside for washer and nut. */
     public static final Bound NUT = new Bound(20, "mm", "our choice, because a washer and a plastic nut take up that much");
@@ -33,9 +32,9 @@ public record FittingRule(HullSkin skin, Optional<Housing> housing, double stemD
         return skin.material().isMetal() && housing.isPresent() && housing.get().isMetal();
     }
 
-    /** Diameter of the hole before the next saw size up [m]; a sleeve's wall counts on both sides. */
+    /** Diameter of the hole [m], as saws are made; a sleeve's wall counts on both sides. */
     public double holeDiameter() {
-        return stemDiameter + CLEARANCE + (needsSleeve() ? 2 * SLEEVE_WALL : 0);
+        return StemHole.diameter(stemDiameter, needsSleeve() ? SLEEVE_WALL : 0);
     }
 
     /** Whether this housing may go into this skin. */

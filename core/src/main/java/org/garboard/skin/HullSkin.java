@@ -35,6 +35,12 @@ public record HullSkin(SkinMaterial material, Optional<Layup> layup, List<GaugeR
         }
     }
 
+    /** Whether what is told of port and starboard is alike, place by place. */
+    public boolean isSymmetrical() {
+        return readings.stream().allMatch(each -> readings.contains(new GaugeReading(each.x(), -each.y(), each.thickness())))
+            && planking.orElse(List.of()).stream().allMatch(each -> planking.get().contains(each.mirrored()));
+    }
+
     /**
      * Thickness at a place. Where a gauge was used, only readings near there speak for it. Our choice of the share
      * below which a core is suspected, 0.6: lay-up varies by a tenth or two, while the outer skin of a cored hull

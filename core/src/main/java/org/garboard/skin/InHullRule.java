@@ -3,8 +3,11 @@ package org.garboard.skin;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.garboard.acoustics.beam.Element;
+import org.garboard.acoustics.inhull.LossByIncidence;
+import org.garboard.acoustics.inhull.SkinPassage;
 import org.garboard.acoustics.laminate.Fluid;
-import org.garboard.acoustics.laminate.InHullLoss;
+import org.garboard.craft.SoundBeam;
 import org.garboard.acoustics.laminate.LayeredSkin;
 import org.garboard.acoustics.laminate.Layer;
 import org.garboard.acoustics.laminate.Solid;
@@ -34,10 +37,10 @@ public record InHullRule(HullSkin skin, Fluid water, Bound most) {
 
     /**
      * @param incidence of the beam on the skin: the deadrise for an element plumb in a bath, 0 for one bonded flat
-     * @param frequenciesHz of the transducer; none where they are not told
+     * @param beams of the transducer; none where they are not told
      */
-    public Finding at(double x, double y, Angle incidence, List<Double> frequenciesHz) {
-        Optional<Finding> refusal = refusal(frequenciesHz);
+    public Finding at(double x, double y, Angle incidence, List<SoundBeam> beams) {
+        Optional<Finding> refusal = refusal(beams);
         if (refusal.isPresent()) {
             return refusal.get();
         }
@@ -49,25 +52,44 @@ public record InHullRule(HullSkin skin, Fluid water, Bound most) {
         if (here instanceof ThicknessHere.Untold untold) {
             return new NotKnown(NAME, most.source(), untold.reason());
         }
-        if (frequenciesHz.isEmpty()) {
-            return new NotKnown(NAME, most.source(), "The transducer's frequencies are not told.");
+        if (beams.isEmpty()) {
+            return new NotKnown(NAME, most.source(), "The transducer's frequencies and beams are not told.");
         }
         ThicknessHere.Told told = (ThicknessHere.Told) here;
-        InHullLoss loss = InHullLoss.governing(InHullLoss.through(solid(), told.smallest(), told.largest(), water,
-            Angle.ofRadians(Math.abs(incidence.radians())), frequenciesHz.stream().mapToDouble(Double::doubleValue).toArray()));
-        String words = "At " + kilohertz(loss.frequency()) + " the skin takes up to " + FixedDecimal.format(loss.worst(), 1)
-            + " dB each way, at " + millimetres(loss.worstThickness()) + " of " + solid().name() + " (typical values; by "
+        SkinPassage.Worst worst = new SkinPassage.Worst(Double.NEGATIVE_INFINITY, 0);
+        double frequency = 0;
+        for (SoundBeam beam : beams) {
+            SkinPassage.Worst loss = passage(told.smallest(), told.largest(), beam)
+                .of(Element.of(beam, water.speed()), Angle.ofRadians(Math.abs(incidence.radians())));
+            if (loss.loss() > worst.loss()) {
+                worst = loss;
+                frequency = beam.frequency();
+            }
+        }
+        String words = "At " + kilohertz(frequency) + " the skin takes up to " + FixedDecimal.format(worst.loss(), 1)
+            + " dB each way, at " + millimetres(worst.thickness()) + " of " + solid().name() + " (typical values, over the whole beam; by "
             + told.by() + ", 10 % either way).";
-        return Figure.atMost(NAME, loss.worst(), most, words, words + " Too little sound gets through.");
+        return Figure.atMost(NAME, worst.loss(), most, words, words + " Too little sound gets through.");
     }
 
-    private Optional<Finding> refusal(List<Double> frequenciesHz) {
+    /** What the skin lets through at a beam's frequency, where its thickness reads from one to another [m]. */
+    private SkinPassage passage(double smallest, double largest, SoundBeam beam) {
+        return SkinPassage.of(solid(), smallest, largest, water, beam.frequency());
+    }
+
+    /** Loss of a beam by the angle at which it meets a skin that thick [m]. */
+    public LossByIncidence losses(double smallest, double largest, SoundBeam beam) {
+        return passage(smallest, largest, beam).by(Element.of(beam, water.speed()));
+    }
+
+    /** Why no skin of this material lets enough through, whatever its thickness; none where that depends. */
+    public Optional<Finding> refusal(List<SoundBeam> beams) {
         return switch (skin.material()) {
             case SOLID_GLASS, ALUMINIUM, STEEL -> Optional.empty();
             case CARBON -> refused("Carbon laminate lets no sound through that can be relied on: no in-hull mount.");
             case PLANKED -> refused("Sound does not get through wood and its seams: no in-hull mount.");
             case PLYWOOD -> refused("Sound does not get through plywood, its glue lines and its grain: no in-hull mount.");
-            case CORED_GLASS -> refused("The core stops the sound" + coreFigure(frequenciesHz)
+            case CORED_GLASS -> refused("The core stops the sound" + coreFigure(beams.stream().map(SoundBeam::frequency).toList())
                 + ": no in-hull mount, unless the core is taken out and solid laminate laid in its place.");
         };
     }

@@ -16,6 +16,11 @@ public final class PlankingRule {
     private PlankingRule() {
     }
 
+    /** What the edge of a hole keeps clear of such a line. */
+    public static Bound clear(PlankLine.Kind kind) {
+        return CLEAR.get(kind);
+    }
+
     private static Map<PlankLine.Kind, Bound> clear() {
         Map<PlankLine.Kind, Bound> clear = new EnumMap<>(PlankLine.Kind.class);
         clear.put(PlankLine.Kind.SEAM, new Bound(20, "mm",
@@ -25,6 +30,30 @@ public final class PlankingRule {
         clear.put(PlankLine.Kind.FASTENINGS, new Bound(20, "mm",
             "our choice, because wood splits between a hole and a fastening nearer than that"));
         return Map.copyOf(clear);
+    }
+
+    /** "seams". */
+    public static String words(PlankLine.Kind kind) {
+        return switch (kind) {
+            case SEAM -> "seams";
+            case BUTT -> "butts";
+            case FASTENINGS -> "fastenings";
+        };
+    }
+
+    /** Level distance from the edge of a hole to the nearest such line [m], below 0 where it cuts one; infinite where there is none, NaN where they are not told. */
+    public static double gap(HullSkin skin, PlankLine.Kind kind, double x, double y, double holeDiameter) {
+        if (skin.planking().isEmpty()) {
+            return Double.NaN;
+        }
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < skin.planking().get().size(); i++) {
+            PlankLine line = skin.planking().get().get(i);
+            if (line.kind() == kind) {
+                nearest = Math.min(nearest, line.from(x, y));
+            }
+        }
+        return nearest - holeDiameter / 2;
     }
 
     /**
@@ -39,11 +68,7 @@ public final class PlankingRule {
             return findings;
         }
         for (PlankLine.Kind kind : PlankLine.Kind.values()) {
-            String name = "hole clear of " + switch (kind) {
-                case SEAM -> "seams";
-                case BUTT -> "butts";
-                case FASTENINGS -> "fastenings";
-            };
+            String name = "hole clear of " + words(kind);
             Bound bound = CLEAR.get(kind);
             if (skin.planking().isEmpty()) {
                 findings.add(new NotKnown(name, bound.source(),

@@ -23,8 +23,8 @@ class MountTest {
     @Test
     void law_openQuestionsAreNotKnown() {
         for (Mount mount : List.of(new FlushThroughHull(), POCKET)) {
-            assertEquals(7, mount.openQuestions().size());
-            for (Check check : mount.openQuestions()) {
+            assertEquals(7, mount.settled(with(OptionalDouble.empty()), Surroundings.UNTOLD).size());
+            for (Check check : mount.settled(with(OptionalDouble.empty()), Surroundings.UNTOLD)) {
                 assertEquals(Verdict.NOT_KNOWN, check.verdict());
                 assertEquals(Check.Sense.KNOWN_ONLY, check.sense());
                 assertTrue(Double.isNaN(check.utilisation()));
@@ -35,8 +35,8 @@ class MountTest {
 
     @Test
     void law_everyLimitHasItsSource() {
-        for (Mount mount : List.of(new FlushThroughHull(), POCKET)) {
-            for (Demand demand : mount.demands(with(OptionalDouble.empty()))) {
+        for (Mount mount : Mount.ALL) {
+            for (Demand demand : mount.demands(with(OptionalDouble.empty()), Surroundings.UNTOLD)) {
                 String source = demand.limit().source();
                 assertTrue(source.startsWith("our choice, because ") || source.startsWith("common practice, no source"),
                     demand.name() + ": " + source);
@@ -76,7 +76,7 @@ class MountTest {
 
     private static Check check(Installation installation, double rise, String name) {
         Bed bed = new RiseOnly(rise);
-        return POCKET.demands(installation).stream().filter(demand -> demand.name().equals(name))
+        return POCKET.demands(installation, Surroundings.UNTOLD).stream().filter(demand -> demand.name().equals(name))
             .findFirst().orElseThrow().check(bed);
     }
 

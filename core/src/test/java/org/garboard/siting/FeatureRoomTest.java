@@ -62,8 +62,19 @@ class FeatureRoomTest {
         Strake port = new Strake("Strake", Sides.PORT, STRAKE.places(), STRAKE.width(), STRAKE.depth());
         assertEquals(Verdict.NOT_MET, at(List.of(port), 3, -0.5).verdict());
         assertEquals(Verdict.MET, at(List.of(port), 3, 0.5).verdict());
-        assertEquals(Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH), 2).get(0).regions(),
-            Siting.search(HULL, task(List.of(port), Boats.FLUSH), 2).get(0).regions());
+        List<Region> both = Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH), 2).get(0).regions();
+        List<Region> bare = Siting.search(HULL, task(List.of(), Boats.FLUSH), 2).get(0).regions();
+        MountSiting siting = Siting.search(HULL, task(List.of(port), Boats.FLUSH), 2).get(0);
+        assertEquals(bare.stream().map(region -> region.on(Sides.STARBOARD)).toList(),
+            siting.regions().stream().filter(region -> region.sides() == Sides.STARBOARD).toList());
+        assertEquals(both.stream().map(region -> region.on(Sides.PORT)).toList(),
+            siting.regions().stream().filter(region -> region.sides() == Sides.PORT).toList());
+        for (Region region : siting.regions()) {
+            assertTrue(region.outline().stream().allMatch(point -> region.sides() == Sides.PORT ? point.y() < 0 : point.y() > 0));
+        }
+        for (Site site : siting.sites()) {
+            assertTrue(Siting.at(HULL, task(List.of(port), Boats.FLUSH), Boats.FLUSH, site.x(), site.y()).feasible());
+        }
     }
 
     /** The search leaves a band beside the strake, 50 mm and half the body's breadth on either side. */

@@ -83,7 +83,7 @@ final class SiteCommand implements Callable<Integer> {
 
     private Exit check(JobSource source, Hull hull, String origin) throws InputFault {
         Job job = source.job();
-        SitingTask task = job.sitingTask(source.features(hull));
+        SitingTask task = job.sitingTask(hull, source.features(hull));
         List<Site> places = job.mounts().stream()
             .map(mount -> Siting.at(hull, task, mount, at.x(), at.y()))
             .toList();

@@ -28,7 +28,7 @@ final class SitingChain {
 
     /** The decision. It does not depend on the number of threads. */
     static SitingRecord decide(Hull hull, Job job, BottomFeatures features, int threads) {
-        return new SitingChain(hull, job, features).decide(Siting.search(hull, job.sitingTask(features), threads));
+        return new SitingChain(hull, job, features).decide(Siting.search(hull, job.sitingTask(hull, features), threads));
     }
 
     private SitingRecord decide(List<MountSiting> sitings) {

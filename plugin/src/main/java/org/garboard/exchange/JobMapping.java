@@ -1,6 +1,8 @@
 package org.garboard.exchange;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.garboard.craft.Transducer;
@@ -9,8 +11,11 @@ import org.garboard.exchange.xml.job.Pocket;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.Particulars;
+import org.garboard.mount.LimitName;
+import org.garboard.mount.Limits;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.Preference;
 import org.garboard.units.Angle;
 
 /** Turns a bound job that is free of faults into the plain record. */
@@ -40,7 +45,7 @@ final class JobMapping {
                 Optional.ofNullable(job.getRooms()).map(RoomsMapping::toInside),
                 Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports),
                 Optional.ofNullable(job.getCraft()).map(CraftMapping::toCraft),
-                ThroughHullMapping.toWish(job)));
+                ThroughHullMapping.toWish(job), preference(job.getMounts()), limits(job.getLimits())));
     }
 
     private static Transducer transducer(org.garboard.exchange.xml.job.Transducer body) {
@@ -55,7 +60,22 @@ final class JobMapping {
     }
 
     private static List<Mount> mounts(org.garboard.exchange.xml.job.Mounts mounts) {
-        return mounts.getFlushThroughHullOrKeelPocket().stream().map(MountWords::mount).toList();
+        return preference(mounts).order(MountWords.mounts(mounts));
+    }
+
+    private static Preference preference(org.garboard.exchange.xml.job.Mounts mounts) {
+        return mounts.getPreference() == null ? Preference.LEAST_INVASIVE : Preference.of(mounts.getPreference().value());
+    }
+
+    private static Limits limits(org.garboard.exchange.xml.job.Limits asked) {
+        Map<LimitName, Double> limits = new EnumMap<>(LimitName.class);
+        if (asked != null) {
+            asked.getLimit().forEach(limit -> {
+                LimitName name = LimitName.of(limit.getOf().value());
+                limits.put(name, name.own().measured(limit.getValue().doubleValue()));
+            });
+        }
+        return new Limits(limits);
     }
 
     private static PocketWish pocket(Pocket wish) {

@@ -5,13 +5,21 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import jakarta.xml.bind.JAXBElement;
 import org.garboard.exchange.xml.job.Angle;
 import org.garboard.exchange.xml.job.Job;
 import org.garboard.exchange.xml.job.Length;
+import org.garboard.exchange.xml.job.Limit;
+import org.garboard.exchange.xml.job.Limits;
 import org.garboard.exchange.xml.job.Mounts;
 import org.garboard.exchange.xml.job.Pocket;
 import org.garboard.exchange.xml.job.Table;
 import org.garboard.exchange.xml.job.Transducer;
+import org.garboard.exchange.xml.job.WayIn;
+import org.garboard.mount.LimitName;
+import org.garboard.mount.Mount;
+import org.garboard.mount.Preference;
 import org.garboard.units.FixedDecimal;
 import org.glassfish.jaxb.core.Locatable;
 
@@ -31,6 +39,7 @@ final class JobRanges {
     private static final BigDecimal LEAST_SLENDERNESS = new BigDecimal(2);
     private static final BigDecimal MOST_SLENDERNESS = new BigDecimal(8);
     private static final BigDecimal MOST_TRAILING_EDGE_LOWER_DEG = new BigDecimal(2);
+    private static final BigDecimal MOST_LIMIT = new BigDecimal(100_000);
     private static final BigDecimal MOST_RAMP_RATIO = new BigDecimal(100);
 
     private final String file;
@@ -60,6 +69,9 @@ final class JobRanges {
             faults.addAll(new CraftRanges(file, reading).faults(job.getCraft()));
         }
         faults.addAll(new ParticularsRanges(file, reading).faults(job));
+        if (job.getLimits() != null) {
+            checkLimits(job.getLimits());
+        }
         if (job.getPocket() != null) {
             checkPocket(job.getPocket());
         }
@@ -119,10 +131,41 @@ final class JobRanges {
     }
 
     private void checkMounts(Mounts mounts) {
-        Set<Class<?>> seen = new HashSet<>();
-        for (Object mount : mounts.getFlushThroughHullOrKeelPocket()) {
-            if (!seen.add(mount.getClass())) {
-                add((Locatable) mount, "this mount stands in <mounts> already; each may stand there once");
+        Set<String> seen = new HashSet<>();
+        for (JAXBElement<WayIn> mount : mounts.getTransomMountOrInHullOrFlushThroughHull()) {
+            if (!seen.add(mount.getName().getLocalPart())) {
+                add(mount.getValue(), "this mount stands in <mounts> already; each may stand there once");
+            }
+        }
+        List<Mount> listed = MountWords.mounts(mounts);
+        List<Mount> usual = Preference.LEAST_INVASIVE.order(listed);
+        if (mounts.getPreference() == null && !listed.equals(usual)) {
+            add(mounts, "<mounts> lists " + words(listed) + " without saying which is preferred; write preference=\"as-listed\" to prefer the first, or"
+                + " list " + words(usual) + ", the least invasive first");
+        }
+    }
+
+    private static String words(List<Mount> mounts) {
+        return mounts.stream().map(Mount::word).collect(Collectors.joining(", "));
+    }
+
+    private void checkLimits(Limits limits) {
+        Set<LimitName> seen = new HashSet<>();
+        for (Limit limit : limits.getLimit()) {
+            if (limit.getOf() == null || limit.getUnit() == null || limit.getValue() == null) {
+                continue;
+            }
+            LimitName name = LimitName.of(limit.getOf().value());
+            String unit = name.own().measure().unit();
+            if (!seen.add(name)) {
+                add(limit, "the limit of " + name.word() + " stands in <limits> already; each may stand there once");
+            }
+            if (!limit.getUnit().equals(unit)) {
+                add(limit, "the limit of " + name.word() + " is in " + limit.getUnit() + "; it is measured in " + unit);
+            } else if (limit.getValue().signum() <= 0 || limit.getValue().compareTo(MOST_LIMIT) > 0) {
+                add(limit, "the limit of " + name.word() + " is " + limit.getValue().toPlainString() + " " + unit
+                    + "; it must be more than 0 and at most 100000; the program's own is "
+                    + FixedDecimal.format(name.own().measure().shown(name.own().value()), 1) + " " + unit);
             }
         }
     }

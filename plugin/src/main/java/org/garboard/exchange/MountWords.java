@@ -1,7 +1,7 @@
 package org.garboard.exchange;
 
-import org.garboard.mount.FlushThroughHull;
-import org.garboard.mount.KeelPocket;
+import java.util.List;
+import org.garboard.exchange.xml.job.Mounts;
 import org.garboard.mount.Mount;
 
 /** The mounts in the two kinds of file. */
@@ -11,24 +11,18 @@ final class MountWords {
     }
 
     /** The mount that an element of the job stands for. */
-    static Mount mount(Object element) {
-        if (element instanceof org.garboard.exchange.xml.job.FlushThroughHull) {
-            return new FlushThroughHull();
-        }
-        if (element instanceof org.garboard.exchange.xml.job.KeelPocket) {
-            return new KeelPocket();
-        }
-        throw new IllegalArgumentException("no mount is known for " + element.getClass());
+    static Mount mount(String element) {
+        return Mount.ALL.stream().filter(mount -> mount.word().equals(element)).findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no mount is known for " + element));
+    }
+
+    /** As the file lists them. */
+    static List<Mount> mounts(Mounts mounts) {
+        return mounts.getTransomMountOrInHullOrFlushThroughHull().stream().map(element -> mount(element.getName().getLocalPart())).toList();
     }
 
     /** The record's word for a mount. */
     static org.garboard.exchange.xml.record.Mount word(Mount mount) {
-        if (mount instanceof FlushThroughHull) {
-            return org.garboard.exchange.xml.record.Mount.FLUSH_THROUGH_HULL;
-        }
-        if (mount instanceof KeelPocket) {
-            return org.garboard.exchange.xml.record.Mount.KEEL_POCKET;
-        }
-        throw new IllegalArgumentException("no word is known for " + mount);
+        return org.garboard.exchange.xml.record.Mount.fromValue(mount.word());
     }
 }

@@ -1,15 +1,14 @@
 package org.garboard.exchange;
 
-import jakarta.xml.bind.JAXBElement;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import jakarta.xml.bind.JAXBElement;
 import org.garboard.exchange.xml.job.Angle;
 import org.garboard.exchange.xml.job.Beam;
-import org.garboard.exchange.xml.job.FlushThroughHull;
 import org.garboard.exchange.xml.job.Job;
 import org.garboard.exchange.xml.job.Layup;
 import org.garboard.exchange.xml.job.Length;
@@ -24,6 +23,7 @@ import org.garboard.exchange.xml.job.Support;
 import org.garboard.exchange.xml.job.Transducer;
 import org.garboard.exchange.xml.job.TransferPoint;
 import org.garboard.exchange.xml.job.TransomInside;
+import org.garboard.mount.FlushThroughHull;
 import org.garboard.units.FixedDecimal;
 import org.glassfish.jaxb.core.Locatable;
 
@@ -55,7 +55,8 @@ final class ParticularsRanges {
             skin(job.getSkin());
         }
         if (job.getTransducer() != null && job.getSkin() != null && job.getMounts() != null
-                && job.getMounts().getFlushThroughHullOrKeelPocket().stream().anyMatch(FlushThroughHull.class::isInstance)) {
+                && job.getMounts().getTransomMountOrInHullOrFlushThroughHull().stream()
+                .anyMatch(mount -> mount.getName().getLocalPart().equals(new FlushThroughHull().word()))) {
             stemThroughSkin(job.getTransducer().getStemLength(), job.getSkin());
         }
         if (job.getRooms() != null) {

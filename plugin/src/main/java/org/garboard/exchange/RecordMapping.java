@@ -126,6 +126,7 @@ final class RecordMapping {
     private static Answer answer(SitingRecord decided, String words) {
         Answer bean = new Answer();
         bean.setValue(words);
+        bean.setPreference(decided.job().particulars().preference().word());
         decided.advised().ifPresent(siting -> bean.setMount(MountWords.word(siting.mount())));
         return bean;
     }

@@ -1,8 +1,10 @@
 package org.garboard.exchange;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.garboard.exchange.xml.record.Check;
 import org.garboard.exchange.xml.record.Region;
+import org.garboard.exchange.xml.record.RegionSide;
 import org.garboard.exchange.xml.record.Sense;
 import org.garboard.exchange.xml.record.Site;
 import org.garboard.exchange.xml.record.Siting;
@@ -31,6 +33,7 @@ final class SitingMapping {
     private static Region region(org.garboard.siting.Region region) {
         Region bean = new Region();
         bean.setAreaM2(Decimals.fixed(region.area(), 6));
+        bean.setSide(RegionSide.fromValue(region.sides().name().toLowerCase(Locale.ROOT)));
         bean.setOutline(Decimals.planRing(region.outline()));
         region.holes().forEach(hole -> bean.getHole().add(Decimals.planRing(hole)));
         return bean;

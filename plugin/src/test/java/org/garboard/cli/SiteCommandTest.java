@@ -46,7 +46,7 @@ class SiteCommandTest {
     void advisesTheFirstMountThatHasASite() throws Exception {
         String flush = Shell.run("site", task.job()).outLines().stream().filter(line -> line.startsWith("Advised")).findFirst().orElse("");
         assertTrue(flush.startsWith("Advised: flush through-hull, "), flush);
-        task.with("<flush-through-hull/>\n    <keel-pocket/>", "<keel-pocket/>\n    <flush-through-hull/>");
+        task.with("<mounts>", "<mounts preference=\"strongest-signal\">");
         String pocket = Shell.run("site", task.job()).outLines().stream().filter(line -> line.startsWith("Advised")).findFirst().orElse("");
         assertTrue(pocket.startsWith("Advised: keel pocket, "), pocket);
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Fit;
 import org.garboard.job.DrawingWish;
@@ -16,6 +17,8 @@ import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.KeelPocket;
+import org.garboard.mount.Mount;
+import org.garboard.mount.LimitName;
 import org.garboard.mount.PocketWish;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
@@ -28,7 +31,7 @@ class JobFileTest {
     void readsEveryValueOfASoundJob() {
         Job expected = new Job("Test boat", "T-1", "offsets.csv", Fit.WITHIN_ROUNDING, 0.58,
             new Transducer("Test body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(0)),
-            List.of(new KeelPocket(), new FlushThroughHull()), Optional.empty(),
+            List.of(new FlushThroughHull(), new KeelPocket()), Optional.empty(),
             new PocketWish(OptionalDouble.of(0.0508), 0.003, 12),
             new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
                 "OB39-TD-01", "Demonstration yard", "Loft", "Surveyor", "2026-03-14", "A"), Particulars.UNTOLD);
@@ -109,8 +112,48 @@ class JobFileTest {
     }
 
     @Test
+    void ordersMountsByPreference() {
+        String three = SampleJob.with("<flush-through-hull/>", "<in-hull/>\n    <flush-through-hull/>\n    <through-hull-with-fairing-block/>");
+        assertEquals(List.of("in-hull", "flush-through-hull", "through-hull-with-fairing-block", "keel-pocket"), mounts(three));
+        assertEquals(List.of("keel-pocket", "through-hull-with-fairing-block", "flush-through-hull", "in-hull"),
+            mounts(three.replace("<mounts>", "<mounts preference=\"strongest-signal\">")));
+        String turned = SampleJob.with("<flush-through-hull/>\n    <keel-pocket/>", "<keel-pocket/>\n    <flush-through-hull/>");
+        assertEquals(List.of("keel-pocket", "flush-through-hull"), mounts(turned.replace("<mounts>", "<mounts preference=\"as-listed\">")));
+        JobReading.Faulty refused = (JobReading.Faulty) SampleJob.read(turned);
+        assertEquals(List.of("job.xml:14:3: <mounts> lists keel-pocket, flush-through-hull without saying which is preferred; write"
+            + " preference=\"as-listed\" to prefer the first, or list flush-through-hull, keel-pocket, the least invasive first"),
+            refused.faults().stream().map(FileFault::message).toList());
+    }
+
+    private static List<String> mounts(String job) {
+        return ((JobReading.Read) SampleJob.read(job)).job().mounts().stream().map(Mount::word).toList();
+    }
+
+    @Test
+    void readsLimitsAndRefusesOnesThatCannotBe() {
+        String limits = "  <limits>\n    <limit of=\"flatness\" unit=\"mm\">4</limit>\n    <limit of=\"lean\" unit=\"deg\">6</limit>\n  </limits>\n  <drawing>";
+        Job job = ((JobReading.Read) SampleJob.read(SampleJob.with("  <drawing>", limits))).job();
+        assertEquals(0.004, job.particulars().limits().of(LimitName.FLATNESS).value(), 1e-15);
+        assertEquals("from the job; the program's own would be 4.0 deg, " + LimitName.LEAN.own().source(),
+            job.particulars().limits().of(LimitName.LEAN).source());
+        JobReading.Faulty faulty = (JobReading.Faulty) SampleJob.read(SampleJob.with("  <drawing>", limits.replace("unit=\"mm\">4", "unit=\"deg\">4")
+            .replace("unit=\"deg\">6", "unit=\"deg\">0")));
+        assertEquals(List.of("the limit of flatness is in deg; it is measured in mm",
+            "the limit of lean is 0 deg; it must be more than 0 and at most 100000; the program's own is 4.0 deg"),
+            faulty.faults().stream().map(fault -> fault.message().replaceFirst("job.xml:\\d+:\\d+: ", "")).toList());
+    }
+
+    /** Each limit of the program has its word in the schema, and no other stands there. */
+    @Test
+    void everyLimitHasItsWord() {
+        assertEquals(Stream.of(org.garboard.exchange.xml.job.LimitName.values()).map(org.garboard.exchange.xml.job.LimitName::value).toList(),
+            Stream.of(LimitName.values()).map(LimitName::word).toList());
+    }
+
+    @Test
     void tellsWhatIsWrongWithElements() {
-        assertEquals(List.of("job.xml:15:5: <transom> is not expected in <mounts>; expected there: <flush-through-hull>, <keel-pocket>"),
+        assertEquals(List.of("job.xml:16:5: <transom> is not expected in <mounts>; expected there: <transom-mount>, <in-hull>, <flush-through-hull>,"
+                + " <through-hull-with-fairing-block>, <keel-pocket>"),
             faults("<keel-pocket/>", "<transom/>"));
         assertEquals(List.of("job.xml:18:3: <pocket> belongs to another name space than <job>; leave its xmlns away"),
             faults("<pocket>", "<pocket xmlns=\"\">"));
@@ -118,9 +161,10 @@ class JobFileTest {
             faults("</draught>", "</draught><draught unit=\"m\">0.58</draught>"));
         assertEquals(List.of("job.xml:16:5: this mount stands in <mounts> already; each may stand there once"),
             faults("<keel-pocket/>", "<flush-through-hull/>"));
-        assertEquals(List.of("job.xml:14:3: <mounts> lacks one of <flush-through-hull>, <keel-pocket>"),
-            faults("    <keel-pocket/>\n    <flush-through-hull/>\n", ""));
-        assertEquals(List.of("job.xml:15:5: <keel-pocket> stays empty; write <keel-pocket/>"),
+        assertEquals(List.of("job.xml:14:3: <mounts> lacks one of <transom-mount>, <in-hull>, <flush-through-hull>,"
+                + " <through-hull-with-fairing-block>, <keel-pocket>"),
+            faults("    <flush-through-hull/>\n    <keel-pocket/>\n", ""));
+        assertEquals(List.of("job.xml:16:5: <keel-pocket> stays empty; write <keel-pocket/>"),
             faults("<keel-pocket/>", "<keel-pocket>deep</keel-pocket>"));
         assertEquals(List.of("job.xml:23:3: <drawing> lacks <date>, <revision>"),
             faults("    <approver>Surveyor</approver>\n    <date>2026-03-14</date>\n    <revision>A</revision>\n", ""));

@@ -53,7 +53,7 @@ class RecordFileTest {
     @Test
     void writesRegionsAndPocket() {
         String text = text(SampleRecord.withPocket());
-        assertTrue(text.contains("<region area_m2=\"0.245000\">"), text);
+        assertTrue(text.contains("<region area_m2=\"0.245000\" side=\"both\">"), text);
         assertTrue(text.contains("<outline>1.000000,0.000000 2.000000,0.000000 2.000000,0.500000</outline>"), text);
         assertTrue(text.contains("depth_mm=\"50.800\" face-depth_mm=\"8.800\" wall-height_mm=\"20.000\""), text);
         assertTrue(text.contains("volume_litres=\"4.321000\""), text);
@@ -64,7 +64,7 @@ class RecordFileTest {
     void writesARefusalWithItsMarks() {
         String text = text(SampleRecord.refused());
         assertTrue(text.contains("<pocket-refused>the keel pocket has no site &amp; no depth &lt; 10 mm</pocket-refused>"), text);
-        assertTrue(text.contains("<answer>no</answer>"), text);
+        assertTrue(text.contains("<answer preference=\"least-invasive\">no</answer>"), text);
         assertTrue(text.contains("<refused>sheet 4 (pocket): it does not fit; a larger sheet</refused>"), text);
     }
 

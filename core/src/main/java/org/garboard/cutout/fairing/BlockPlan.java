@@ -13,7 +13,8 @@ final class BlockPlan {
     static final double BOLT_HOLE = 0.0105;
     /** Wood or plastic beside a hole or the body [m]; our choice. */
     private static final double WALL = 0.008;
-    private static final double WIDEST = 3;
+    /** No block is wider [m]. */
+    static final double WIDEST = 3;
     private static final double WHOLE = 0.001;
     private static final double SEARCH_CHORD = 2e-4;
 

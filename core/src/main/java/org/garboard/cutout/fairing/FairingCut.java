@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
+import org.garboard.craft.StemHole;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -18,7 +19,6 @@ import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SkinEllipse;
 import org.garboard.cutout.part.SkinPlate;
-import org.garboard.cutout.part.StemHole;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.cutout.skin.Skin;
@@ -27,6 +27,7 @@ import org.garboard.cutout.template.Development;
 import org.garboard.cutout.template.Template.RoundHole;
 import org.garboard.cutout.template.Template;
 import org.garboard.hull.Hull;
+import org.garboard.mount.BlockSize;
 import org.garboard.skin.Layup;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
@@ -100,6 +101,16 @@ public final class FairingCut {
         skin.at(x, y, face);
         AxisFrame frame = AxisFrame.levelAthwart(skin, x, y, Math.atan(face[1]) - wish.trailingEdgeLower().radians(), wish.toe().radians());
         return new FairingCut(body, wish, frame, new SmoothPiece(hull, x, y)).build();
+    }
+
+    /** The size of the block for a body, wherever it goes; as large as it may be where no block holds the body. */
+    public static BlockSize size(Transducer body, FairingWish wish) {
+        try {
+            BlockPlan plan = new BlockPlan(wish.planform(), wish.slenderness(), BodyOutline.of(body).widened(wish.throughHull().gap()));
+            return new BlockSize(plan.length(), plan.width(), LOW_SIDE, ROOF, wish.height().orElse(Double.NaN));
+        } catch (CannotBeBuilt none) {
+            return new BlockSize(BlockPlan.WIDEST * wish.slenderness(), BlockPlan.WIDEST, LOW_SIDE, ROOF, wish.height().orElse(Double.NaN));
+        }
     }
 
     private static void between(String what, double value, double least, double most, String unit) throws CannotBeBuilt {

@@ -11,6 +11,7 @@ import org.garboard.cutout.skin.FormSkin;
 import org.garboard.solid.Loop;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
+import org.garboard.craft.StemHole;
 import org.junit.jupiter.api.Test;
 
 /** Pieces of skin, bodies and holes against closed forms. */

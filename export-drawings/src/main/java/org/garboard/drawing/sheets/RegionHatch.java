@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.Sides;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Hatch;
@@ -31,7 +32,7 @@ final class RegionHatch {
         for (int mount = 0; mount < sitings.size(); mount++) {
             for (Region region : sitings.get(mount).regions()) {
                 side(region, 1, mount, paper, drawn);
-                if (!reachesAcross(region)) {
+                if (region.sides() == Sides.BOTH && !reachesAcross(region)) {
                     side(region, -1, mount, paper, drawn);
                 }
             }
@@ -39,7 +40,7 @@ final class RegionHatch {
         return drawn;
     }
 
-    /** A strip athwart the keel is given whole; a region beside it for starboard alone. */
+    /** A strip athwart the keel is given whole; a region alike on both sides for starboard alone. */
     private static boolean reachesAcross(Region region) {
         return region.outline().stream().anyMatch(point -> point.y() < -1e-6);
     }

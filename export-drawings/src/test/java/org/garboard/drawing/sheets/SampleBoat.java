@@ -23,6 +23,8 @@ import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;
 import org.garboard.mount.Check.Sense;
 import org.garboard.mount.FlushThroughHull;
+import org.garboard.mount.Installation;
+import org.garboard.mount.Surroundings;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
@@ -191,6 +193,6 @@ record SampleBoat(double length, int stations) {
     private static List<Check> checks(Mount mount, String name, double demand, double limit, String unit) {
         Check governing = new Check(name, Sense.AT_MOST, demand, limit, unit, demand / limit, Verdict.MET,
                 "our choice", "It serves.");
-        return Stream.concat(Stream.of(governing), mount.openQuestions().stream()).toList();
+        return Stream.concat(Stream.of(governing), mount.settled(new Installation(slab(), new PocketWish(OptionalDouble.empty(), 0.0025, 8)), Surroundings.UNTOLD).stream()).toList();
     }
 }

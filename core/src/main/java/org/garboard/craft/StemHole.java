@@ -1,4 +1,4 @@
-package org.garboard.cutout.part;
+package org.garboard.craft;
 
 /** The hole for a stem. */
 public final class StemHole {
@@ -15,7 +15,12 @@ public final class StemHole {
 
     /** Diameter of the hole for a stem [m]: with its ease, to the next saw up. */
     public static double diameter(double stem) {
-        double least = 1000 * (stem + EASE) - 1e-6;
+        return diameter(stem, 0);
+    }
+
+    /** The same with a sleeve round the stem, of that wall [m]. */
+    public static double diameter(double stem, double sleeveWall) {
+        double least = 1000 * (stem + 2 * sleeveWall + EASE) - 1e-6;
         for (int saw : SAWS_MM) {
             if (saw >= least) {
                 return saw / 1000.0;

@@ -1,0 +1,99 @@
+package org.garboard.mount;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.craft.Transducer;
+import org.garboard.mount.told.RoomAsked;
+import org.garboard.mount.told.SkinAsked;
+import org.garboard.mount.told.SoundAsked;
+import org.garboard.mount.told.SupportAsked;
+
+/** Below the skin: the body in a streamlined block, its face level athwartships, its stem square to the block's cut face. */
+public record FairedThroughHull() implements Mount {
+    /** Share of the block's length abaft of the body's middle, where it is longest: the widest place lies at three tenths. */
+    private static final double AFT = 0.7;
+
+    @Override
+    public String words() {
+        return "through-hull with fairing block";
+    }
+
+    @Override
+    public Seat seat() {
+        return Seat.BESIDE_KEEL;
+    }
+
+    /** As far ahead of the stem as the block reaches abaft of it, so that nothing stands close before its nose. */
+    @Override
+    public Footprint footprint(Installation installation) {
+        BlockSize block = installation.block();
+        return new Footprint(2 * AFT * block.length(), block.width(), block.width() / 2);
+    }
+
+    @Override
+    public double ramp(Installation installation, double rise) {
+        return 0;
+    }
+
+    /** Of the face below the skin at the stem [m]: as the job wishes, or the least that holds body and low side over the V. */
+    public double faceHeight(Installation installation, double deadrise) {
+        BlockSize block = installation.block();
+        if (!Double.isNaN(block.height())) {
+            return block.height();
+        }
+        Transducer body = installation.transducer();
+        double tangent = Math.abs(Math.tan(deadrise));
+        return Math.max(block.lowSide() + block.width() / 2 * tangent, body.height() + block.roof() + body.width() / 2 * tangent);
+    }
+
+    @Override
+    public List<Demand> demands(Installation installation, Surroundings around) {
+        Limits limits = installation.limits();
+        BlockSize block = installation.block();
+        List<Demand> demands = new ArrayList<>(List.of(
+            CommonDemands.leanWhereLevel(installation, "a block sets it level"),
+            Demand.atMost("gap to be scribed off", limits.of(LimitName.BLOCK_GAP), Bed::gap,
+                "What the skin lacks of a plane is scribed off the block.",
+                "The skin is too round or hollow here for a block cut from a plane."),
+            Demand.atMost("high side of the block", Limit.ofMetres(block.width(), "our choice, because a block higher than wide sheds a wake of its own"),
+                bed -> faceHeight(installation, bed.deadrise()) + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())),
+                "The block is wider than high.", "The V is so deep that the block would be higher than wide."),
+            CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
+            CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+        demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        demands.addAll(SkinAsked.ofHole(installation, around, bed -> faceHeight(installation, bed.deadrise())
+            + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())) + installation.backing()));
+        demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
+        demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
+        return demands;
+    }
+
+    @Override
+    public List<Check> settled(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        settled.addAll(SkinAsked.settled(installation, around));
+        settled.addAll(RoomAsked.open(around));
+        settled.addAll(SupportAsked.open(around));
+        return settled;
+    }
+
+    @Override
+    public int invasiveness() {
+        return 4;
+    }
+
+    @Override
+    public int signalRank() {
+        return 2;
+    }
+
+    @Override
+    public String costs() {
+        return "A hole for the stem, a block to be made and faired, some drag, and a thing that hangs under the bottom.";
+    }
+
+    @Override
+    public String gains() {
+        return "The face hangs level and below the slow water next to the skin.";
+    }
+}

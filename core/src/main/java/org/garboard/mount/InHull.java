@@ -1,0 +1,76 @@
+package org.garboard.mount;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.mount.told.RoomAsked;
+import org.garboard.mount.told.SkinAsked;
+import org.garboard.mount.told.SoundAsked;
+
+/** Inside: the element stands plumb in a bath that is bonded to solid skin, and sends through it. Nothing is cut. */
+public record InHull() implements Mount {
+    /** Wall and flange of the bath beyond the body, each side [m]: our choice. */
+    private static final double BATH = 0.025;
+
+    @Override
+    public String words() {
+        return "in-hull";
+    }
+
+    @Override
+    public Seat seat() {
+        return Seat.BESIDE_KEEL;
+    }
+
+    /** The bath. */
+    @Override
+    public Footprint footprint(Installation installation) {
+        return new Footprint(installation.transducer().length(), installation.transducer().width(),
+            installation.transducer().cornerRadius()).widened(BATH);
+    }
+
+    @Override
+    public double ramp(Installation installation, double rise) {
+        return 0;
+    }
+
+    @Override
+    public List<Demand> demands(Installation installation, Surroundings around) {
+        Limits limits = installation.limits();
+        List<Demand> demands = new ArrayList<>(List.of(
+            CommonDemands.leanWhereLevel(installation, "it stands plumb in its bath"),
+            CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits), CommonDemands.roomToKnuckle(limits),
+            CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+        demands.addAll(SoundAsked.throughSkin(installation, around));
+        demands.addAll(SkinAsked.ofBoat(installation, around));
+        demands.addAll(RoomAsked.demands(around, footprint(installation), 2 * installation.transducer().height(), limits));
+        return demands;
+    }
+
+    @Override
+    public List<Check> settled(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE));
+        settled.addAll(SoundAsked.settledInHull(installation, around));
+        settled.addAll(RoomAsked.open(around));
+        return settled;
+    }
+
+    @Override
+    public int invasiveness() {
+        return 2;
+    }
+
+    @Override
+    public int signalRank() {
+        return 5;
+    }
+
+    @Override
+    public String costs() {
+        return "Sound is lost in the skin both ways, and warmth of the water is not read.";
+    }
+
+    @Override
+    public String gains() {
+        return "No hole, no drag, nothing outside; it can be moved until it works.";
+    }
+}

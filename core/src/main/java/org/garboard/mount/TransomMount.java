@@ -1,0 +1,76 @@
+package org.garboard.mount;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.mount.told.DriveAsked;
+import org.garboard.mount.told.SoundAsked;
+
+/**
+ * Behind the transom: on a bracket, its face a little below the lower edge of the transom. The bracket sets it level, and it
+ * is thrown up by what it hits. Its place is on the transom's lower edge.
+ */
+public record TransomMount() implements Mount {
+    /** How far ahead of the transom a strake's end, tab or fitting still stirs the water that comes to it [m]: our choice. */
+    private static final double AHEAD = 0.5;
+
+    @Override
+    public String words() {
+        return "transom mount";
+    }
+
+    @Override
+    public Seat seat() {
+        return Seat.BEHIND_TRANSOM;
+    }
+
+    /** Of the body and what it swings through, on either side of the transom's edge. */
+    @Override
+    public Footprint footprint(Installation installation) {
+        double length = Math.max(AHEAD, installation.transducer().length() + installation.transducer().height());
+        return new Footprint(2 * length, installation.transducer().width(), 0);
+    }
+
+    @Override
+    public double ramp(Installation installation, double rise) {
+        return 0;
+    }
+
+    @Override
+    public List<Demand> demands(Installation installation, Surroundings around) {
+        Limits limits = installation.limits();
+        List<Demand> demands = new ArrayList<>(List.of(
+            CommonDemands.leanWhereLevel(installation, "the bracket sets it level"),
+            CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits), CommonDemands.roomToKnuckle(limits),
+            CommonDemands.immersion(limits)));
+        demands.addAll(DriveAsked.fromPropeller(installation, around));
+        demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        return demands;
+    }
+
+    @Override
+    public List<Check> settled(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE));
+        settled.addAll(DriveAsked.settled(around));
+        return settled;
+    }
+
+    @Override
+    public int invasiveness() {
+        return 1;
+    }
+
+    @Override
+    public int signalRank() {
+        return 4;
+    }
+
+    @Override
+    public String costs() {
+        return "It hangs in the last of the bottom's water, loses the bottom where the boat jumps or turns, and is knocked up by what it hits.";
+    }
+
+    @Override
+    public String gains() {
+        return "Two screws in the transom and no hole through the bottom; it is moved in minutes.";
+    }
+}

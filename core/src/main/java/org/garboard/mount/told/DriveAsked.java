@@ -1,0 +1,69 @@
+package org.garboard.mount.told;
+
+import java.util.List;
+import org.garboard.craft.Drive;
+import org.garboard.finding.NotKnown;
+import org.garboard.finding.Ruling;
+import org.garboard.mount.Check;
+import org.garboard.mount.Demand;
+import org.garboard.mount.Installation;
+import org.garboard.mount.LimitName;
+import org.garboard.mount.Surroundings;
+
+/** What a transom mount asks of what drives the boat: clear of the propeller, on the side where its blades go down. */
+public final class DriveAsked {
+    private static final String WATER = "water at the transom";
+    private static final String CLEAR = "clear of the propeller";
+    private static final String PRACTICE = "common practice, no source: abaft of propellers, or in a jet, the water is full of air";
+
+    private DriveAsked() {
+    }
+
+    /**
+     * Distance out from the propeller's axis on the side where its blades move down: there they throw least air towards it. One
+     * engine stands on the centreline; where several stand is not told.
+     */
+    public static List<Demand> fromPropeller(Installation installation, Surroundings around) {
+        if (!around.drive().map(DriveAsked::hangsBehind).orElse(false)) {
+            return List.of();
+        }
+        Drive drive = around.drive().get();
+        boolean single = drive.number() == 1;
+        double side = !single || drive.hand().isEmpty() ? 0 : switch (drive.hand().get()) {
+            case RIGHT -> 1;
+            case LEFT -> -1;
+            case COUNTER_ROTATING -> 0;
+        };
+        boolean eitherSide = single && drive.hand().filter(hand -> hand == Drive.Hand.COUNTER_ROTATING).isPresent();
+        double inner = installation.transducer().width() / 2;
+        String why = !single ? "Where each of " + drive.number() + " engines stands is not told: keep 380 mm from the axis of each."
+            : "Which way the propeller turns is not told: the side where its blades go down is the better one.";
+        return List.of(Demand.atLeast(CLEAR, installation.limits().of(LimitName.FROM_PROPELLER),
+            bed -> eitherSide ? Math.abs(bed.y()) - inner : side == 0 ? Double.NaN : side * bed.y() - inner,
+            "It hangs far enough from the propeller's axis, on the side where the blades go down.",
+            "It hangs too near the propeller's axis, or on the side where the blades come up.").leavingOpen()
+            .telling(bed -> eitherSide || side != 0 ? "" : why));
+    }
+
+    /** Whether side by side is not alike: one propeller that turns one way. */
+    public static boolean hasSide(Surroundings around) {
+        return around.drive().filter(drive -> hangsBehind(drive) && drive.number() == 1
+            && drive.hand().filter(hand -> hand != Drive.Hand.COUNTER_ROTATING).isPresent()).isPresent();
+    }
+
+    /** The same along the whole transom. */
+    public static List<Check> settled(Surroundings around) {
+        if (around.drive().isEmpty()) {
+            return List.of(Check.of(new NotKnown(WATER, PRACTICE, "What drives her is not told: look whether propellers or a jet stir the water ahead of"
+                + " the transom, and keep 380 mm from an outboard's propeller.")));
+        }
+        Drive drive = around.drive().get();
+        return List.of(Check.of(hangsBehind(drive)
+            ? Ruling.allowed(WATER, PRACTICE, "The propeller turns abaft of the transom.")
+            : Ruling.refused(WATER, PRACTICE, "With a " + drive.kind().words() + " drive the water at the transom is stirred and full of air.")));
+    }
+
+    private static boolean hangsBehind(Drive drive) {
+        return drive.kind() == Drive.Kind.OUTBOARD || drive.kind() == Drive.Kind.STERNDRIVE;
+    }
+}
