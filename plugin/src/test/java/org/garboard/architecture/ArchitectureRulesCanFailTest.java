@@ -58,6 +58,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.prismsPlaneInWater, "org.garboard.flow.planing", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.attitudeIsOfTheHull, "org.garboard.flow.attitude", "org.garboard.siting.Site"),
             breach(ArchitectureTest.stepsTrailAir, "org.garboard.flow.steps", "org.garboard.siting.Site"),
+            breach(ArchitectureTest.underWayJoinsTheFlow, "org.garboard.flow.underway", "org.garboard.siting.Site"),
             breach(ArchitectureTest.placesLieInTheFlow, "org.garboard.flow.place", "org.garboard.siting.Site"),
             breach(ArchitectureTest.layersGrowInWater, "org.garboard.flow.layer", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.cavitationIsInWater, "org.garboard.flow.cavitation", "org.garboard.hull.Hull"),

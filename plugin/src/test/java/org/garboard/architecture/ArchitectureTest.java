@@ -125,6 +125,10 @@ class ArchitectureTest {
     static final ArchRule stepsTrailAir = only("flow.steps", "flow.planing", "flow.shadow", "hull", "geometry", "units");
 
     @ArchTest
+    static final ArchRule underWayJoinsTheFlow = only("flow.underway", "flow.attitude", "flow.planing", "flow.layer", "flow.doublebody", "flow.streams",
+        "flow.shadow", "flow.steps", "flow.water", "hydrostatics", "craft", "hull", "geometry", "units");
+
+    @ArchTest
     static final ArchRule placesLieInTheFlow = only("flow.place", "flow.attitude", "flow.planing", "flow.steps", "flow.layer", "flow.cavitation", "flow.streams",
         "flow.water", "hydrostatics", "hull", "geometry", "units");
 

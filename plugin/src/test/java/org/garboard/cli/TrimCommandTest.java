@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,24 @@ class TrimCommandTest {
         String[] fast = rows.stream().filter(row -> row.startsWith("28.00") && row.contains(",middle,")).findFirst().orElseThrow().split(",", -1);
         assertTrue(Double.parseDouble(fast[19]) < Double.parseDouble(fast[8]), "nearer to where the water meets the bottom the layer is thinner");
         assertEquals("", fast[21]);
+    }
+
+    /** One drawing for each speed; an earlier one is replaced, a stranger's file is not. */
+    @Test
+    void drawsAPictureForEachSpeed() throws IOException {
+        Path job = DEMO.resolve("outboard-39").resolve("job.xml");
+        Path pictures = folder.resolve("flow");
+        for (int time = 0; time < 2; time++) {
+            assertEquals(0, Shell.run("trim", job, "--speeds", "28", "--pictures", pictures).code());
+        }
+        String drawing = Files.readString(pictures.resolve("flow-28.0kn.svg"));
+        for (String words : List.of("Inner strake", "Outer strake", "stagnation line", "stagnation line at an end of the band", "layer 40 mm", "At 28.0 kn, trim")) {
+            assertTrue(drawing.contains(words), words);
+        }
+        Files.writeString(pictures.resolve("flow-28.0kn.svg"), "mine");
+        Shell refused = Shell.run("trim", job, "--speeds", "28", "--pictures", pictures);
+        assertEquals(2, refused.code());
+        assertEquals("mine", Files.readString(pictures.resolve("flow-28.0kn.svg")));
     }
 
     @Test

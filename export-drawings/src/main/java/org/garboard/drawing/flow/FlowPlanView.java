@@ -15,6 +15,7 @@ import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.sheets.HullOnPaper;
+import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
@@ -31,6 +32,7 @@ final class FlowPlanView {
     private final HullOnPaper paper;
     private final Lettering lettering;
     private final List<Entity> shown = new ArrayList<>();
+    private final List<NameColumn.Name> labels = new ArrayList<>();
 
     private FlowPlanView(FlowTask task, Scale scale) {
         this.task = task;
@@ -45,7 +47,7 @@ final class FlowPlanView {
         view.hullLines();
         task.picture().curves().forEach(view::curve);
         view.directions();
-        view.shown.addAll(ShadowsBelow.of(task.picture().shadows(), view.paper, view.lettering.tables(), -2 * view.lettering.figures()));
+        view.shown.addAll(ShadowsBelow.of(task.picture().shadows(), view.labels, view.paper, view.lettering.tables(), -2 * view.lettering.figures()));
         return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", task.picture().heading(), view.shown, view.lettering, 0);
     }
 
@@ -82,6 +84,9 @@ final class FlowPlanView {
             }
             if (points.size() > 1) {
                 shown.add(Polyline.open(curve.kind().layer(), points));
+                if (side < 0 && !curve.label().isEmpty()) {
+                    labels.add(new NameColumn.Name(curve.label(), points.get(points.size() - 1)));
+                }
             }
         }
     }

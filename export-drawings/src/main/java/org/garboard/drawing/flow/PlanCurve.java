@@ -9,8 +9,9 @@ import org.garboard.drawing.Layer;
  *
  * @param kind what it is
  * @param points hull frame [m], starboard positive; the picture shows it on both sides
+ * @param label that tells it from others of its kind; empty where none is needed
  */
-public record PlanCurve(Kind kind, List<Vector2D> points) {
+public record PlanCurve(Kind kind, List<Vector2D> points, String label) {
 
     /** Lines that a picture tells apart. */
     public enum Kind {
@@ -19,6 +20,10 @@ public record PlanCurve(Kind kind, List<Vector2D> points) {
         UPPER_WATER("water from the surface at the bow", Layer.ADJACENT),
         /** Where a planing bottom meets the water. */
         STAGNATION_LINE("stagnation line", Layer.CUT),
+        /** The same at another load or trim. */
+        BAND_LINE("stagnation line at an end of the band", Layer.ADJACENT),
+        /** Where the boundary layer is so thick. */
+        LAYER_THICKNESS("boundary layer of the thickness named", Layer.CENTRE),
         /** The edge of what is in the water. */
         WATERLINE("edge of the water", Layer.HIDDEN),
         /** Outer edge of the spray. */
@@ -39,6 +44,10 @@ public record PlanCurve(Kind kind, List<Vector2D> points) {
         Layer layer() {
             return layer;
         }
+    }
+
+    public PlanCurve(Kind kind, List<Vector2D> points) {
+        this(kind, points, "");
     }
 
     public PlanCurve {

@@ -42,9 +42,13 @@ final class ShadowsBelow {
         this.paper = paper;
     }
 
-    /** @param column x of the names' ends [mm] */
-    static List<Entity> of(List<Shadow> shadows, HullOnPaper paper, double lettering, double column) {
+    /**
+     * @param labels of what else stands in the view
+     * @param column x of the names' ends [mm]
+     */
+    static List<Entity> of(List<Shadow> shadows, List<NameColumn.Name> labels, HullOnPaper paper, double lettering, double column) {
         ShadowsBelow below = new ShadowsBelow(paper);
+        below.names.addAll(labels);
         shadows.forEach(below::draw);
         below.shown.addAll(NameColumn.leftOf(column, NameColumn.NO_FLOOR, below.names, lettering));
         return below.shown;

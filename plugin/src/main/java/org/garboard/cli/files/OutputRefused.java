@@ -4,7 +4,7 @@ package org.garboard.cli.files;
 public final class OutputRefused extends Exception {
     private static final long serialVersionUID = 1;
 
-    OutputRefused(String message) {
+    public OutputRefused(String message) {
         super(message);
     }
 }
