@@ -84,7 +84,7 @@ final class TrimCommand implements Callable<Integer> {
     private PlanPoint at;
 
     @Option(names = "--pictures", paramLabel = "DIR",
-        description = "Draw for each speed flow-<speed>kn.svg, the bottom "
+        description = "Draw running.svg, trim and wetted lengths against speed, and for each speed flow-<speed>kn.svg, the bottom "
             + "from below with stagnation lines, streamlines, layer and wake shadows. Earlier pictures are replaced, any other file is left alone.")
     private Path pictures;
 
@@ -156,8 +156,9 @@ final class TrimCommand implements Callable<Integer> {
         told.forEach(spec.commandLine().getErr()::println);
         if (pictures != null) {
             try {
-                new TrimPictures(source, hull, features, Version.number()).write(pictures, asked, waters)
-                    .forEach(spec.commandLine().getErr()::println);
+                TrimPictures drawn = new TrimPictures(source, hull, features, Version.number());
+                drawn.write(pictures, asked, waters).forEach(spec.commandLine().getErr()::println);
+                drawn.diagram(pictures, running, asked).forEach(spec.commandLine().getErr()::println);
             } catch (OutputRefused refused) {
                 return said(refused.getMessage(), Exit.USAGE);
             }

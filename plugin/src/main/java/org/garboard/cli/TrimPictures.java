@@ -5,13 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
 import org.garboard.cli.files.SingleFile;
 import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.RunningSpeed;
 import org.garboard.drawing.flow.FlowDrawing;
 import org.garboard.drawing.flow.FlowPicture;
 import org.garboard.drawing.flow.PlanCurve;
+import org.garboard.drawing.flow.RunningDiagram;
 import org.garboard.drawing.flow.StreamCurves;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.NamedDrawing;
@@ -19,6 +22,7 @@ import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.flow.attitude.AtSpeed;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.CraftRunning;
 import org.garboard.flow.shadow.Cast;
 import org.garboard.flow.shadow.Shadow;
 import org.garboard.flow.underway.FloatingWater;
@@ -26,10 +30,14 @@ import org.garboard.flow.underway.LayerContour;
 import org.garboard.flow.underway.UnderWay;
 import org.garboard.flow.underway.WaterUnderWay;
 import org.garboard.hull.Hull;
+import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 
 /** Pictures of how the water runs along a boat's bottom, one for each speed. */
 final class TrimPictures {
+    /** Between points of the diagram [kn]. */
+    private static final double STEP = 0.5;
+
     private final JobSource source;
     private final Hull hull;
     private final BottomFeatures features;
@@ -65,6 +73,25 @@ final class TrimPictures {
             }
         }
         return words;
+    }
+
+    /** Trim and wetted lengths against speed, half a knot apart, up to the fastest of these speeds. */
+    List<String> diagram(Path folder, CraftRunning running, List<AtSpeed> speeds) throws OutputRefused {
+        List<RunningDiagram.AtKnots> figures = new ArrayList<>();
+        double most = speeds.get(speeds.size() - 1).speed().knots();
+        for (int i = 1; i <= Math.ceil(most / STEP); i++) {
+            double knots = Math.min(most, i * STEP);
+            Attitude attitude = running.at(new RunningSpeed("", knots, Optional.empty())).middle();
+            Optional<Attitude.Planes> planes = attitude instanceof Attitude.Stepped stepped ? stepped.forward()
+                : attitude instanceof Attitude.Planes each ? Optional.of(each) : Optional.empty();
+            figures.add(new RunningDiagram.AtKnots(knots, attitude.knownTrim().map(Angle::degrees).orElse(Double.NaN),
+                planes.map(Attitude.Planes::wettedKeel).orElse(Double.NaN), planes.map(Attitude.Planes::wettedChine).orElse(Double.NaN)));
+        }
+        DrawnSet set = RunningDiagram.draw("running", source.table().table(), hull, figures, source.job().drawing(), source.job().tableFile(), provenance);
+        for (NamedDrawing drawing : set.drawings()) {
+            new SingleFile(folder.resolve(drawing.fileName()), FlowDrawing.MARK).write(drawing.content());
+        }
+        return set.refusals().stream().map(refusal -> "not drawn: " + refusal.message()).toList();
     }
 
     private FlowPicture picture(AtSpeed each, UnderWay water, String knots) {

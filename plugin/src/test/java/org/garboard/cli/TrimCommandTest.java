@@ -97,6 +97,10 @@ class TrimCommandTest {
         for (String words : List.of("Inner strake", "Outer strake", "stagnation line", "stagnation line at an end of the band", "layer 40 mm", "At 28.0 kn, trim")) {
             assertTrue(drawing.contains(words), words);
         }
+        String diagram = Files.readString(pictures.resolve("running.svg"));
+        for (String words : List.of("TRIM [degrees, bow up]", "WETTED LENGTHS [m]", "keel", "chine")) {
+            assertTrue(diagram.contains(words), words);
+        }
         Files.writeString(pictures.resolve("flow-28.0kn.svg"), "mine");
         Shell refused = Shell.run("trim", job, "--speeds", "28", "--pictures", pictures);
         assertEquals(2, refused.code());

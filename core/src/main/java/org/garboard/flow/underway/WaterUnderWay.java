@@ -44,7 +44,8 @@ public final class WaterUnderWay {
         }
         if (attitude instanceof Attitude.Stepped stepped) {
             return stepped.forward().<UnderWay>map(planes -> new PlaningWater(hull, planes, water, PlaningWater.Aft.STEP))
-                .orElseGet(() -> new UnknownWater("where the water meets the bottom ahead of the first step is not known; measure the wetted keel"));
+                .orElseGet(() -> new UnknownWater(stepped.doubts().isEmpty() ? "where the water meets the bottom ahead of the first step is not known"
+                    : stepped.doubts().get(0)));
         }
         return attitude instanceof Attitude.Floats floats ? afloat(floats) : new UnknownWater(((Attitude.NotKnown) attitude).reason());
     }
