@@ -8,12 +8,15 @@ import org.garboard.craft.TransducerDetails;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.handling.Supports;
+import org.garboard.flow.attitude.CraftRunning;
+import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
 import org.garboard.inside.Inside;
 import org.garboard.inside.LaidInside;
 import org.garboard.mount.Limits;
 import org.garboard.mount.Preference;
 import org.garboard.mount.Surroundings;
+import org.garboard.mount.told.WaterAtSpeed;
 import org.garboard.skin.SurveyedSkin;
 
 /**
@@ -38,7 +41,17 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
     /** Laid on her hull. */
     public Surroundings around(Hull hull) {
         return new Surroundings(hull.foot(), skin.map(told -> told.on(hull)), rooms.map(told -> LaidInside.on(hull, told)), supports,
-            craft.map(Craft::drive));
+            craft.map(Craft::drive), water(hull));
+    }
+
+    /** Along the bottom at each of her speeds; none where nothing is told of her running, or a keel hangs below her bottom. */
+    private List<WaterAtSpeed> water(Hull hull) {
+        if (craft.isEmpty() || hull.skinLine() != 0
+                || !(CraftRunning.of(hull, Optional.empty(), craft.get()) instanceof CraftRunning.Ready ready)) {
+            return List.of();
+        }
+        Water home = new Water(craft.get().water().celsius(), craft.get().water().salinity());
+        return ready.running().profile().stream().map(at -> WaterAtSpeed.of(hull, home, at)).toList();
     }
 
     /** What of it does not lie on or in this hull, each a sentence without its full stop. */

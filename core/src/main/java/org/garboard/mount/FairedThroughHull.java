@@ -3,6 +3,7 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -65,12 +66,14 @@ public record FairedThroughHull() implements Mount {
             + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())) + installation.backing()));
         demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
+        demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, bed -> 0));
+        demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, bed.deadrise())));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
         settled.addAll(SkinAsked.settled(installation, around));
         settled.addAll(RoomAsked.open(around));
         settled.addAll(SupportAsked.open(around));

@@ -14,7 +14,7 @@ public record Limit(double value, Measure measure, String source) {
 
     /** What is measured, and how it is shown to people. */
     public enum Measure {
-        LENGTH("mm", 1000), ANGLE("deg", 180 / Math.PI), DECIBELS("dB", 1), BEAMS("beams", 1), KNOTS("kn", 1);
+        LENGTH("mm", 1000), ANGLE("deg", 180 / Math.PI), DECIBELS("dB", 1), BEAMS("beams", 1), TIMES("times", 1), KNOTS("kn", 1);
 
         private final String unit;
         private final double scale;
@@ -51,6 +51,10 @@ public record Limit(double value, Measure measure, String source) {
 
     static Limit ofBeams(double beams, String source) {
         return new Limit(beams, Measure.BEAMS, source);
+    }
+
+    static Limit ofTimes(double times, String source) {
+        return new Limit(times, Measure.TIMES, source);
     }
 
     static Limit ofKnots(double knots, String source) {

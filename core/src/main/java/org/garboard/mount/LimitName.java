@@ -81,6 +81,15 @@ public enum LimitName {
 
     SKIN_LOSS(Limit.of(InHullRule.LOSS)),
 
+    BEHIND_STAGNATION(Limit.ofBeams(0.1,
+        "our choice, because trim and load, waves and turns move the line where the water meets the bottom by about that much")),
+
+    LAYER_THICKNESS(Limit.ofMillimetres(60,
+        "our choice, set to agree with common practice: a face flush in the skin serves to about 40 to 45 ft at cruise")),
+
+    FACE_CLEAR_OF_LAYER(Limit.ofTimes(1,
+        "our choice, because most of the slow water and the bubbles in it pass below a face where it runs at 0.9 of the outer speed")),
+
     ECHO_LOSS(Limit.ofDecibels(6,
         "our choice, because 6 dB out and back leave seven tenths of the depth that is reached (40 log 0.71 = -6 dB)"));
 

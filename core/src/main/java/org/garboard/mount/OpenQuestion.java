@@ -1,8 +1,5 @@
 package org.garboard.mount;
 
-import java.util.List;
-import java.util.stream.Stream;
-
 /**
  * A question that decides over a place and that is not answered from the table of offsets. It stands
  * on the sheet as NOT KNOWN, to be looked at before cutting.
@@ -39,10 +36,6 @@ public enum OpenQuestion {
     OpenQuestion(String check, String sentence) {
         this.check = check;
         this.sentence = sentence;
-    }
-
-    static List<Check> flow(OpenQuestion... asked) {
-        return Stream.of(asked).map(OpenQuestion::check).toList();
     }
 
     /** Name of the check. */

@@ -1,9 +1,11 @@
 package org.garboard.mount;
 
+import java.util.List;
 import java.util.Optional;
 import org.garboard.craft.Drive;
 import org.garboard.handling.Supports;
 import org.garboard.inside.LaidInside;
+import org.garboard.mount.told.WaterAtSpeed;
 import org.garboard.skin.HullSkin;
 
 /**
@@ -14,12 +16,17 @@ import org.garboard.skin.HullSkin;
  * @param inside what stands behind it
  * @param supports what she rests on or hangs from
  * @param drive what drives her
+ * @param water along the bottom at each of her speeds, slowest first; empty where nothing is told of her running
  */
 public record Surroundings(double foot, Optional<HullSkin> skin, Optional<LaidInside> inside, Optional<Supports> supports,
-                           Optional<Drive> drive) {
+                           Optional<Drive> drive, List<WaterAtSpeed> water) {
     /** Where only the table is told. */
     public static final Surroundings UNTOLD = new Surroundings(Double.NaN, Optional.empty(), Optional.empty(), Optional.empty(),
-        Optional.empty());
+        Optional.empty(), List.of());
+
+    public Surroundings {
+        water = List.copyOf(water);
+    }
 
     /** Whether port and starboard are alike. */
     public boolean isSymmetrical() {
@@ -29,6 +36,6 @@ public record Surroundings(double foot, Optional<HullSkin> skin, Optional<LaidIn
 
     /** The same with what drives her. */
     public Surroundings driven(Drive by) {
-        return new Surroundings(foot, skin, inside, supports, Optional.of(by));
+        return new Surroundings(foot, skin, inside, supports, Optional.of(by), water);
     }
 }

@@ -3,6 +3,7 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.mount.told.DriveAsked;
+import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.SoundAsked;
 
 /**
@@ -44,12 +45,13 @@ public record TransomMount() implements Mount {
             CommonDemands.immersion(limits)));
         demands.addAll(DriveAsked.fromPropeller(installation, around));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, 0, bed -> 0));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(OpenQuestion.flow(OpenQuestion.WET, OpenQuestion.WAKE));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE));
         settled.addAll(DriveAsked.settled(around));
         return settled;
     }

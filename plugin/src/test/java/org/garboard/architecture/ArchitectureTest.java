@@ -160,7 +160,7 @@ class ArchitectureTest {
     static final ArchRule supportsBearOnTheCraft = only("handling", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule mountsKnowCraftAndHull = only("mount", "skin", "inside", "handling", "acoustics", "flow", "finding", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule mountsKnowCraftAndHull = only("mount", "skin", "inside", "handling", "acoustics", "flow", "hydrostatics", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule sitingKnowsMounts = only("siting", "mount", "skin", "inside", "handling", "acoustics", "flow", "finding", "craft", "hull", "offsets", "geometry", "units");

@@ -27,6 +27,7 @@ import org.garboard.units.FixedDecimal;
 public final class SoundAsked {
     /** Sea water at 15 degrees, as the textbook values of the acoustics are taken in. */
     private static final Fluid SEA = new Fluid(1026, 1507);
+    static final double SEA_SPEED = SEA.speed();
 
     private SoundAsked() {
     }
