@@ -83,6 +83,11 @@ public interface HullOffsets {
     /** Where x is measured from: "station 0", or whichever stands there. */
     String origin();
 
+    /** Whether x is measured from a place that is found on the boat, not on a drawing alone. */
+    default boolean isFromPlaceOfBoat() {
+        return false;
+    }
+
     /** What the file is called on a sheet: "table", "take-off". */
     String word();
 

@@ -33,11 +33,12 @@ final class BottomGrid {
         int last = (int) Math.floor(lines.afterEnd() / step + 1e-9);
         int columns = 2 + (int) Math.floor(lines.edge().largestY() / step);
         BottomGrid grid = new BottomGrid(step, first, Math.max(2, last - first + 1), columns);
-        Rows.each(grid.rows, threads, (from, to) -> grid.fill(hull, lines, from, to));
+        UnsureKeel unsure = UnsureKeel.of(hull);
+        Rows.each(grid.rows, threads, (from, to) -> grid.fill(hull, lines, unsure, from, to));
         return grid;
     }
 
-    private void fill(Hull hull, BottomLines lines, int from, int to) {
+    private void fill(Hull hull, BottomLines lines, UnsureKeel unsure, int from, int to) {
         for (int i = from; i < to; i++) {
             double x = x(i);
             double edge = lines.edge().y(x);
@@ -45,7 +46,8 @@ final class BottomGrid {
             int count = Math.max(0, Math.min(columns, 1 + (int) Math.floor(edge / step)));
             hull.heights(x, step, z, i * columns, count);
             int onKeel = hull.skinLine() == 0 ? 0 : Math.max(0, Math.min(count, (int) Math.ceil(lines.keel().y(x) / step - 1e-9)));
-            Arrays.fill(z, i * columns, i * columns + onKeel, Double.NaN);
+            int onUnsure = Math.min(count, (int) Math.floor(unsure.halfBreadth(x) / step + 1e-9) + 1);
+            Arrays.fill(z, i * columns, i * columns + Math.max(onKeel, onUnsure), Double.NaN);
         }
     }
 

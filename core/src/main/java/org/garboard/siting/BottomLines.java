@@ -66,9 +66,14 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
         return new LineTrace(line::y, line::z, hull.firstSection(), hull.bottomEnd());
     }
 
-    /** Height of the skin [m]; NaN off it, and inboard of a rabbet, where a keel hangs. */
+    /** Height of the skin [m]; NaN off it, on a keel where it is unsure, and inboard of a rabbet, where a keel hangs. */
     DoubleBinaryOperator skin(Hull hull) {
-        return hull.skinLine() == 0 ? hull::height
-            : (x, y) -> Math.abs(y) < keel.y(x) - ON_RABBET ? Double.NaN : hull.height(x, y);
+        UnsureKeel unsure = UnsureKeel.of(hull);
+        boolean hangs = hull.skinLine() != 0;
+        return (x, y) -> {
+            double side = Math.abs(y);
+            boolean off = side <= unsure.halfBreadth(x) || hangs && side < keel.y(x) - ON_RABBET;
+            return off ? Double.NaN : hull.height(x, y);
+        };
     }
 }

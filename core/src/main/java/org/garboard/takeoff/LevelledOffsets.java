@@ -83,6 +83,11 @@ public record LevelledOffsets(TakeOff takeOff, AsBlocked asBlocked, String base,
     }
 
     @Override
+    public boolean isFromPlaceOfBoat() {
+        return true;
+    }
+
+    @Override
     public String word() {
         return "take-off";
     }

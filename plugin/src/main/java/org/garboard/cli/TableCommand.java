@@ -18,6 +18,7 @@ import org.garboard.drawing.worksheet.Worksheet;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
+import org.garboard.hull.UnsureStretch;
 import org.garboard.lines.ExpandedSection;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.HullOffsets;
@@ -144,6 +145,7 @@ final class TableCommand implements Callable<Integer> {
         hull.steps().stream().filter(step -> !step.face().isSquare()).forEach(step -> out.println("the step at station " + step.name()
             + " does not run square across: figures of the two stations there, and their sections in a body plan, are of the hull"
             + " cut at that distance, of either length what lies there"));
+        UnsureStretch.of(hull).forEach(stretch -> out.println(stretch.words()));
         if (!table.surface().equals(SkinSurface.OUTSIDE_OF_SKIN)) {
             out.println("girth and deadrise are those of the outside of the skin, drawn from x = "
                 + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m");

@@ -5,6 +5,7 @@ import java.util.List;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.sheets.Figures;
 import org.garboard.lines.DrawnLine.Diagonal;
+import org.garboard.hull.UnsureStretch;
 import org.garboard.units.FixedDecimal;
 
 /** What a reader of the lines must know of them. */
@@ -30,6 +31,7 @@ final class LinesNotes {
         }
         notes.add(surface(task));
         notes.addAll(task.table().remarks());
+        UnsureStretch.of(task.hull()).forEach(stretch -> notes.add(stretch.words()));
         return Notes.numbered("NOTES", notes);
     }
 

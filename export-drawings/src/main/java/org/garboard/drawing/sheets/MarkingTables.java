@@ -58,12 +58,21 @@ final class MarkingTables {
         };
     }
 
+    /** A take-off runs from a place of the boat; a table may place the transom. */
+    private String settled() {
+        double aft = task.hull().foot();
+        return task.table().isFromPlaceOfBoat()
+                ? "By the take-off it lies " + task.figures().length(Math.abs(aft)) + (aft < 0 ? " forward of " : " aft of ") + task.table().origin()
+                    + ", PLAN."
+                : "A row Transom in the table, with the x of its bottom corner, settles it.";
+    }
+
     Notes steps() {
         List<String> steps = new ArrayList<>();
         if (plan.datum() == Datum.END_OF_TABLE) {
             steps.add("NOTHING ON THE BOAT IS KNOWN TO STAND WHERE THE " + task.table().word().toUpperCase(Locale.ROOT)
                     + " ENDS: A is not marked out until whoever drew the " + task.table().word() + " says where it lies on the boat. "
-                    + "Write it here: ____________________  A row Transom in the table, with the x of its bottom corner, settles it.");
+                    + "Write it here: ____________________  " + settled());
         }
         steps.add("Snap the centreline along the keel with a string. A fair keel line is the datum for all marks on it.");
         steps.add("Tape along the keel line from A; mark the others on it in the order of the table.");

@@ -11,6 +11,7 @@ import org.garboard.drawing.sheets.MarkedSite.Standing;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.hull.HullLine;
+import org.garboard.hull.UnsureStretch;
 import org.garboard.mount.Seat;
 import org.garboard.mount.StepChecks;
 import org.garboard.siting.MountSiting;
@@ -110,6 +111,7 @@ final class SitingNotes {
                 + "then NOT KNOWN.");
         notes.add(SurfaceNote.of(task));
         notes.addAll(task.table().remarks());
+        UnsureStretch.of(task.hull()).forEach(stretch -> notes.add(stretch.words()));
     }
 
     /** What tells the ends of the table on the boat, which the table does not place. */
