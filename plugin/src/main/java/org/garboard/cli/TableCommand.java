@@ -16,6 +16,7 @@ import org.garboard.cli.print.TurnsReport;
 import org.garboard.drawing.pdf.SheetPdf;
 import org.garboard.drawing.worksheet.Worksheet;
 import org.garboard.hull.Fit;
+import org.garboard.craft.StrakeOffSkin;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.UnsureStretch;
@@ -146,6 +147,7 @@ final class TableCommand implements Callable<Integer> {
             + " does not run square across: figures of the two stations there, and their sections in a body plan, are of the hull"
             + " cut at that distance, of either length what lies there"));
         UnsureStretch.of(hull).forEach(stretch -> out.println(stretch.words()));
+        StrakeOffSkin.of(table, hull).forEach(strake -> out.println(strake.words()));
         if (!table.surface().equals(SkinSurface.OUTSIDE_OF_SKIN)) {
             out.println("girth and deadrise are those of the outside of the skin, drawn from x = "
                 + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m");

@@ -30,6 +30,7 @@ class DemoJobsTest {
         assertTrue(table.out().contains("Where the transom stands is not fixed."), table.out());
         Shell beyond = Shell.run("site", boat.resolve("job.xml"), "--at", "-7.2,0.3");
         assertEquals(4, beyond.code(), beyond.out() + beyond.err());
+        assertTrue(beyond.out().contains("seat on the skin"), beyond.out());
     }
 
     /** Ahead of the first step, which governs; abaft of it nothing is known, and at a place there that is said. */

@@ -16,6 +16,7 @@ import org.garboard.drawing.layout.Lettering;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.Station;
+import org.garboard.offsets.StrakeEdges;
 import org.garboard.siting.Site;
 
 /**
@@ -27,6 +28,9 @@ final class BodyPlanView {
     private static final String NAME = "BODY PLAN, LOOKING FORWARD";
     /** A title may run so wide over a narrow body plan, in letter heights. */
     private static final double PLAIN_TITLE = 31;
+
+    /** A take-off's points stand at x of their own, nearer to their station than this by any trim of a boat on her blocks [m]. */
+    private static final double SAME_STATION = 0.15;
 
     private final SheetTask task;
     private final Hull hull;
@@ -75,6 +79,10 @@ final class BodyPlanView {
         stations.forEach(station -> shown.add(paper.section(Layer.GRID, station.x(), side)));
         Keel.of(task.table(), hull).ifPresent(keel ->
                 stations.forEach(station -> shown.addAll(paper.cut(Layer.GRID, keel, station.x(), side))));
+        for (StrakeEdges strake : task.table().strakes()) {
+            strake.cuts().stream().filter(cut -> stations.stream().anyMatch(station -> Math.abs(station.x() - cut.x()) < SAME_STATION))
+                    .forEach(cut -> shown.add(paper.cut(Layer.GRID, cut, side)));
+        }
         if (side < 0 && !hull.endsSquare()) {
             shown.addAll(paper.drawn(Layer.GRID, hull.afterEdge(), point -> paper.lookingForward(-point.getY(), point.getZ())));
         }

@@ -15,6 +15,7 @@ import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Step;
+import org.garboard.offsets.StrakeEdges;
 
 /**
  * A hull's places on paper at one scale, bow to the right, the after end of the table at the left.
@@ -99,6 +100,24 @@ public final class HullOnPaper {
         List<Vector3D> cut = keel.cut(x);
         return cut.isEmpty() ? List.of() : List.of(Polyline.open(layer,
                 cut.stream().map(point -> lookingForward(side * point.getY(), point.getZ())).toList()));
+    }
+
+    /** A lifting strake's two edges from the side. */
+    public List<Entity> profile(StrakeEdges strake) {
+        return List.of(Polyline.open(Layer.HULL, strake.cuts().stream().map(cut -> profile(cut.x(), cut.innerZ())).toList()),
+                Polyline.open(Layer.HULL, strake.cuts().stream().map(cut -> profile(cut.x(), cut.outerZ())).toList()));
+    }
+
+    /** A lifting strake at a station: its face, and its outer side up to the skin. */
+    public Polyline cut(Layer layer, StrakeEdges.Cut cut, int side) {
+        double skin = hull.height(cut.x(), cut.outerY());
+        List<Point> points = new ArrayList<>();
+        add(points, lookingForward(side * cut.innerY(), cut.innerZ()));
+        add(points, lookingForward(side * cut.outerY(), cut.outerZ()));
+        if (skin == skin) {
+            add(points, lookingForward(side * cut.outerY(), skin));
+        }
+        return Polyline.open(layer, points);
     }
 
     /** The forward end seen from the side: edge on, or the stem ahead of the first station. */

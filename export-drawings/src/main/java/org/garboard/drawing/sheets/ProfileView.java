@@ -18,6 +18,7 @@ import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Station;
+import org.garboard.offsets.StrakeEdges;
 
 /** The profile from starboard, bow to the right: named lines, stations, water at rest, sites. */
 final class ProfileView {
@@ -58,6 +59,9 @@ final class ProfileView {
             shown.add(paper.profile(keel));
             names.add(new NameColumn.Name(keel.name(), paper.profile(keel.to(), keel.section(keel.to()).z())));
         });
+        for (StrakeEdges strake : task.table().strakes()) {
+            shown.addAll(paper.profile(strake));
+        }
         shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
         shown.addAll(paper.afterEndInProfile());
         shown.addAll(paper.stepsInProfile());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.Locale;
+import org.garboard.craft.StrakeOffSkin;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.pdf.Face;
@@ -112,6 +113,7 @@ final class SitingNotes {
         notes.add(SurfaceNote.of(task));
         notes.addAll(task.table().remarks());
         UnsureStretch.of(task.hull()).forEach(stretch -> notes.add(stretch.words()));
+        StrakeOffSkin.of(task.table(), task.hull()).forEach(strake -> notes.add(strake.words()));
     }
 
     /** What tells the ends of the table on the boat, which the table does not place. */

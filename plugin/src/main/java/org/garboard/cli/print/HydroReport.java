@@ -87,7 +87,8 @@ public final class HydroReport {
         out.println(table.title());
         out.println("to the outside of the skin, from x = " + FixedDecimal.format(hull.forwardEnd(), 3) + " m to "
             + FixedDecimal.format(hull.afterEnd(), 3) + " m aft of " + table.origin() + ", closed by " + closing() + "; "
-            + Keel.of(table, hull).map(this::keel).orElse("no appendages"));
+            + Keel.of(table, hull).map(this::keel).orElse("no appendages")
+            + (table.strakes().isEmpty() ? "" : "; strakes are not counted"));
         out.println("water of " + FixedDecimal.format(density, 1) + " kg/m3; trim " + FixedDecimal.format(water.trim().degrees(), 2)
             + " deg bow-up, the waterline's height taken at x = " + FixedDecimal.format(water.about(), 3) + " m");
         out.println();
