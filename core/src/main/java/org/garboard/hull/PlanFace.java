@@ -6,7 +6,7 @@ package org.garboard.hull;
  */
 public final class PlanFace implements EndFace {
     /** So near the side of a notch a place is on it [m]: what lines along a buttock may stray by. */
-    private static final double ON_NOTCH = 1e-8;
+    private static final double ON_NOTCH = 1e-10;
 
     private final double[] y;
     private final double[] x;
