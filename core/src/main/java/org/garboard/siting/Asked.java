@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.List;
 import org.garboard.hull.Hull;
+import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Verdict;
@@ -9,17 +10,18 @@ import org.garboard.mount.Verdict;
 /** All that is asked of every place for one mount; owns its array. */
 final class Asked {
     private final Demand[] demands;
+    private final List<Check> settled;
     private final boolean refused;
 
-    private Asked(Demand[] demands, boolean refused) {
+    private Asked(Demand[] demands, List<Check> settled) {
         this.demands = demands;
-        this.refused = refused;
+        this.settled = settled;
+        this.refused = settled.stream().anyMatch(check -> check.verdict() == Verdict.NOT_MET);
     }
 
     static Asked of(Hull hull, SitingTask task, Mount mount) {
         List<Demand> demands = Demands.of(hull, task, mount);
-        return new Asked(demands.toArray(Demand[]::new),
-            task.settled(mount).stream().anyMatch(check -> check.verdict() == Verdict.NOT_MET));
+        return new Asked(demands.toArray(Demand[]::new), task.settled(mount));
     }
 
     int count() {
@@ -28,6 +30,11 @@ final class Asked {
 
     Demand demand(int i) {
         return demands[i];
+    }
+
+    /** What is the same for every place. */
+    List<Check> settled() {
+        return settled;
     }
 
     /** Whether the mount is refused wherever it is put. */

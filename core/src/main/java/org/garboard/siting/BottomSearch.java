@@ -37,7 +37,7 @@ final class BottomSearch {
         for (Sides side : sides(mount)) {
             Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
             Suitability suitability = suitability(mount, ground, asked);
-            SiteFinder finder = new SiteFinder(hull, grid, suitability, mount, task.mark(), new PlaceChecks(hull, ground, task, mount));
+            SiteFinder finder = new SiteFinder(hull, grid, suitability, mount, task.mark(), new PlaceChecks(hull, ground, task, mount, asked));
             List<Region> here = new ArrayList<>();
             for (FeasiblePart part : parts(mount, suitability)) {
                 Optional<Site> site = here.size() < REGIONS_KEPT ? finder.best(part) : Optional.empty();

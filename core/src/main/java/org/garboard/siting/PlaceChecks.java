@@ -20,25 +20,26 @@ final class PlaceChecks {
         "This mount sits athwart the keel line: it has no place beside it; ask at y = 0.";
 
     private final Hull hull;
-    private final SitingTask task;
     private final Mount mount;
     private static final String OFF_TRANSOM =
         "This mount hangs on the lower edge of the transom: ask at x = ";
     /** A place asked about is taken to be on the transom's edge within this [m]: our choice, a finger's breadth. */
     private static final double ON_TRANSOM = 0.02;
 
-    private final List<Demand> demands;
-    private final List<Check> settled;
+    private final Asked asked;
     private final MeasuredBed bed;
     private final Ground ground;
 
     PlaceChecks(Hull hull, Ground ground, SitingTask task, Mount mount) {
+        this(hull, ground, task, mount, Asked.of(hull, task, mount));
+    }
+
+    /** Where what is asked has been made already: its tables are dear. */
+    PlaceChecks(Hull hull, Ground ground, SitingTask task, Mount mount, Asked asked) {
         this.hull = hull;
         this.mount = mount;
-        this.task = task;
         this.ground = ground;
-        this.demands = Demands.of(hull, task, mount);
-        this.settled = task.settled(mount);
+        this.asked = asked;
         this.bed = Beds.fine(ground, mount, task.installation());
     }
 
@@ -58,10 +59,11 @@ final class PlaceChecks {
         boolean measured = astray.isEmpty() && bed.measure(x, Math.abs(y));
         List<Check> checks = new ArrayList<>();
         checks.add(seatCheck(measured, astray.isEmpty() ? OFF_SKIN : astray));
-        for (Demand demand : demands) {
+        for (int i = 0; i < asked.count(); i++) {
+            Demand demand = asked.demand(i);
             checks.add(measured ? named(demand.check(bed), demand) : demand.unmeasured("Not measured: the footprint finds no seat here."));
         }
-        checks.addAll(settled);
+        checks.addAll(asked.settled());
         return new Site(mount, x, y, hull.height(x, y), hull.girth(x, y),
             measured ? bed.deadrise() : Double.NaN, measured ? bed.slope() : Double.NaN, checks, Optional.empty());
     }
@@ -92,11 +94,11 @@ final class PlaceChecks {
 
     /** Whether every check that can be made is met at a place. */
     boolean serves(double x, double y) {
-        if (settled.stream().anyMatch(check -> check.verdict() == Verdict.NOT_MET) || !bed.measure(x, Math.abs(y))) {
+        if (asked.refused() || !bed.measure(x, Math.abs(y))) {
             return false;
         }
-        for (Demand demand : demands) {
-            if (!demand.allows(bed)) {
+        for (int i = 0; i < asked.count(); i++) {
+            if (!asked.demand(i).allows(bed)) {
                 return false;
             }
         }
