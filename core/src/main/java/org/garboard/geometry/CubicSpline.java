@@ -71,7 +71,7 @@ public final class CubicSpline {
     }
 
     public double value(double t) {
-        return derivative(0, t);
+        return knots.value(poles, t);
     }
 
     /** Derivative of an order from 0 to 3; beyond the ends the end's cubic goes on. */

@@ -115,6 +115,25 @@ public final class KnotVector {
     }
 
     /**
+     * Value at t of the spline with given poles, by de Boor's mixing of neighbours (de Boor 1972, from memory);
+     * beyond the ends the end's cubic goes on. Allocates nothing.
+     */
+    double value(double[] poles, double t) {
+        int cell = cell(t);
+        double a = mixed(poles[cell], poles[cell + 1], t, cell + 1, 3);
+        double b = mixed(poles[cell + 1], poles[cell + 2], t, cell + 2, 3);
+        double c = mixed(poles[cell + 2], poles[cell + 3], t, cell + 3, 3);
+        double d = mixed(a, b, t, cell + 2, 2);
+        return mixed(d, mixed(b, c, t, cell + 3, 2), t, cell + 3, 1);
+    }
+
+    /** Between two values as t lies between two knots so many apart. */
+    private double mixed(double one, double other, double t, int knot, int apart) {
+        double share = (t - knots[knot]) / (knots[knot + apart] - knots[knot]);
+        return one + share * (other - one);
+    }
+
+    /**
      * Values and derivatives of the four basis functions that live on a cell.
      *
      * @param cell the cell, whose first function has the same index

@@ -27,17 +27,42 @@ public sealed interface EndFace permits PlanFace, StemFace, TransomFace {
     default double end(DoubleUnaryOperator y, DoubleUnaryOperator z) {
         double low = least();
         double high = most();
-        if (high <= x(y.applyAsDouble(high), z.applyAsDouble(high))) {
+        double atHigh = low == high ? 0 : shortOf(high, y, z);
+        if (atHigh >= 0) {
             return high;
         }
-        for (double middle = 0.5 * (low + high); middle > low && middle < high; middle = 0.5 * (low + high)) {
-            if (middle <= x(y.applyAsDouble(middle), z.applyAsDouble(middle))) {
-                low = middle;
+        double atLow = shortOf(low, y, z);
+        boolean byHalves = false;
+        for (double next = between(low, high, atLow, atHigh, byHalves); next > low && next < high;
+                next = between(low, high, atLow, atHigh, byHalves)) {
+            double width = high - low;
+            double at = shortOf(next, y, z);
+            if (at >= 0) {
+                low = next;
+                atLow = at;
             } else {
-                high = middle;
+                high = next;
+                atHigh = at;
             }
+            byHalves = !byHalves && high - low > 0.5 * width;
         }
         return low;
+    }
+
+    /** By how much a line at x falls short of the face there [m]; negative beyond it. */
+    private double shortOf(double x, DoubleUnaryOperator y, DoubleUnaryOperator z) {
+        return x(y.applyAsDouble(x), z.applyAsDouble(x)) - x;
+    }
+
+    /** Where a straight line would be nothing, an ulp or two farther so that the far end comes near as well; or the middle. */
+    private static double between(double low, double high, double atLow, double atHigh, boolean byHalves) {
+        double middle = 0.5 * (low + high);
+        if (byHalves || !(atLow > 0) || high - low < 8 * Math.ulp(middle)) {
+            return middle;
+        }
+        double straight = low + (high - low) * atLow / (atLow - atHigh);
+        double beyond = straight + 2 * Math.ulp(middle) * (straight - low < high - straight ? 1 : -1);
+        return beyond > low && beyond < high ? beyond : middle;
     }
 
     /** Whether it stands square across, at one x. */

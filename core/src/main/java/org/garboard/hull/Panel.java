@@ -143,7 +143,7 @@ public final class Panel {
 
     /** The same of a point of it. */
     boolean isSkin(double x, double y, double z) {
-        return x > fore.x(y, z) && x <= aft.x(y, z);
+        return (x > fore.most() || x > fore.x(y, z)) && (x <= aft.least() || x <= aft.x(y, z));
     }
 
     PanelCells cells() {

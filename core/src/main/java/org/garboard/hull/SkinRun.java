@@ -31,6 +31,10 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
         if (!(x >= panel.knotsAlong().start() && x <= panel.knotsAlong().end())) {
             return runs;
         }
+        if (x > panel.fore().most() && x <= panel.aft().least()) {
+            runs.add(new SkinRun(panel, x, 0, 1));
+            return runs;
+        }
         PanelSection section = new PanelSection(panel, x);
         double[] looks = looks(panel, section, x);
         double start = isSkin(panel, section, x, 0) ? 0 : Double.NaN;
@@ -80,7 +84,9 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
     private static double margin(Panel panel, PanelSection section, double x, double v) {
         double y = section.value(Coordinate.Y, v);
         double z = section.value(Coordinate.Z, v);
-        return Math.min(x - panel.fore().x(y, z), panel.aft().x(y, z) - x);
+        double abaft = x > panel.fore().most() ? Double.POSITIVE_INFINITY : x - panel.fore().x(y, z);
+        double ahead = x <= panel.aft().least() ? Double.POSITIVE_INFINITY : panel.aft().x(y, z) - x;
+        return Math.min(abaft, ahead);
     }
 
     /** By thirds, until its margin has the other sign or the stretch is nothing. */
