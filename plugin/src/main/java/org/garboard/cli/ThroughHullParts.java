@@ -20,6 +20,7 @@ import org.garboard.meshfile.ObjFile;
 import org.garboard.meshfile.StlFile;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.siting.Site;
+import org.garboard.skin.FittingRule;
 
 /** The parts of the advised site where its mount goes through the skin: solids and cut files, or why there are none. */
 final class ThroughHullParts {
@@ -38,12 +39,23 @@ final class ThroughHullParts {
             .map(siting -> siting.sites().get(0));
         if (site.isPresent()) {
             try {
+                requireNoSleeve(hull, decided.job());
                 parts.write(FlushCut.cut(hull, decided.job().transducer(), wish(hull, decided.job(), site.get()), site.get().x(), site.get().y()));
             } catch (CannotBeBuilt refusal) {
                 parts.refusals.add(new SheetRefusal("cutout (flush through-hull)", refusal.reason(), refusal.remedy()));
             }
         }
         return parts;
+    }
+
+    /** A hole without the sleeve's room in it would bring the two metals together. */
+    private static void requireNoSleeve(Hull hull, Job job) throws CannotBeBuilt {
+        Optional<FittingRule> rule = job.particulars().skin()
+            .map(skin -> new FittingRule(skin.on(hull), job.particulars().transducer().housing(), job.transducer().stemDiameter()));
+        if (rule.isPresent() && rule.get().needsSleeve()) {
+            throw new CannotBeBuilt("the metal housing needs an isolating sleeve in this metal hull, and the cutout is drawn without one",
+                "a plastic housing, or a cutout drawn to the sleeve that the yard makes");
+        }
     }
 
     /** A maker tells the stem from the flange that beds on the skin: the body's height of it is not above the body. */

@@ -86,6 +86,17 @@ class RunCommandTest {
         assertTrue(names().stream().noneMatch(name -> name.endsWith(".stl")), names().toString());
     }
 
+    /** The cutout of a bronze housing in aluminium would want a sleeve's room; none is drawn without. */
+    @Test
+    void drawsNoCutoutThatBringsTwoMetalsTogether() throws IOException {
+        String job = Files.readString(task.job()).replace("<drawing>", "<skin material=\"aluminium\"/><drawing>");
+        Files.writeString(task.job(), job.replaceAll("(<stem-diameter)", "<housing>bronze</housing>$1"));
+        Shell shell = run();
+        assertEquals(4, shell.code(), shell.out());
+        assertTrue(shell.err().contains("needs an isolating sleeve in this metal hull"), shell.err() + shell.out());
+        assertTrue(names().stream().noneMatch(name -> name.startsWith("hull-cutout")), names().toString());
+    }
+
     @Test
     void recordListsEveryFileWithItsHashAndIsValid() throws Exception {
         run();
