@@ -24,6 +24,20 @@ public record Region(List<PlanPoint> outline, List<List<PlanPoint>> holes, doubl
         holes = holes.stream().map(List::copyOf).toList();
     }
 
+    /** Whether a place in plan lies within the outline: a line from it outboard crosses it an odd number of times. */
+    public boolean surrounds(double x, double y) {
+        boolean within = false;
+        for (int i = 0; i < outline.size(); i++) {
+            PlanPoint one = outline.get(i);
+            PlanPoint other = outline.get((i + 1) % outline.size());
+            if (one.x() > x != other.x() > x) {
+                double at = one.y() + (other.y() - one.y()) * (x - one.x()) / (other.x() - one.x());
+                within ^= at > y;
+            }
+        }
+        return within;
+    }
+
     /** The same, drawn to starboard, on the side where it is. */
     Region on(Sides side) {
         return new Region(side == Sides.PORT ? mirrored(outline) : outline,

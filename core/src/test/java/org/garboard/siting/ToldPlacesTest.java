@@ -71,6 +71,12 @@ class ToldPlacesTest {
         assertEquals(Verdict.MET, check(Siting.at(HULL, task, Boats.FLUSH, 3, 0.4), "slings").verdict());
         assertEquals(160, check(Siting.at(HULL, task, Boats.FLUSH, 3, -0.7), "slings").demand(), 1e-6);
         MountSiting siting = Siting.search(HULL, task, 2).get(0);
+        for (Site site : siting.sites()) {
+            assertEquals(1, siting.regions().stream().filter(region -> region.surrounds(site.x(), site.y())).count(), "one region holds " + site.x());
+        }
+        Region square = new Region(List.of(new PlanPoint(0, 0), new PlanPoint(2, 0), new PlanPoint(2, 1), new PlanPoint(0, 1)), List.of(), 2);
+        assertTrue(square.surrounds(1, 0.5));
+        assertFalse(square.surrounds(1, 1.5) || square.surrounds(1, -0.5) || square.surrounds(3, 0.5) || square.surrounds(-1, 0.5));
         for (Region region : siting.regions()) {
             boolean across = region.outline().stream().anyMatch(point -> point.x() > 2.1 && point.x() < 4.9 && point.y() < -0.26 && point.y() > -0.58);
             assertFalse(region.sides() == Sides.PORT && across, region.toString());

@@ -35,8 +35,9 @@ public final class SiteReport {
     public void print(MountSiting siting) {
         heading(siting.mount());
         for (int i = 0; i < siting.sites().size(); i++) {
-            print(siting.sites().get(i), "Site " + (i + 1), "region of "
-                + FixedDecimal.format(siting.regions().get(i).area(), 2) + " m2 a side");
+            Site site = siting.sites().get(i);
+            print(site, "Site " + (i + 1), siting.regions().stream().filter(region -> region.surrounds(site.x(), site.y())).findFirst()
+                .map(region -> "region of " + FixedDecimal.format(region.area(), 2) + " m2 a side").orElse("a narrow region"));
         }
         siting.nearest().ifPresent(site -> print(site, "No site. Nearest", "not met"));
         List<Site> places = Stream.concat(siting.sites().stream(), siting.nearest().stream()).toList();
