@@ -74,6 +74,18 @@ public final class CubicSpline {
         return knots.value(poles, t);
     }
 
+    /** Least and most value at the ends and at so many even places between. */
+    public double[] reach(int looks) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= looks; i++) {
+            double at = value(i == looks ? knots.end() : knots.start() + (knots.end() - knots.start()) * i / looks);
+            low = Math.min(low, at);
+            high = Math.max(high, at);
+        }
+        return new double[] {low, high};
+    }
+
     /** Derivative of an order from 0 to 3; beyond the ends the end's cubic goes on. */
     public double derivative(int order, double t) {
         int cell = knots.cell(t);

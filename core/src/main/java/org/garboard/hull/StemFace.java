@@ -30,13 +30,9 @@ public final class StemFace implements EndFace {
         this.lowest = profile.knots().start();
         this.highest = profile.knots().end();
         this.halfSiding = halfSiding;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i <= LOOKS; i++) {
-            double at = profile.value(i == LOOKS ? highest : lowest + (highest - lowest) * i / LOOKS);
-            low = Math.min(low, at);
-            high = Math.max(high, at);
-        }
+        double[] reach = profile.reach(LOOKS);
+        double low = reach[0];
+        double high = reach[1];
         double margin = MARGIN * (first - low);
         this.foremost = low;
         this.first = first;

@@ -28,13 +28,9 @@ public final class TransomFace implements EndFace {
         this.lowest = profile.knots().start();
         this.highest = profile.knots().end();
         this.perSquare = perSquare;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i <= LOOKS; i++) {
-            double at = profile(lowest + (highest - lowest) * i / LOOKS);
-            low = Math.min(low, at);
-            high = Math.max(high, at);
-        }
+        double[] reach = profile.reach(LOOKS);
+        double low = reach[0];
+        double high = reach[1];
         double foremost = low - perSquare * widest * widest;
         // the skin between its lines may swell a little past them, and so a little past the face's own ends
         double margin = MARGIN * (high - foremost);

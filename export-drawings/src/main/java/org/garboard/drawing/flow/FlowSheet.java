@@ -5,13 +5,11 @@ import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
-import org.garboard.drawing.sheets.SheetContent;
+import org.garboard.drawing.sheets.WholeHull;
+import org.garboard.hull.Hull;
 
 /** The bottom plan with the flow, a legend and notes. */
-final class FlowSheet implements SheetContent {
-
-    /** A hull drawn shorter than this [mm] shows no lines: our choice. */
-    private static final double SHORTEST_HULL = 80;
+final class FlowSheet implements WholeHull {
 
     private final FlowTask task;
 
@@ -41,13 +39,8 @@ final class FlowSheet implements SheetContent {
     }
 
     @Override
-    public double longest() {
-        return task.hull().afterEnd() - task.hull().forwardEnd();
-    }
-
-    @Override
-    public double shortestDrawn() {
-        return SHORTEST_HULL;
+    public Hull hull() {
+        return task.hull();
     }
 
     @Override

@@ -6,14 +6,12 @@ import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
-import org.garboard.drawing.sheets.SheetContent;
+import org.garboard.drawing.sheets.WholeHull;
+import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Projection;
 
 /** The lines drawing: profile, half-breadth plan and body plan. */
-final class LinesSheet implements SheetContent {
-
-    /** A hull drawn shorter than this [mm] shows no lines: our choice. */
-    private static final double SHORTEST_HULL = 80;
+final class LinesSheet implements WholeHull {
 
     private final LinesTask task;
 
@@ -43,13 +41,8 @@ final class LinesSheet implements SheetContent {
     }
 
     @Override
-    public double longest() {
-        return task.hull().afterEnd() - task.hull().forwardEnd();
-    }
-
-    @Override
-    public double shortestDrawn() {
-        return SHORTEST_HULL;
+    public Hull hull() {
+        return task.hull();
     }
 
     @Override

@@ -7,12 +7,10 @@ import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
+import org.garboard.hull.Hull;
 
 /** Sheet 1: where the transducer goes, and why there. */
-final class SitingSheet implements SheetContent {
-
-    /** A hull drawn shorter than this [mm] shows no site: our choice. */
-    private static final double SHORTEST_HULL = 80;
+final class SitingSheet implements WholeHull {
 
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
 
@@ -46,13 +44,8 @@ final class SitingSheet implements SheetContent {
     }
 
     @Override
-    public double longest() {
-        return task.hull().afterEnd() - task.hull().forwardEnd();
-    }
-
-    @Override
-    public double shortestDrawn() {
-        return SHORTEST_HULL;
+    public Hull hull() {
+        return task.hull();
     }
 
     @Override

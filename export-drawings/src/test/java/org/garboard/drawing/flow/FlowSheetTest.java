@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,12 +16,10 @@ import org.garboard.craft.Sides;
 import org.garboard.drawing.Flattened;
 import org.garboard.drawing.Hatch;
 import org.garboard.drawing.Layer;
-import org.garboard.drawing.OutsideReader;
+import org.garboard.drawing.DrawnFiles;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.SheetClearance;
 import org.garboard.drawing.Text;
-import org.garboard.drawing.dxf.EzdxfAudit;
-import org.garboard.drawing.dxf.SheetDxfRules;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.lines.LinesBoats;
 import org.garboard.drawing.sheets.DrawnSet;
@@ -131,23 +127,7 @@ class FlowSheetTest {
 
     @Test
     void exact_fileKeepsEveryRuleAndOutsideReadersTakeIt(@TempDir Path folder) throws IOException {
-        byte[] dxf = drawn(SheetFormat.DXF);
-        assertEquals(List.of(), SheetDxfRules.broken(dxf));
-        byte[] svg = drawn(SheetFormat.SVG);
-        for (byte[] file : List.of(dxf, svg)) {
-            String beginning = new String(file, StandardCharsets.UTF_8).substring(0, 1000);
-            assertTrue(beginning.contains(FlowDrawing.MARK), beginning);
-        }
-        OutsideReader.EZDXF.require();
-        OutsideReader.XMLLINT.require();
-        OutsideReader.RSVG.require();
-        Path file = folder.resolve("flow.dxf");
-        Files.write(file, dxf);
-        EzdxfAudit.assertClean(file);
-        Path drawing = folder.resolve("flow.svg");
-        Files.write(drawing, svg);
-        assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.XMLLINT.run(List.of("--noout", "--nonet", drawing.toString())));
-        assertEquals(0, OutsideReader.RSVG.run(List.of("-o", drawing + ".png", drawing.toString())).exit());
+        DrawnFiles.assertTaken(folder, "flow", FlowDrawing.MARK, drawn(SheetFormat.DXF), drawn(SheetFormat.SVG));
     }
 
     private static byte[] drawn(SheetFormat format) {

@@ -5,22 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.garboard.drawing.Flattened;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
-import org.garboard.drawing.OutsideReader;
+import org.garboard.drawing.DrawnFiles;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.SheetClearance;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
-import org.garboard.drawing.dxf.EzdxfAudit;
-import org.garboard.drawing.dxf.SheetDxfRules;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.Provenance;
@@ -153,23 +149,7 @@ class LinesSheetTest {
 
     @Test
     void exact_fileKeepsEveryRuleAndOutsideReadersTakeIt(@TempDir Path folder) throws IOException {
-        byte[] dxf = drawn(SheetFormat.DXF);
-        assertEquals(List.of(), SheetDxfRules.broken(dxf));
-        byte[] svg = drawn(SheetFormat.SVG);
-        for (byte[] file : List.of(dxf, svg)) {
-            String beginning = new String(file, StandardCharsets.UTF_8).substring(0, 1000);
-            assertTrue(beginning.contains(LinesDrawing.MARK), beginning);
-        }
-        OutsideReader.EZDXF.require();
-        OutsideReader.XMLLINT.require();
-        OutsideReader.RSVG.require();
-        Path file = folder.resolve("lines.dxf");
-        Files.write(file, dxf);
-        EzdxfAudit.assertClean(file);
-        Path picture = folder.resolve("lines.svg");
-        Files.write(picture, svg);
-        assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.XMLLINT.run(List.of("--noout", "--nonet", picture.toString())));
-        assertEquals(0, OutsideReader.RSVG.run(List.of("-o", picture + ".png", picture.toString())).exit());
+        DrawnFiles.assertTaken(folder, "lines", LinesDrawing.MARK, drawn(SheetFormat.DXF), drawn(SheetFormat.SVG));
     }
 
     private static byte[] drawn(SheetFormat format) {
