@@ -1,6 +1,8 @@
 package org.garboard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -51,13 +55,44 @@ class BuiltFolderIT {
 
     @Test
     void startsWhenItsOwnFolderHasBlanksInItsName() throws Exception {
-        Path copy = folder.resolve("gar board");
+        Path copy = copied("gar board");
+        assertEquals(0, BuiltFolder.run(folder, Map.of(), copy.resolve("bin/garboard"), "--version").code());
+    }
+
+    /** Asked to use the archive or not to start at all, the runtime starts; once a jar is touched it does not, until the next start. */
+    @Test
+    void startsFromAnArchiveOfItsClasses() throws Exception {
+        Path copy = copied("moved");
+        Path launcher = copy.resolve("bin/garboard");
+        assertEquals(0, BuiltFolder.run(folder, Map.of(), launcher, "--version").code());
+        assertEquals(0, fromArchive(copy).code());
+        byte[] first = Files.readAllBytes(copy.resolve("start/classes.of"));
+        try (Stream<Path> jars = Files.list(copy.resolve("lib"))) {
+            Files.setLastModifiedTime(jars.sorted().findFirst().orElseThrow(), FileTime.fromMillis(1_000_000_000_000L));
+        }
+        assertNotEquals(0, fromArchive(copy).code());
+        assertEquals(0, BuiltFolder.run(folder, Map.of(), launcher, "--version").code());
+        assertEquals(0, fromArchive(copy).code());
+        assertFalse(Arrays.equals(first, Files.readAllBytes(copy.resolve("start/classes.of"))));
+        try (Stream<Path> left = Files.list(copy.resolve("start"))) {
+            assertEquals(List.of("classes.jsa", "classes.lst", "classes.of"), left.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    private Shell fromArchive(Path home) throws IOException, InterruptedException {
+        return BuiltFolder.run(folder, Map.of(), Path.of(System.getProperty("java.home"), "bin", "java"), "-Xshare:on",
+            "-XX:SharedArchiveFile=" + home.resolve("start/classes.jsa"), "-XX:+UseSerialGC", "-cp", home + "/lib/*",
+            Garboard.class.getName(), "--version");
+    }
+
+    private Path copied(String name) throws IOException {
+        Path copy = folder.resolve(name);
         try (Stream<Path> files = Files.walk(BuiltFolder.HOME)) {
             for (Path file : files.toList()) {
                 Files.copy(file, copy.resolve(BuiltFolder.HOME.relativize(file)), StandardCopyOption.COPY_ATTRIBUTES);
             }
         }
-        assertEquals(0, BuiltFolder.run(folder, Map.of(), copy.resolve("bin/garboard"), "--version").code());
+        return copy;
     }
 
     @Test
