@@ -12,8 +12,13 @@ import org.garboard.hydrostatics.WaterSurface;
 final class WetGirth {
     /** Chords in each cell of a panel across; they only share out the girth, the corners lie on the skin itself. */
     private static final int CHORDS = 8;
-    /** A keel so little out of the water is at its surface [m]. */
+    /** Skin so little out of the water is at its surface [m]. */
     private static final double AT_SURFACE = 1e-7;
+    /**
+     * A keel so little out of the water beside wet skin is at the surface too [m]: where a keel fades, rounding draws its
+     * bottom that much higher than its top. Our choice, more than tables round by and far less than a panel's side.
+     */
+    private static final double KEEL_AT_SURFACE = 5e-3;
 
     private final List<Panel> panels;
     private final WaterSurface water;
@@ -71,6 +76,7 @@ final class WetGirth {
         double level = water.at(x);
         double girth = 0;
         double[] last = null;
+        boolean wet = false;
         boolean out = false;
         for (int p = 0; p < panels.size(); p++) {
             KnotVector across = panels.get(p).knotsAcross();
@@ -106,11 +112,12 @@ final class WetGirth {
                     }
                     continue;
                 }
-                if (last == null && place[1] >= level) {
-                    dryKeel(p, v, place[1] - level);
+                wet |= place[1] < level;
+                if (!wet && place[1] > level + KEEL_AT_SURFACE) {
+                    dry(here, level);
                     return;
                 }
-                if (place[1] >= level) {
+                if (wet && place[1] >= level) {
                     samples.add(crossing(last, here, level));
                     out = true;
                     continue;
@@ -150,12 +157,16 @@ final class WetGirth {
         return on;
     }
 
-    private void dryKeel(int panel, double v, double above) {
-        samples.add(new double[] {panel, v, 0, place[0], place[1]});
+    /** No girth: the section shrinks to the keel, which is at the surface unless the skin is out of the water from the first. */
+    private void dry(double[] here, double level) {
+        boolean fromTheFirst = samples.isEmpty();
+        double[] keel = fromTheFirst ? here : samples.get(0);
+        samples.clear();
+        samples.add(new double[] {keel[0], keel[1], 0, keel[3], keel[4]});
         Arrays.fill(knuckles, 1, knuckles.length, Double.POSITIVE_INFINITY);
-        if (above > AT_SURFACE) {
+        if (fromTheFirst) {
             fault = String.format(Locale.ROOT, "at x = %.3f m the keel is %.3f m out of the water, between places where the hull is in it",
-                x, above);
+                x, here[4] - level);
         }
     }
 

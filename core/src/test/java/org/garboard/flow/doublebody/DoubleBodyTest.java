@@ -266,6 +266,31 @@ class DoubleBodyTest {
         assertEquals(1, volume(mesh.panels(), mesh.columns() * mesh.rows()) / afloat.volume(), 3e-3);
     }
 
+    /** A V bottom with a box keel that grows from x = 2 aft; ahead of there the spline through its top swings below its bottom. */
+    private static Hull fadingKeel(double slope) {
+        return Hull.through(new Forms(0, Forms.even(0, 8, 17)).keel(x -> rise(x)).halfSiding(x -> 0.06)
+            .named(LineKind.KEEL_TOP, "Top of keel", x -> 0.06, x -> rise(x) + Math.min(0.35, slope * Math.max(0, x - 2)))
+            .named(LineKind.CHINE, "Chine", x -> 0.06 + breadth(x), x -> rise(x) + Math.min(0.35, slope * Math.max(0, x - 2)) + 0.25 * breadth(x))
+            .named(LineKind.SHEER, "Sheer", x -> 0.06 + 1.1 * breadth(x), x -> rise(x) + 1.2).table());
+    }
+
+    /** The forward end of the wet part then is at the keel's top. */
+    @ParameterizedTest
+    @CsvSource({"0.09, 0", "0.10, 0", "0.12, -0.5", "0.12, 0.5", "0.3, 0"})
+    void law_aKeelDrawnAHairInsideOutIsMeshed(double level, double trim) {
+        Hull hull = fadingKeel(0.03);
+        WaterSurface water = new WaterSurface(level, 2, Angle.ofDegrees(trim));
+        HullMesh mesh = assertInstanceOf(HullMesh.class, HullMesh.of(hull, water, new MeshWish(80, 16, Stern.CLOSED)));
+        assertEquals(1, volume(mesh.panels(), mesh.columns() * mesh.rows()) / afloat(hull, water).volume(), 3e-3);
+        assertEquals(0, endwise(mesh.panels()), 1e-6, "closed");
+    }
+
+    @Test
+    void aKeelWellOutOfTheWaterBesideWetSkinIsNamed() {
+        assertEquals("at x = 1.694 m the keel is 0.024 m out of the water, between places where the hull is in it",
+            reason(fadingKeel(0.6), WaterSurface.level(0.09), new MeshWish(20, 8, Stern.CLOSED)));
+    }
+
     @Test
     void threadsChangeNoBit() {
         MeshWish wish = MeshWish.atMost(600, Stern.STRAIGHT_RUN);
