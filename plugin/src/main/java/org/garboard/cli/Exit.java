@@ -1,20 +1,30 @@
 package org.garboard.cli;
 
+import org.garboard.session.Session;
+
 /** How a command ended. */
 enum Exit {
     /** Done. */
-    DONE,
+    DONE(0),
     /** The program itself is at fault. */
-    PROGRAM,
+    PROGRAM(1),
     /** Wrong usage. */
-    USAGE,
+    USAGE(2),
     /** An input file is at fault. */
-    INPUT,
+    INPUT(3),
     /** The input is sound and the answer is no. */
-    NO;
+    NO(4),
+    /** Given up because a session was told so. */
+    CANCELLED(Session.CANCELLED);
 
-    /** As the shell sees it, 0 to 4. */
+    private final int code;
+
+    Exit(int code) {
+        this.code = code;
+    }
+
+    /** As the shell sees it. */
     int code() {
-        return ordinal();
+        return code;
     }
 }

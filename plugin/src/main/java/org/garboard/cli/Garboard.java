@@ -6,7 +6,12 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import org.garboard.cli.files.InputFault;
+import org.garboard.cli.files.TableSource;
+import org.garboard.hull.Fit;
+import org.garboard.hull.Hull;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,10 +37,28 @@ import picocli.CommandLine;
         "  3  an input file is at fault",
         "  4  the input is sound and the answer is no"},
     subcommands = {
-        TableCommand.class, ProbeCommand.class, LinesCommand.class, HydroCommand.class, TrimCommand.class, SiteCommand.class, RunCommand.class})
+        TableCommand.class, ProbeCommand.class, LinesCommand.class, HydroCommand.class, TrimCommand.class, SiteCommand.class, RunCommand.class, SessionCommand.class})
 public final class Garboard implements Runnable {
     @Spec
     private CommandSpec spec;
+
+    private final Hulls hulls;
+    private final Consumer<String> progress;
+
+    /**
+     * The program with what it keeps between command lines.
+     *
+     * @param progress is told what is being done
+     */
+    Garboard(Hulls hulls, Consumer<String> progress) {
+        this.hulls = hulls;
+        this.progress = progress;
+    }
+
+    /** The program that a command belongs to. */
+    static Garboard of(CommandSpec command) {
+        return (Garboard) command.root().userObject();
+    }
 
     public static void main(String[] arguments) {
         PrintWriter out = writer(FileDescriptor.out);
@@ -48,7 +71,11 @@ public final class Garboard implements Runnable {
 
     /** Carries out one command line. Prints to these writers only. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Garboard())
+        return run(new Garboard(new Hulls(), words -> { }), out, err, arguments);
+    }
+
+    static int run(Garboard program, PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(program)
             .registerConverter(Path.class, new FileNameConverter())
             .setOut(out)
             .setErr(err)
@@ -62,11 +89,25 @@ public final class Garboard implements Runnable {
         } catch (StackOverflowError | OutOfMemoryError tooSmall) {
             code = failure(tooSmall, err);
         }
-        if (out.checkError()) {
+        if (code != Exit.CANCELLED.code() && out.checkError()) {
             err.println("garboard: the results could not all be written to standard output");
             return Exit.PROGRAM.code();
         }
         return code;
+    }
+
+    /** Tells what is done next; gives up where the session was told to cancel. */
+    void stage(String words) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException();
+        }
+        progress.accept(words);
+    }
+
+    /** The hull drawn from a table; the one at hand where the same table was drawn before. */
+    Hull hull(TableSource source, Fit fit) throws InputFault {
+        stage("drawing the hull");
+        return hulls.of(source, fit);
     }
 
     @Override
@@ -87,6 +128,10 @@ public final class Garboard implements Runnable {
         if (fault instanceof InputFault input) {
             input.messages().forEach(err::println);
             return Exit.INPUT.code();
+        }
+        if (fault instanceof CancellationException || Thread.currentThread().isInterrupted()) {
+            err.println("cancelled; nothing more was written");
+            return Exit.CANCELLED.code();
         }
         StackTraceElement[] trace = fault.getStackTrace();
         String origin = trace.length == 0 ? "" : " at " + trace[0];

@@ -67,10 +67,12 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
-        Hull hull = source.table().hull(source.job().fit());
+        Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
+        Garboard.of(spec).stage("searching the bottom");
         SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), threads.count());
         Answer answer = new Answer(decided, source.table().table().origin());
         ThroughHullParts parts = ThroughHullParts.of(hull, decided);
+        Garboard.of(spec).stage("drawing the sheets");
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
             new Provenance(Version.number(), source.table().file().sha256()), parts.cut());
         List<OutputFile> files = new ArrayList<>(set.drawings().stream()
@@ -82,6 +84,7 @@ final class RunCommand implements Callable<Integer> {
         if (set.refusals().isEmpty()) {
             files.addAll(parts.files());
         }
+        Garboard.of(spec).stage("writing the files");
         RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
             Keel.of(source.table().table(), hull));
         try {

@@ -56,7 +56,7 @@ final class SiteCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
-        Hull hull = source.table().hull(source.job().fit());
+        Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         String origin = source.table().table().origin();
         Exit exit = at == null ? search(source, hull, origin) : check(source, hull, origin);
         return exit.code();
@@ -64,6 +64,7 @@ final class SiteCommand implements Callable<Integer> {
 
     private Exit search(JobSource source, Hull hull, String origin) throws InputFault {
         Job job = source.job();
+        Garboard.of(spec).stage("searching the bottom");
         SitingRecord decided = SitingChain.decide(hull, job, source.features(hull), threads.count());
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {

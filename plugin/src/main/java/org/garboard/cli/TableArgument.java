@@ -5,14 +5,19 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.TableSource;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The table of offsets that a command takes as its argument, and how the hull is drawn through it. */
 final class TableArgument {
     static final String TABLE = "The table of offsets or the take-off, a CSV or .xlsx file.";
     static final String DRAWN_EXACT =
         "Draw the hull through every value of the table. Without it: the fairest surface within half the table's least count of every value.";
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "TABLE", description = TABLE)
     private Path file;
@@ -43,7 +48,7 @@ final class TableArgument {
     }
 
     Hull hull(TableSource source) throws InputFault {
-        return source.hull(fit());
+        return Garboard.of(spec).hull(source, fit());
     }
 
     /** As the user wrote it. */

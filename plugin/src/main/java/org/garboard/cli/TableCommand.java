@@ -88,7 +88,7 @@ final class TableCommand implements Callable<Integer> {
         TableArgument argument = TableArgument.of(file, exact ? Fit.EXACT : Fit.WITHIN_ROUNDING);
         TableSource source = argument.read();
         HullOffsets table = source.table();
-        Hull hull = source.hull(argument.fit());
+        Hull hull = Garboard.of(spec).hull(source, argument.fit());
         List<StationFigures> stations = StationFigures.of(table, hull);
         PrintWriter out = spec.commandLine().getOut();
         SlipReport slips = source.slips();

@@ -125,7 +125,7 @@ final class TrimCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         JobSource source = JobSource.read(file);
-        Hull hull = source.table().hull(source.job().fit());
+        Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         BottomFeatures features = source.features(hull);
         if (at != null && Double.isNaN(hull.height(at.x(), Math.abs(at.y())))) {
             return said("--at " + FixedDecimal.format(at.x(), 3) + "," + FixedDecimal.format(at.y(), 3) + " is off the skin, which runs from x = "
@@ -141,6 +141,7 @@ final class TrimCommand implements Callable<Integer> {
     }
 
     private int run(JobSource source, Hull hull, BottomFeatures features, Craft craft, CraftRunning running) {
+        Garboard.of(spec).stage("finding how she runs");
         List<AtSpeed> asked = asked(craft).stream().map(running::at).toList();
         WaterUnderWay waters = new WaterUnderWay(hull, new Water(craft.water().celsius(), craft.water().salinity()), upper, threads.count());
         Optional<TrimCsv.Place> place = Optional.ofNullable(at).map(point -> new TrimCsv.Place(point, within));

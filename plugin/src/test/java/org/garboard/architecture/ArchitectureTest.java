@@ -23,7 +23,7 @@ class ArchitectureTest {
         "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
-    static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange.."};
+    static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange..", "org.garboard.session.."};
     static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers..",
         "org.hipparchus..", "org.locationtech.jts.."};
 
