@@ -36,15 +36,21 @@ public record FairedThroughHull() implements Mount {
         return 0;
     }
 
-    /** Of the face below the skin at the stem [m]: as the job wishes, or the least that holds body and low side over the V. */
-    public double faceHeight(Installation installation, double deadrise) {
+    /**
+     * Of the face below the skin at the stem [m]: as the job wishes; else the least that holds body and low side over the V and
+     * brings the face below the slow water, as far as the block stays wider than high.
+     */
+    public double faceHeight(Installation installation, Surroundings around, Bed bed) {
         BlockSize block = installation.block();
         if (!Double.isNaN(block.height())) {
             return block.height();
         }
         Transducer body = installation.transducer();
-        double tangent = Math.abs(Math.tan(deadrise));
-        return Math.max(block.lowSide() + block.width() / 2 * tangent, body.height() + block.roof() + body.width() / 2 * tangent);
+        double tangent = Math.abs(Math.tan(bed.deadrise()));
+        double least = Math.max(block.lowSide() + block.width() / 2 * tangent, body.height() + block.roof() + body.width() / 2 * tangent);
+        double most = block.width() - block.width() / 2 * tangent;
+        double clear = FlowAsked.clearHeight(around, installation.limits(), bed.x(), bed.y());
+        return Double.isNaN(clear) ? least : Math.max(least, Math.min(most, clear));
     }
 
     @Override
@@ -57,17 +63,17 @@ public record FairedThroughHull() implements Mount {
                 "What the skin lacks of a plane is scribed off the block.",
                 "The skin is too round or hollow here for a block cut from a plane."),
             Demand.atMost("high side of the block", Limit.ofMetres(block.width(), "our choice, because a block higher than wide sheds a wake of its own"),
-                bed -> faceHeight(installation, bed.deadrise()) + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())),
+                bed -> faceHeight(installation, around, bed) + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())),
                 "The block is wider than high.", "The V is so deep that the block would be higher than wide."),
             CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
             CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
-        demands.addAll(SkinAsked.ofHole(installation, around, bed -> faceHeight(installation, bed.deadrise())
+        demands.addAll(SkinAsked.ofHole(installation, around, bed -> faceHeight(installation, around, bed)
             + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())) + installation.backing()));
         demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
         demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, bed -> 0));
-        demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, bed.deadrise())));
+        demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, around, bed)));
         return demands;
     }
 

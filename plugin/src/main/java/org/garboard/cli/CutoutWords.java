@@ -5,11 +5,13 @@ import java.util.List;
 import org.garboard.cutout.Lengths;
 import org.garboard.cutout.flush.ElementLean.Towards;
 import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.template.Template;
 import org.garboard.units.FixedDecimal;
 
 /** A flush cutout in words. */
 final class CutoutWords {
+    static final String SKIN_NOT_TOLD = "Skin not told: no block inside, no piece of skin. Measure it and write <skin> into the job.";
 
     private CutoutWords() {
     }
@@ -26,17 +28,22 @@ final class CutoutWords {
         cutout.blockThickness().ifPresent(block -> lines.add("Backing block: " + Lengths.mm(block.least()) + " to " + Lengths.mm(block.greatest())
             + " thick, stem's hole " + Lengths.mm(cutout.stemHole()) + "."));
         if (cutout.blockThickness().isEmpty()) {
-            lines.add("Skin not told: no backing block, no piece of skin. Measure it and write <skin> into the job.");
+            lines.add(SKIN_NOT_TOLD);
         }
         if (cutout.stemHole() > 0) {
             cutout.stemNeeded().ifPresent(needed -> lines.add("Stem: " + Lengths.mm(needed) + " or more above the body's top."));
         }
-        cutout.core().ifPresent(core -> lines.add("Core: take it out, and the inner skin, to " + Lengths.mm(core.filled())
-            + " beyond the hull's cut and fill solid; taper the inner skin to " + Lengths.mm(core.taper()) + " beyond it."));
-        for (Template template : cutout.templates()) {
-            lines.add("Template " + template.name() + ": check length " + Lengths.mm(template.checkLength()) + ", largest stretch "
-                + FixedDecimal.format(1000 * template.stretch(), 2) + " mm.");
-        }
+        cutout.core().map(CutoutWords::core).ifPresent(lines::add);
         return lines;
+    }
+
+    static String core(CoreRemoval core) {
+        return "Core: take it out, and the inner skin, to " + Lengths.mm(core.filled())
+            + " beyond the hull's cut and fill solid; taper the inner skin to " + Lengths.mm(core.taper()) + " beyond it.";
+    }
+
+    static List<String> templates(List<Template> templates) {
+        return templates.stream().map(template -> "Template " + template.name() + ": check length " + Lengths.mm(template.checkLength())
+            + ", largest stretch " + FixedDecimal.format(1000 * template.stretch(), 2) + " mm.").toList();
     }
 }

@@ -71,10 +71,10 @@ final class RunCommand implements Callable<Integer> {
         Garboard.of(spec).stage("searching the bottom");
         SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), threads.count());
         Answer answer = new Answer(decided, source.table().table().origin());
-        ThroughHullParts parts = ThroughHullParts.of(hull, decided);
+        PartsAtSite parts = PartsAtSite.of(hull, decided);
         Garboard.of(spec).stage("drawing the sheets");
         DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
-            new Provenance(Version.number(), source.table().file().sha256()), parts.cut());
+            new Provenance(Version.number(), source.table().file().sha256()), parts.made());
         List<OutputFile> files = new ArrayList<>(set.drawings().stream()
             .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
             .toList());
@@ -97,7 +97,7 @@ final class RunCommand implements Callable<Integer> {
         return (answer.isYes() && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
-    private static List<String> said(Answer answer, ThroughHullParts parts) {
+    private static List<String> said(Answer answer, PartsAtSite parts) {
         return Stream.concat(answer.lines().stream(), parts.words().stream()).toList();
     }
 

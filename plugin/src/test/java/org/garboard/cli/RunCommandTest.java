@@ -63,7 +63,7 @@ class RunCommandTest {
         assertEquals("Cutout: hole square to the skin, whatever the element's inclination; the face stands proud of the skin or lies "
             + "hollow by up to 0.0 mm.", lines.get(2));
         assertTrue(lines.get(3).startsWith("The element leans to port, towards the keel: beam "), lines.get(3));
-        assertEquals("Skin not told: no backing block, no piece of skin. Measure it and write <skin> into the job.", lines.get(4));
+        assertEquals("Skin not told: no block inside, no piece of skin. Measure it and write <skin> into the job.", lines.get(4));
         assertTrue(lines.get(5).matches("Template hull-cutout: check length [0-9.]+ mm, largest stretch 0\\.00 mm\\."), lines.get(5));
     }
 

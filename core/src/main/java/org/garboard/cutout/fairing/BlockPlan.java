@@ -79,6 +79,11 @@ final class BlockPlan {
         return nose() + length();
     }
 
+    /** From the nose to what is left whole ahead of the body [m]. */
+    double roomAtNose() {
+        return -recess.length() / 2 - WALL - nose();
+    }
+
     /** Where the bolt goes, abaft of the body: half way to where the block grows too narrow for it [m]. */
     double bolt() {
         return between(1);

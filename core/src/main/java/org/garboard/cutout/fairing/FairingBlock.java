@@ -23,6 +23,7 @@ import org.garboard.cutout.template.Template;
  * @param roof least thickness of the block over the body
  * @param saw how to cut the blank
  * @param heights every 25 mm, to shape the hull side by hand
+ * @param nose how the face's forward edge is rounded
  * @param stemHole the stem's hole in the skin; empty where there is no stem
  * @param bolt where bolt and pin go along the block's axis, aft of the body's middle
  * @param pin the same, forward
@@ -33,7 +34,7 @@ import org.garboard.cutout.template.Template;
  * @param templates flat outlines
  */
 public record FairingBlock(Vector3D site, Vector3D axis, Planform planform, double length, double width, double height,
-                           double low, double high, double roof, SawCut saw, List<HeightRow> heights,
+                           double low, double high, double roof, SawCut saw, List<HeightRow> heights, NoseRound nose,
                            Optional<SkinEllipse> stemHole, double bolt, double pin, double boltHole, Optional<CoreRemoval> core,
                            OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
     public FairingBlock {

@@ -58,6 +58,7 @@ public final class FairingCut {
 
     private final Transducer body;
     private final FairingWish wish;
+    private final double clear;
     private final ThroughHullWish through;
     private final AxisFrame frame;
     private final BodyOutline recess;
@@ -67,9 +68,10 @@ public final class FairingCut {
     private final List<NamedSolid> solids = new ArrayList<>();
     private final List<Template> templates = new ArrayList<>();
 
-    private FairingCut(Transducer body, FairingWish wish, AxisFrame frame, SmoothPiece piece) throws CannotBeBuilt {
+    private FairingCut(Transducer body, FairingWish wish, double clear, AxisFrame frame, SmoothPiece piece) throws CannotBeBuilt {
         this.body = body;
         this.wish = wish;
+        this.clear = clear;
         this.through = wish.throughHull();
         this.frame = frame;
         this.recess = BodyOutline.of(body).widened(through.gap());
@@ -83,14 +85,20 @@ public final class FairingCut {
         this.outline = plan.outline(through.chord(), step);
     }
 
+    /** Makes the block for a place of which no boundary layer is known. */
+    public static FairingBlock cut(Hull hull, Transducer body, FairingWish wish, double x, double y) throws CannotBeBuilt {
+        return cut(hull, body, wish, 0, x, y);
+    }
+
     /**
      * Makes the block for a place.
      *
+     * @param clear least height of the face that brings it below the slow water there [m]; a height that is wished goes before it
      * @param x of the body's middle, aft of station 0 [m]
      * @param y of it, to starboard [m]
      * @throws CannotBeBuilt with the figure that fails and what would work
      */
-    public static FairingBlock cut(Hull hull, Transducer body, FairingWish wish, double x, double y) throws CannotBeBuilt {
+    public static FairingBlock cut(Hull hull, Transducer body, FairingWish wish, double clear, double x, double y) throws CannotBeBuilt {
         wish.throughHull().check();
         between("the face's after edge " + Lengths.deg(wish.trailingEdgeLower()) + " lower than the run of the bottom",
             wish.trailingEdgeLower().degrees(), 0, MOST_DROP_DEG, " deg");
@@ -100,7 +108,7 @@ public final class FairingCut {
         double[] face = new double[Skin.SIZE];
         skin.at(x, y, face);
         AxisFrame frame = AxisFrame.levelAthwart(skin, x, y, Math.atan(face[1]) - wish.trailingEdgeLower().radians(), wish.toe().radians());
-        return new FairingCut(body, wish, frame, new SmoothPiece(hull, x, y)).build();
+        return new FairingCut(body, wish, clear, frame, new SmoothPiece(hull, x, y)).build();
     }
 
     /** The size of the block for a body, wherever it goes; as large as it may be where no block holds the body. */
@@ -147,13 +155,13 @@ public final class FairingCut {
         solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, -height, stemTop, through.chord())));
         templates(stem, all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
-            extreme(recessLoop, frame::outside, -1) - roofPlane, sawCut(saw, height, blank), rows(height),
+            extreme(recessLoop, frame::outside, -1) - roofPlane, sawCut(saw, height, blank), rows(height), nose(height),
             stem.map(loop -> SkinEllipse.of(StemHole.diameter(body.stemDiameter()), frame.up(), frame.normal())),
             plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), stemNeeded, solids, templates);
     }
 
     private double height(double needed) throws CannotBeBuilt {
-        double height = wish.height().orElse(Math.ceil(needed * 1000 - 1e-6) / 1000);
+        double height = wish.height().orElse(Math.ceil(Math.max(needed, clear) * 1000 - 1e-6) / 1000);
         if (height < needed - PAINT) {
             throw new CannotBeBuilt("at a height of " + Lengths.mm(height) + " the block does not hold the body, "
                 + Lengths.mm(body.height()) + " high, and " + Lengths.mm(LOW_SIDE) + " at its low side", "a height of " + Lengths.mmUp(needed) + " or more");
@@ -213,13 +221,18 @@ public final class FairingCut {
             saw.at(plan.tail(), 0) + height, saw.at(0, -half) + height, saw.at(0, half) + height, saw.left(), blank);
     }
 
+    private NoseRound nose(double height) {
+        return new NoseRound(frame.outside(plan.nose(), 0) + height, plan.roomAtNose());
+    }
+
     private List<HeightRow> rows(double height) {
+        NoseRound nose = nose(height);
         List<HeightRow> rows = new ArrayList<>();
         for (int k = (int) Math.ceil(plan.nose() / EVERY); k * EVERY <= plan.tail(); k++) {
             double aft = k * EVERY;
             double half = plan.halfBreadth(aft);
             rows.add(new HeightRow(aft, half, frame.outside(aft, -half) + height, frame.outside(aft, 0) + height,
-                frame.outside(aft, half) + height));
+                frame.outside(aft, half) + height, nose.back(aft - plan.nose())));
         }
         return rows;
     }
@@ -234,17 +247,17 @@ public final class FairingCut {
         List<RoundHole> drilled = new ArrayList<>(List.of(new RoundHole(new FlatPoint(plan.bolt(), 0), BlockPlan.BOLT_HOLE),
             new RoundHole(new FlatPoint(plan.pin(), 0), BlockPlan.BOLT_HOLE)));
         stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), StemHole.diameter(body.stemDiameter()))));
+        List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
+        loops.addAll(holes);
+        Development laid = Development.of(frame, loops);
+        templates.add(new Template("fairing-footprint", laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
+            List.of(), List.of(), laid.stretch()));
         List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(chord / 2, plan.length())));
         milled.add(milled.get(0));
         templates.add(new Template("fairing-block", flat(cutting), List.of(), drilled, List.of(milled), 0));
         if (through.skin().isPresent()) {
             templates.add(new Template("inner-block", flat(cutting), List.of(), drilled, List.of(), 0));
         }
-        List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
-        loops.addAll(holes);
-        Development laid = Development.of(frame, loops);
-        templates.add(new Template("fairing-footprint", laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
-            List.of(), List.of(), laid.stretch()));
     }
 
     private static List<FlatPoint> flat(Loop loop) {

@@ -22,6 +22,11 @@ public record FairingWish(Planform planform, double slenderness, OptionalDouble 
     /** Our choice: half way between along the flow and the most that is allowed. */
     public static final double TRAILING_EDGE_LOWER_DEG = 1;
 
+    /** The same through another skin. */
+    public FairingWish through(ThroughHullWish other) {
+        return new FairingWish(planform, slenderness, height, trailingEdgeLower, toe, other);
+    }
+
     /** The defaults. */
     public static FairingWish of(ThroughHullWish throughHull) {
         return new FairingWish(Planform.NACA_00XX, SLENDERNESS, OptionalDouble.empty(),

@@ -8,6 +8,7 @@ package org.garboard.cutout.fairing;
  * @param port height at the port edge
  * @param middle height on the block's axis
  * @param starboard height at the starboard edge
+ * @param back how far the face is taken back there to round the nose
  */
-public record HeightRow(double aft, double halfBreadth, double port, double middle, double starboard) {
+public record HeightRow(double aft, double halfBreadth, double port, double middle, double starboard, double back) {
 }

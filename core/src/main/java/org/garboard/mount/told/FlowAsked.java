@@ -13,6 +13,7 @@ import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
 import org.garboard.mount.Installation;
 import org.garboard.mount.LimitName;
+import org.garboard.mount.Limits;
 import org.garboard.mount.OpenQuestion;
 import org.garboard.mount.Surroundings;
 
@@ -93,8 +94,26 @@ public final class FlowAsked {
         return demands;
     }
 
+    /**
+     * Least height of a face below the skin at a place that {@link #proud} lets pass at every speed that is judged, all over the
+     * band of load and trim [m]; 0 where nothing is known.
+     */
+    public static double clearHeight(Surroundings around, Limits limits, double x, double y) {
+        double most = 0;
+        for (WaterAtSpeed water : around.water()) {
+            if (isJudged(water)) {
+                most = Math.max(most, water.clearHeight(x, y));
+            }
+        }
+        return most * limits.of(LimitName.FACE_CLEAR_OF_LAYER).value();
+    }
+
+    private static boolean isJudged(WaterAtSpeed water) {
+        return water.refusal().isEmpty() && water.knots() >= Standing.USUAL_FROM;
+    }
+
     private static List<WaterAtSpeed> judged(Surroundings around) {
-        return around.water().stream().filter(water -> water.refusal().isEmpty() && water.knots() >= Standing.USUAL_FROM).toList();
+        return around.water().stream().filter(FlowAsked::isJudged).toList();
     }
 
     /** Of what is asked, all that stays open everywhere: nothing told of her running, or no method that holds. */

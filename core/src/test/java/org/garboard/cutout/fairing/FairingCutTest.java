@@ -16,6 +16,7 @@ import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
 import org.garboard.flow.cavitation.Inception;
+import org.garboard.flow.cavitation.Suction;
 import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
@@ -161,15 +162,42 @@ class FairingCutTest {
         }
     }
 
-    /** Slim blocks begin to boil later; no block of this kind does below 20 kn. */
+    /** Slim blocks begin to boil later; form and sides of no block of this kind do below 20 kn. */
     @Test
     void law_cavitation() throws CannotBeBuilt {
         Inception water = new Inception(Water.sea(15), 0.5);
         FairingBlock block = FairingCut.cut(Boats.prismaticV(15), BODY, wish(Planform.NACA_00XX, 0, 1), 3, 0.5);
         CavitationSpeed speed = CavitationSpeed.of(block, water);
-        assertTrue(speed.governing() > 20 * 1852 / 3600.0, "boils from " + speed.governing() + " m/s");
+        assertTrue(Math.min(speed.bulk(), speed.sides()) > 20 * 1852 / 3600.0, "boils from " + speed + " m/s");
         FairingWish slim = new FairingWish(Planform.NACA_00XX, 6, OptionalDouble.empty(), Angle.ofDegrees(1), Angle.ofDegrees(0), ThroughHullWish.of(Optional.empty()));
         assertTrue(CavitationSpeed.of(FairingCut.cut(Boats.prismaticV(15), BODY, slim, 3, 0.5), water).sides() > speed.sides());
+    }
+
+    /**
+     * A nose as long as high is a quarter circle, one end of a half cylinder on the skin: 1 - (1 + 1)^2 = -3, the least pressure on
+     * a cylinder in a stream without end (Lamb, Hydrodynamics, 6th ed. 1932, article 68).
+     */
+    @Test
+    void published_roundNose() {
+        Inception water = new Inception(Water.sea(15), 0);
+        NoseRound nose = new NoseRound(0.05, 0.05);
+        assertEquals(-3, ((Suction.Coefficient) nose.suction().answer()).least(), 1e-12);
+        assertEquals(0.05, nose.lengthFor(water.speed(-3), water), 1e-9);
+        // a circle: at 60 deg from the crest it has fallen by half its height
+        assertEquals(0.025, nose.back(0.05 * (1 - Math.sin(Math.toRadians(60)))), 1e-12);
+        assertEquals(0.05, nose.back(0), 1e-12);
+        assertEquals(0, nose.back(0.06), 0);
+    }
+
+    /** A layer that is thicker than the body needs raises the face to the next whole millimetre; a height that is wished stays. */
+    @Test
+    void law_layerRaisesTheFace() throws CannotBeBuilt {
+        FairingWish wish = wish(Planform.NACA_00XX, 0, 1);
+        double least = FairingCut.cut(Boats.prismaticV(15), BODY, wish, 3, 0.5).height();
+        assertEquals(least, FairingCut.cut(Boats.prismaticV(15), BODY, wish, least / 2, 3, 0.5).height(), 0);
+        assertEquals(0.061, FairingCut.cut(Boats.prismaticV(15), BODY, wish, 0.0603, 3, 0.5).height(), 1e-12);
+        assertEquals(0.055, FairingCut.cut(Boats.prismaticV(15), BODY, wish(Planform.NACA_00XX, 0.055, 1), 0.0603, 3, 0.5).height(), 1e-12);
+        assertThrows(CannotBeBuilt.class, () -> FairingCut.cut(Boats.prismaticV(15), BODY, wish, 0.5, 3, 0.5));
     }
 
     @Test

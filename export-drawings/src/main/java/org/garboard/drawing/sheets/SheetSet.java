@@ -5,9 +5,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.garboard.cutout.Pocket;
-import org.garboard.cutout.template.Template;
+import org.garboard.cutout.made.PartsMade;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.layout.DoesNotFit;
@@ -36,17 +35,16 @@ public final class SheetSet {
 
     /** Draws the set where nothing but a pocket is cut. The same input gives the same bytes. */
     public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        return draw(record, table, hull, provenance, Optional.empty());
+        return draw(record, table, hull, provenance, new PartsMade.None());
     }
 
     /**
      * Draws the set. The same input gives the same bytes.
      *
-     * @param cutout what is cut for an advised mount through the skin
+     * @param made for the advised mount, where it is no pocket
      */
-    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance,
-                                Optional<Template> cutout) {
-        SheetTask task = new SheetTask(record, table, hull, provenance);
+    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, PartsMade made) {
+        SheetTask task = new SheetTask(record, made, table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
         if (record.advised().isPresent()) {
@@ -59,7 +57,7 @@ public final class SheetSet {
         if (record.advised().isPresent()) {
             set.sheet("sheet-7-check", "sheet 7 (check)", task, CheckSheet::new);
         }
-        set.templates(task, cutout);
+        set.templates(task);
         set.inOneFile();
         return new DrawnSet(set.drawings, set.refusals);
     }
@@ -82,9 +80,8 @@ public final class SheetSet {
         }
     }
 
-    private void templates(SheetTask task, Optional<Template> cutout) {
-        List<TemplateShape> shapes = new ArrayList<>();
-        cutout.ifPresent(template -> shapes.add(PaperTemplate.of(task, template)));
+    private void templates(SheetTask task) {
+        List<TemplateShape> shapes = new ArrayList<>(task.made().templates().stream().map(template -> PaperTemplate.of(task, template)).toList());
         task.record().pocket().ifPresent(pocket -> shapes.add(PaperTemplate.of(task, pocket)));
         if (shapes.isEmpty() || !refusals.isEmpty()) {
             return;

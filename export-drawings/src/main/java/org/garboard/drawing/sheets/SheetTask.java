@@ -11,6 +11,7 @@ import org.garboard.mount.Seat;
 import org.garboard.siting.Site;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.made.PartsMade;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
@@ -20,10 +21,11 @@ import org.garboard.offsets.Station;
 /**
  * Everything the sheets of one job are drawn from.
  *
+ * @param made parts of the advised mount
  * @param paper it is drawn on, the job's or another that is tried
  * @param lettering of the paper, or smaller
  */
-record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
+record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
                  Lettering lettering) implements SheetSubject<SheetTask> {
 
     /** Marks on the keel line stand whole numbers of these apart [m]: 100 mm, 6 in. */
@@ -31,19 +33,24 @@ record SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance p
     private static final double FEET_ARM = 0.1524;
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
 
+    /** Where nothing but a pocket is made. */
     SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        this(record, table, hull, provenance, SheetSubject.paper(record.job().drawing().paper()),
+        this(record, new PartsMade.None(), table, hull, provenance);
+    }
+
+    SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance) {
+        this(record, made, table, hull, provenance, SheetSubject.paper(record.job().drawing().paper()),
                 Lettering.forPaper(SheetSubject.paper(record.job().drawing().paper())));
     }
 
     @Override
     public SheetTask on(Paper other) {
-        return new SheetTask(record, table, hull, provenance, other, Lettering.forPaper(other));
+        return new SheetTask(record, made, table, hull, provenance, other, Lettering.forPaper(other));
     }
 
     @Override
     public SheetTask lettered(Lettering smaller) {
-        return new SheetTask(record, table, hull, provenance, paper, smaller);
+        return new SheetTask(record, made, table, hull, provenance, paper, smaller);
     }
 
     Job job() {

@@ -1,0 +1,117 @@
+package org.garboard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.garboard.cli.files.OutputFile;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.fairing.FairingCut;
+import org.garboard.cutout.flush.FlushCut;
+import org.garboard.cutout.made.PartsMade;
+import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.template.Template;
+import org.garboard.drawing.sheets.SheetRefusal;
+import org.garboard.drawing.sheets.TemplateCutFile;
+import org.garboard.hull.Hull;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.garboard.meshfile.ObjFile;
+import org.garboard.meshfile.StlFile;
+import org.garboard.mount.FairedThroughHull;
+import org.garboard.mount.FlushThroughHull;
+import org.garboard.mount.Mount;
+import org.garboard.mount.told.FlowAsked;
+import org.garboard.siting.MountSiting;
+import org.garboard.siting.Site;
+import org.garboard.skin.FittingRule;
+
+/** The parts of the advised site, whatever its mount: made, or why there are none. */
+final class PartsAtSite {
+    private final Hull hull;
+    private final Job job;
+    private final List<SheetRefusal> refusals = new ArrayList<>();
+
+    private PartsMade made = new PartsMade.None();
+
+    private PartsAtSite(Hull hull, Job job) {
+        this.hull = hull;
+        this.job = job;
+    }
+
+    static PartsAtSite of(Hull hull, SitingRecord decided) {
+        PartsAtSite parts = new PartsAtSite(hull, decided.job());
+        decided.advised().ifPresent(parts::make);
+        return parts;
+    }
+
+    private void make(MountSiting advised) {
+        try {
+            made = made(advised.mount(), advised.sites().get(0));
+        } catch (CannotBeBuilt refusal) {
+            refusals.add(new SheetRefusal("parts (" + advised.mount().words() + ")", refusal.reason(), refusal.remedy()));
+        }
+    }
+
+    private PartsMade made(Mount mount, Site site) throws CannotBeBuilt {
+        if (mount instanceof FlushThroughHull) {
+            requireNoSleeve();
+            return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(site), site.x(), site.y()));
+        }
+        if (mount instanceof FairedThroughHull) {
+            requireNoSleeve();
+            double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), site.x(), site.y());
+            return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), job.particulars().fairing().through(wish(site)), clear,
+                site.x(), site.y()));
+        }
+        return new PartsMade.None();
+    }
+
+    /** A hole without the sleeve's room in it would bring the two metals together. */
+    private void requireNoSleeve() throws CannotBeBuilt {
+        boolean sleeved = job.particulars().skin()
+            .map(skin -> new FittingRule(skin.on(hull), job.particulars().transducer().housing(), job.transducer().stemDiameter()))
+            .filter(FittingRule::needsSleeve).isPresent();
+        if (sleeved) {
+            throw new CannotBeBuilt("the metal housing needs an isolating sleeve in this metal hull, and the cutout is drawn without one",
+                "a plastic housing, or a cutout drawn to the sleeve that the yard makes");
+        }
+    }
+
+    /** A maker tells the stem from the flange that beds on the skin: the body's height of it is not above the body. */
+    private ThroughHullWish wish(Site site) {
+        OptionalDouble stem = job.particulars().transducer().stemLength().stream()
+            .mapToDouble(length -> Math.max(0, length - job.transducer().height())).findFirst();
+        return job.particulars().fairing().throughHull().in(SkinAtSite.build(job, hull, site), stem);
+    }
+
+    PartsMade made() {
+        return made;
+    }
+
+    /** Solids as STL and OBJ, templates as cut files. */
+    List<OutputFile> files() {
+        List<OutputFile> files = new ArrayList<>();
+        for (NamedSolid part : made.solids()) {
+            files.add(new OutputFile(part.name() + "_mm.stl", StlFile.of(part.solid())));
+            files.add(new OutputFile(part.name() + "_mm.obj", ObjFile.of(part.name(), part.solid())));
+        }
+        for (Template template : made.templates()) {
+            files.add(new OutputFile(TemplateCutFile.fileName(template), TemplateCutFile.dxf(template)));
+        }
+        return files;
+    }
+
+    List<SheetRefusal> refusals() {
+        return refusals;
+    }
+
+    /** What the yard has to know beside the files. */
+    List<String> words() {
+        List<String> lines = new ArrayList<>();
+        made.flush().ifPresent(cutout -> lines.addAll(CutoutWords.lines(cutout)));
+        made.fairing().ifPresent(block -> lines.addAll(FairingWords.lines(block, job)));
+        lines.addAll(CutoutWords.templates(made.templates()));
+        return lines;
+    }
+}
