@@ -37,7 +37,15 @@ import picocli.CommandLine;
         "  3  an input file is at fault",
         "  4  the input is sound and the answer is no"},
     subcommands = {
-        TableCommand.class, ProbeCommand.class, LinesCommand.class, HydroCommand.class, TrimCommand.class, SiteCommand.class, RunCommand.class, SessionCommand.class})
+        TableCommand.class,
+        ProbeCommand.class,
+        LinesCommand.class,
+        HydroCommand.class,
+        TrimCommand.class,
+        SiteCommand.class,
+        RunCommand.class,
+        SessionCommand.class,
+        NewCommand.class})
 public final class Garboard implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -52,6 +52,10 @@ final class JobRanges {
     }
 
     List<FileFault> faults(Job job) {
+        if (job.getLike() != null) {
+            add(job, "the job says like=\"" + job.getLike() + "\": it began with the figures of that demo boat; when each of them is"
+                + " your boat's, take like away");
+        }
         aboveZero("draught", job.getDraught(), MOST_DRAUGHT);
         if (job.getTable() != null) {
             checkTable(job.getTable());

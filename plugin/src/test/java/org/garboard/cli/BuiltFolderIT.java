@@ -59,6 +59,14 @@ class BuiltFolderIT {
         assertEquals(0, BuiltFolder.run(folder, Map.of(), copy.resolve("bin/garboard"), "--version").code());
     }
 
+    @Test
+    void completesCommandsAndNamesInBash() throws Exception {
+        String script = "source start/completion.bash; COMP_WORDS=(garboard new x --like out); COMP_CWORD=4; COMP_LINE='garboard new x --like out';"
+            + " COMP_POINT=${#COMP_LINE}; _complete_garboard 2> /dev/null; echo \"${COMPREPLY[@]}\"";
+        Shell shell = BuiltFolder.run(BuiltFolder.HOME, Map.of(), "bash", "-c", script);
+        assertEquals(new Shell(0, "outboard-22 outboard-39\n", ""), shell);
+    }
+
     /** Asked to use the archive or not to start at all, the runtime starts; once a jar is touched it does not, until the next start. */
     @Test
     void startsFromAnArchiveOfItsClasses() throws Exception {
@@ -75,7 +83,7 @@ class BuiltFolderIT {
         assertEquals(0, fromArchive(copy).code());
         assertFalse(Arrays.equals(first, Files.readAllBytes(copy.resolve("start/classes.of"))));
         try (Stream<Path> left = Files.list(copy.resolve("start"))) {
-            assertEquals(List.of("classes.jsa", "classes.lst", "classes.of"), left.map(file -> file.getFileName().toString()).sorted().toList());
+            assertEquals(List.of("classes.jsa", "classes.lst", "classes.of", "completion.bash"), left.map(file -> file.getFileName().toString()).sorted().toList());
         }
     }
 

@@ -1,0 +1,47 @@
+package org.garboard.cli.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Files that are begun and then belong to the user: never written over what is there, by whomever. */
+public final class NewFiles {
+
+    private NewFiles() {
+    }
+
+    /** Writes all of them, or none. The folder is made if need be. */
+    public static void write(Path folder, List<OutputFile> files) throws OutputRefused {
+        List<Path> begun = new ArrayList<>();
+        try {
+            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                throw new OutputRefused(folder + " is a file; name a folder");
+            }
+            Files.createDirectories(folder);
+            for (OutputFile file : files) {
+                if (Files.exists(folder.resolve(file.name()), LinkOption.NOFOLLOW_LINKS)) {
+                    throw new OutputRefused(folder.resolve(file.name()) + " is there already; nothing was written. Name another folder");
+                }
+            }
+            for (OutputFile file : files) {
+                begun.add(part(folder, file));
+                Files.write(part(folder, file), file.content(), StandardOpenOption.CREATE_NEW);
+            }
+            for (OutputFile file : files) {
+                Files.move(part(folder, file), folder.resolve(file.name()));
+            }
+        } catch (IOException e) {
+            throw new OutputRefused("cannot write to " + folder + ": " + WriteFault.words(e));
+        } finally {
+            begun.forEach(part -> part.toFile().delete());
+        }
+    }
+
+    private static Path part(Path folder, OutputFile file) {
+        return folder.resolve("." + file.name() + "." + ProcessHandle.current().pid() + ".part");
+    }
+}
