@@ -44,7 +44,7 @@ import picocli.CommandLine;
         TrimCommand.class,
         SiteCommand.class,
         RunCommand.class,
-        SessionCommand.class,
+        CutCommand.class, SessionCommand.class,
         NewCommand.class})
 public final class Garboard implements Runnable {
     @Spec

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.fairing.FairingCut;
+import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.flush.FlushCut;
 import org.garboard.cutout.made.PartsMade;
 import org.garboard.cutout.part.NamedSolid;
@@ -23,6 +24,7 @@ import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.Mount;
 import org.garboard.mount.told.FlowAsked;
 import org.garboard.siting.MountSiting;
+import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Site;
 import org.garboard.skin.FittingRule;
 
@@ -30,39 +32,49 @@ import org.garboard.skin.FittingRule;
 final class PartsAtSite {
     private final Hull hull;
     private final Job job;
+    private final FairingWish fairing;
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
     private PartsMade made = new PartsMade.None();
 
-    private PartsAtSite(Hull hull, Job job) {
+    private PartsAtSite(Hull hull, Job job, FairingWish fairing) {
         this.hull = hull;
         this.job = job;
+        this.fairing = fairing;
     }
 
     static PartsAtSite of(Hull hull, SitingRecord decided) {
-        PartsAtSite parts = new PartsAtSite(hull, decided.job());
+        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.job().particulars().fairing());
         decided.advised().ifPresent(parts::make);
+        return parts;
+    }
+
+    /** The parts at any place, whether or not it serves; a fairing block as it is wished. */
+    static PartsAtSite at(Hull hull, Job job, FairingWish fairing, Mount mount, PlanPoint place) throws CannotBeBuilt {
+        PartsAtSite parts = new PartsAtSite(hull, job, fairing);
+        parts.made = parts.made(mount, place);
         return parts;
     }
 
     private void make(MountSiting advised) {
         try {
-            made = made(advised.mount(), advised.sites().get(0));
+            Site site = advised.sites().get(0);
+            made = made(advised.mount(), new PlanPoint(site.x(), site.y()));
         } catch (CannotBeBuilt refusal) {
             refusals.add(new SheetRefusal("parts (" + advised.mount().words() + ")", refusal.reason(), refusal.remedy()));
         }
     }
 
-    private PartsMade made(Mount mount, Site site) throws CannotBeBuilt {
+    private PartsMade made(Mount mount, PlanPoint place) throws CannotBeBuilt {
         if (mount instanceof FlushThroughHull) {
             requireNoSleeve();
-            return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(site), site.x(), site.y()));
+            return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(place), place.x(), place.y()));
         }
         if (mount instanceof FairedThroughHull) {
             requireNoSleeve();
-            double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), site.x(), site.y());
-            return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), job.particulars().fairing().through(wish(site)), clear,
-                site.x(), site.y()));
+            double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), place.x(), place.y());
+            return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
+                place.x(), place.y()));
         }
         return new PartsMade.None();
     }
@@ -79,10 +91,10 @@ final class PartsAtSite {
     }
 
     /** A maker tells the stem from the flange that beds on the skin: the body's height of it is not above the body. */
-    private ThroughHullWish wish(Site site) {
+    private ThroughHullWish wish(PlanPoint place) {
         OptionalDouble stem = job.particulars().transducer().stemLength().stream()
             .mapToDouble(length -> Math.max(0, length - job.transducer().height())).findFirst();
-        return job.particulars().fairing().throughHull().in(SkinAtSite.build(job, hull, site), stem);
+        return fairing.throughHull().in(SkinAtSite.build(job, hull, place), stem);
     }
 
     PartsMade made() {

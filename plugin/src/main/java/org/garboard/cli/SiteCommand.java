@@ -1,14 +1,19 @@
 package org.garboard.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.print.Answer;
 import org.garboard.cli.print.SiteCsv;
 import org.garboard.cli.print.SiteReport;
+import org.garboard.exchange.RecordFile;
+import org.garboard.exchange.RecordOutputs;
+import org.garboard.exchange.RecordSource;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
@@ -20,6 +25,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -29,7 +35,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard site JOB [--at X,Y] [--csv] [--threads N]",
+    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--threads N]",
     description = {
         "Finds the best sites for a transducer, with every check.",
         "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
@@ -50,11 +56,18 @@ final class SiteCommand implements Callable<Integer> {
     @Option(names = "--csv", description = "Print a row for each check, as CSV.")
     private boolean csv;
 
+    @Option(names = "--xml", description = "Print everything that was found as a record (garboard-record.xsd) without files beside it, "
+        + "hull surface and pocket among it.")
+    private boolean xml;
+
     @Mixin
     private Threads threads;
 
     @Override
     public Integer call() throws InputFault {
+        if (xml && (csv || at != null)) {
+            throw new ParameterException(spec.commandLine(), "--xml is of the whole bottom and stands alone; leave --csv and --at away");
+        }
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         String origin = source.table().table().origin();
@@ -67,7 +80,12 @@ final class SiteCommand implements Callable<Integer> {
         Garboard.of(spec).stage("searching the bottom");
         SitingRecord decided = SitingChain.decide(hull, job, source.features(hull), threads.count());
         PrintWriter out = spec.commandLine().getOut();
-        if (csv) {
+        Answer answer = new Answer(decided, origin);
+        if (xml) {
+            RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
+                Keel.of(source.table().table(), hull));
+            out.print(new String(RecordFile.write(decided, String.join(" ", answer.lines()), from, RecordOutputs.NONE), StandardCharsets.UTF_8));
+        } else if (csv) {
             SiteCsv table = new SiteCsv(out);
             decided.sitings().forEach(table::print);
         } else {
@@ -77,8 +95,7 @@ final class SiteCommand implements Callable<Integer> {
             out.println();
         }
         out.flush();
-        Answer answer = new Answer(decided, origin);
-        answer.lines().forEach(csv ? spec.commandLine().getErr()::println : out::println);
+        answer.lines().forEach(csv || xml ? spec.commandLine().getErr()::println : out::println);
         return answer.isYes() ? Exit.DONE : Exit.NO;
     }
 

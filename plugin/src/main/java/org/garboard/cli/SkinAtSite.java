@@ -3,7 +3,7 @@ package org.garboard.cli;
 import java.util.Optional;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
-import org.garboard.siting.Site;
+import org.garboard.siting.PlanPoint;
 import org.garboard.skin.HullSkin;
 import org.garboard.skin.Layup;
 import org.garboard.skin.ThicknessHere;
@@ -14,12 +14,12 @@ final class SkinAtSite {
     private SkinAtSite() {
     }
 
-    static Optional<Layup> build(Job job, Hull hull, Site site) {
+    static Optional<Layup> build(Job job, Hull hull, PlanPoint place) {
         if (job.particulars().skin().isEmpty()) {
             return Optional.empty();
         }
         HullSkin skin = job.particulars().skin().get().on(hull);
-        if (!(skin.thicknessAt(site.x(), site.y()) instanceof ThicknessHere.Told told)) {
+        if (!(skin.thicknessAt(place.x(), place.y()) instanceof ThicknessHere.Told told)) {
             return Optional.empty();
         }
         if (skin.layup().isPresent() && skin.layup().get() instanceof Layup.Sandwich) {

@@ -12,6 +12,7 @@ import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
+import org.garboard.cli.print.FlowCurvesCsv;
 import org.garboard.cli.print.TrimCsv;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Craft;
@@ -38,7 +39,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR] [--threads N]",
+    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR] [--curves] [--threads N]",
     description = {
         "Tells how the boat runs: trim, wetted lengths, boundary layer; as CSV.",
         "%nFor each speed of the job's craft, slowest first, a row under the mean of her weights light and full, and one for "
@@ -88,6 +89,10 @@ final class TrimCommand implements Callable<Integer> {
             + "from below with stagnation lines, streamlines, layer and wake shadows. Earlier pictures are replaced, any other file is left alone.")
     private Path pictures;
 
+    @Option(names = "--curves", description = "Print the lines of the water on the bottom instead, a row for each point, to starboard: the undisturbed "
+        + "water from end to end, stagnation lines, streamlines, and where the layer is of round thicknesses.")
+    private boolean curves;
+
     @Mixin
     private Threads threads;
 
@@ -124,6 +129,9 @@ final class TrimCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InputFault {
+        if (curves && at != null) {
+            throw new ParameterException(spec.commandLine(), "--curves are of the whole bottom; leave --at away");
+        }
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         BottomFeatures features = source.features(hull);
@@ -146,12 +154,21 @@ final class TrimCommand implements Callable<Integer> {
         WaterUnderWay waters = new WaterUnderWay(hull, new Water(craft.water().celsius(), craft.water().salinity()), upper, threads.count());
         Optional<TrimCsv.Place> place = Optional.ofNullable(at).map(point -> new TrimCsv.Place(point, within));
         PrintWriter out = spec.commandLine().getOut();
-        TrimCsv csv = new TrimCsv(out, place);
         List<String> told = new ArrayList<>(List.of(running.thrust()));
-        for (AtSpeed each : asked) {
-            List<TrimCsv.Row> rows = rows(each, craft, waters, place);
-            rows.forEach(csv::print);
-            told.addAll(remarks(rows, place));
+        if (curves) {
+            FlowCurvesCsv lines = new FlowCurvesCsv(out, hull);
+            for (AtSpeed each : asked) {
+                Garboard.of(spec).stage("tracing the water at " + FixedDecimal.format(each.speed().knots(), 1) + " kn");
+                lines.print(each, waters);
+                told.addAll(remarks(rows(each, craft, waters, place), place));
+            }
+        } else {
+            TrimCsv csv = new TrimCsv(out, place);
+            for (AtSpeed each : asked) {
+                List<TrimCsv.Row> rows = rows(each, craft, waters, place);
+                rows.forEach(csv::print);
+                told.addAll(remarks(rows, place));
+            }
         }
         out.flush();
         told.forEach(spec.commandLine().getErr()::println);

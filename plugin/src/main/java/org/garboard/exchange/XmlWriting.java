@@ -27,7 +27,7 @@ final class XmlWriting {
         }
     }
 
-    /** The surface within a record is {@code hull:surface}. */
+    /** The surface within a record is {@code hull:surface}, what a part has of a record {@code record:…}. */
     private static final class Prefixes extends NamespacePrefixMapper {
         private final String root;
 
@@ -40,7 +40,7 @@ final class XmlWriting {
             if (namespace.equals(root)) {
                 return "";
             }
-            return namespace.equals(SurfaceFile.NAMESPACE) ? "hull" : suggestion;
+            return namespace.equals(SurfaceFile.NAMESPACE) ? "hull" : namespace.equals(XmlKind.RECORD.namespace()) ? "record" : suggestion;
         }
     }
 }

@@ -3,9 +3,11 @@ package org.garboard.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.garboard.exchange.RecordFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -142,5 +144,16 @@ class SiteCommandTest {
     private static List<String> row(Shell shell, String mount, String check) {
         return shell.outLines().stream().map(line -> List.of(line.split(",", -1)))
             .filter(cells -> cells.contains(mount) && cells.contains(check)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void xmlIsARecordWithoutFiles() {
+        Shell shell = Shell.run("site", task.job(), "--xml");
+        assertEquals(0, shell.code(), shell.err());
+        assertTrue(RecordFile.outputs(shell.out().getBytes(StandardCharsets.UTF_8)) instanceof RecordFile.Outputs.Listed listed && listed.files().isEmpty());
+        assertTrue(shell.err().startsWith("Advised: flush through-hull, "), shell.err());
+        Shell both = Shell.run("site", task.job(), "--xml", "--csv");
+        assertEquals(2, both.code());
+        assertTrue(both.err().startsWith("garboard site: --xml is of the whole bottom and stands alone; leave --csv and --at away\n"), both.err());
     }
 }

@@ -150,4 +150,27 @@ class TrimCommandTest {
             + ":[0-9]+:20: <x> is 14 m, which is outside the boat; it must be from 0\\.000 to 8\\.000 m\n"), shell.err());
         assertEquals(3, Shell.run("site", job).code());
     }
+
+    /** Level water 0.1125 m above the V's keel; streamlines lie on the V, which rises 1 in 10 to a chine at 1 m. */
+    @Test
+    void exact_curvesOnAFloatingWedge() throws IOException {
+        Path job = job(CRAFT);
+        Shell shell = Shell.run("trim", job, "--curves");
+        assertEquals(0, shell.code(), shell.err());
+        List<String> rows = shell.outLines();
+        assertEquals("speed_kn,load,curve,branch,layer_mm,x_m,y_m,z_m", rows.get(0));
+        List<String[]> water = rows.stream().map(row -> row.split(",", -1)).filter(row -> row[2].equals("water")).toList();
+        assertEquals(List.of("0.00000", "8.00000"), water.stream().map(row -> row[5]).toList());
+        water.forEach(row -> assertEquals(0.1125, Double.parseDouble(row[7]), 1e-4));
+        List<String[]> lines = rows.stream().map(row -> row.split(",", -1)).filter(row -> row[2].equals("streamline")).toList();
+        assertTrue(lines.size() > 20, "points: " + lines.size());
+        for (String[] row : lines) {
+            double y = Double.parseDouble(row[6]);
+            if (Math.abs(y) < 1) {
+                assertEquals(0.1 * Math.abs(y), Double.parseDouble(row[7]), 2e-5, String.join(",", row));
+            }
+        }
+        assertEquals("garboard trim: --curves are of the whole bottom; leave --at away",
+            Shell.run("trim", job, "--curves", "--at", "4,0.2").err().lines().findFirst().orElse(""));
+    }
 }

@@ -20,7 +20,7 @@ import org.w3c.dom.NodeList;
 class SchemaDocumentationTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"garboard-job.xsd", "garboard-record.xsd", "garboard-surface.xsd"})
+    @ValueSource(strings = {"garboard-job.xsd", "garboard-record.xsd", "garboard-surface.xsd", "garboard-part.xsd"})
     void everyElementIsExplained(String schema) throws Exception {
         Document document = read(schema);
         Set<String> explainedTypes = new HashSet<>();

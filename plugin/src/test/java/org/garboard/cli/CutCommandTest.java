@@ -1,0 +1,143 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.transform.Source;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import javax.xml.validation.SchemaFactory;
+import org.garboard.exchange.PartFile;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** On a V bottom that rises 1 in 10. */
+class CutCommandTest {
+    private static final String PART = "urn:garboard:part";
+
+    @TempDir
+    private Path folder;
+    private Path job;
+
+    @BeforeEach
+    void copyTask() {
+        job = SampleTask.in(folder).job();
+    }
+
+    private static Element part(Shell shell) throws Exception {
+        assertEquals(0, shell.code(), shell.err());
+        SchemaFactory factory = SchemaFactory.newDefaultInstance();
+        Source[] sources = {schema("garboard-surface.xsd"), schema("garboard-record.xsd"), schema("garboard-part.xsd")};
+        Schema schema = factory.newSchema(sources);
+        schema.newValidator().validate(new StreamSource(new StringReader(shell.out())));
+        return DocumentBuilderFactory.newDefaultNSInstance().newDocumentBuilder()
+            .parse(new ByteArrayInputStream(shell.out().getBytes(StandardCharsets.UTF_8))).getDocumentElement();
+    }
+
+    private static StreamSource schema(String name) {
+        return new StreamSource(PartFile.class.getResource(name).toExternalForm());
+    }
+
+    private static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /**
+     * Without ramps the walls stand on the skin: the floor's area a (rounded corners) times its depth, less the roof of the V over it,
+     * 0.1 |y| integrated: 2 * 0.1 * (L w^2/2 - what the corners lack), corner radius r, w half the breadth.
+     */
+    @Test
+    void exact_pocketWithoutRampsOnAV() throws Exception {
+        Element pocket = (Element) part(Shell.run("cut", job, "--mount", "keel-pocket", "--at", "4,0", "--ramp", "0", "--depth", "60mm", "--gap", "0"))
+            .getElementsByTagNameNS(PART, "pocket").item(0);
+        double length = 0.120;
+        double w = 0.040;
+        double r = 0.020;
+        double area = 2 * length * w - (4 - Math.PI) * r * r;
+        // a corner lacks the square less the quarter disc; their moments about the keel line
+        double lacks = r * r * (w - r / 2) - (Math.PI * r * r / 4 * (w - r) + r * r * r / 3);
+        double roof = 0.1 * (length * w * w - 4 * lacks);
+        assertEquals((area * 0.060 - roof) * 1000, number(pocket, "volume_litres"), 1e-6);
+        assertEquals(60, number(pocket, "depth_mm"), 1e-9);
+        assertEquals(0, number(pocket, "ramp-ratio"), 1e-9);
+    }
+
+    /** What the mesh encloses, by its own corners, is the volume that is told; every edge is passed once each way. */
+    @ParameterizedTest
+    @CsvSource({"flush-through-hull", "through-hull-with-fairing-block"})
+    void law_meshesAreClosed(String mount) throws Exception {
+        NodeList solids = part(Shell.run("cut", job, "--mount", mount, "--at", "4,0.5")).getElementsByTagNameNS(PART, "solid");
+        assertTrue(solids.getLength() > 0);
+        for (int i = 0; i < solids.getLength(); i++) {
+            Element solid = (Element) solids.item(i);
+            String[] vertices = words(solid, "vertices_mm");
+            double volume = 0;
+            Map<String, Integer> passes = new HashMap<>();
+            for (String triangle : words(solid, "triangles")) {
+                String[] corners = triangle.split(",");
+                double[][] p = new double[3][];
+                for (int k = 0; k < 3; k++) {
+                    p[k] = Arrays.stream(vertices[Integer.parseInt(corners[k])].split(",")).mapToDouble(Double::parseDouble).toArray();
+                    passes.merge(corners[k] + " " + corners[(k + 1) % 3], 1, Integer::sum);
+                    passes.merge(corners[(k + 1) % 3] + " " + corners[k], -1, Integer::sum);
+                }
+                volume += (p[0][0] * (p[1][1] * p[2][2] - p[1][2] * p[2][1]) - p[0][1] * (p[1][0] * p[2][2] - p[1][2] * p[2][0])
+                    + p[0][2] * (p[1][0] * p[2][1] - p[1][1] * p[2][0])) / 6;
+            }
+            assertTrue(passes.values().stream().allMatch(count -> count == 0), solid.getAttribute("name"));
+            assertEquals(number(solid, "volume_litres"), volume / 1e6, 1e-5, solid.getAttribute("name"));
+        }
+    }
+
+    private static String[] words(Element solid, String name) {
+        return solid.getElementsByTagNameNS(PART, name).item(0).getTextContent().trim().split("\\s+");
+    }
+
+    @Test
+    void whatCannotBeBuiltIsToldWithWhatWorks() {
+        Shell shell = Shell.run("cut", job, "--mount", "keel-pocket", "--at", "4,0", "--depth", "20mm");
+        assertEquals(4, shell.code());
+        assertEquals("", shell.out());
+        assertEquals("keel pocket cannot be built: at a depth of 20.0 mm the face stands 14.3 mm proud of the skin at its outer edges; "
+            + "what works: a depth of 35.0 mm or more\n", shell.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "--mount in-hull --at 4,0.2|--mount is \"in-hull\"; it must be one of flush-through-hull, through-hull-with-fairing-block, keel-pocket",
+        "--mount keel-pocket --at 4,0.2|--at is 4.0,0.2; a keel pocket lies on the centreline: write 4.0,0",
+        "--mount flush-through-hull --at 4,0.2 --depth 1in|--depth, --ramp and --gap are of a keel pocket; leave them away with --mount flush-through-hull",
+        "--mount keel-pocket --at 4,0 --height 1in|--height is of a fairing block; leave it away with --mount keel-pocket",
+        "--mount keel-pocket --at 4,0 --depth -1|--depth is -1.0 m; it must be from 0.0 to 2.0 m"})
+    void wrongUsage(String options, String message) {
+        String[] words = ("cut " + job + " " + options).split(" ");
+        Shell shell = Shell.run((Object[]) words);
+        assertEquals(2, shell.code());
+        assertTrue(shell.err().startsWith("garboard cut: " + message + "\n"), shell.err());
+    }
+
+    /** The same pocket as in a search's record, asked for at its place. */
+    @Test
+    void law_aSearchFindsThePocketThatIsCutThere() throws Exception {
+        String found = pocketTag(Shell.run("site", job, "--xml").out());
+        String x = found.replaceAll(".* x_m=\"([^\"]*)\".*", "$1");
+        assertEquals(found, pocketTag(Shell.run("cut", job, "--mount", "keel-pocket", "--at", x + ",0").out()));
+    }
+
+    private static String pocketTag(String xml) {
+        return xml.lines().filter(line -> line.contains("<pocket ")).findFirst().orElseThrow().strip();
+    }
+}
