@@ -39,4 +39,11 @@ public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
         all.addAll(laid);
         return new BottomFeatures(all, list);
     }
+
+    /** With what is put on the bottom besides, after all others. */
+    public BottomFeatures and(List<LaidFeature> more) {
+        List<LaidFeature> all = new ArrayList<>(laid);
+        all.addAll(more);
+        return new BottomFeatures(all, list);
+    }
 }

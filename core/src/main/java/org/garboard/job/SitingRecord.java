@@ -7,11 +7,11 @@ import org.garboard.cutout.Pocket;
 import org.garboard.siting.MountSiting;
 
 /**
- * Everything that was decided for a job.
+ * Everything that was decided for one transducer.
  *
  * @param job the job
  * @param features what is on the bottom
- * @param sitings what the search found, a row per mount of the job
+ * @param sitings what the search found, a row per mount of the job, in the order of its preference
  * @param advised the mount of {@code sitings} that is advised: the first that has a site
  * @param pocket the keel pocket at its best site, where one can be built
  * @param refusal why no pocket is drawn though the job wants one: reason and remedy; empty otherwise
@@ -20,5 +20,10 @@ public record SitingRecord(Job job, BottomFeatures features, List<MountSiting> s
                            Optional<Pocket> pocket, String refusal) {
     public SitingRecord {
         sitings = List.copyOf(sitings);
+    }
+
+    /** Whether a mount of {@code sitings} is the advised one. */
+    public boolean isAdvised(MountSiting siting) {
+        return advised.filter(one -> one.mount().equals(siting.mount())).isPresent();
     }
 }

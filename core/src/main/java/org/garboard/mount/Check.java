@@ -1,5 +1,6 @@
 package org.garboard.mount;
 
+import java.util.OptionalDouble;
 import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;
 import org.garboard.finding.Ruling;
@@ -22,9 +23,16 @@ import org.garboard.finding.Ruling;
  * @param verdict met, not met, or NOT KNOWN
  * @param source where the limit comes from
  * @param sentence the check in words that a boatyard reads
+ * @param knots the speed at which it is asked; empty where it is not of one speed
  */
 public record Check(String name, Sense sense, double demand, double limit, String unit,
-                    double utilisation, Verdict verdict, String source, String sentence) {
+                    double utilisation, Verdict verdict, String source, String sentence, OptionalDouble knots) {
+
+    /** Of a question that is not of one speed. */
+    public Check(String name, Sense sense, double demand, double limit, String unit,
+                 double utilisation, Verdict verdict, String source, String sentence) {
+        this(name, sense, demand, limit, unit, utilisation, verdict, source, sentence, OptionalDouble.empty());
+    }
 
     /** Which side of the limit is good. */
     public enum Sense { AT_MOST, AT_LEAST, YES_NO, KNOWN_ONLY }
@@ -48,6 +56,11 @@ public record Check(String name, Sense sense, double demand, double limit, Strin
 
     /** The same in other words. */
     public Check saying(String words) {
-        return new Check(name, sense, demand, limit, unit, utilisation, verdict, source, words);
+        return new Check(name, sense, demand, limit, unit, utilisation, verdict, source, words, knots);
+    }
+
+    /** The same asked at a speed [kn]. */
+    public Check at(double speed) {
+        return new Check(name, sense, demand, limit, unit, utilisation, verdict, source, sentence, OptionalDouble.of(speed));
     }
 }

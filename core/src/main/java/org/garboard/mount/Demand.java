@@ -1,5 +1,6 @@
 package org.garboard.mount;
 
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -17,9 +18,10 @@ import java.util.function.ToDoubleFunction;
  * @param unread what it means for a place that the reading cannot be taken there
  * @param detail of the place last measured, a sentence that is put after the other two; why it is not known where the
  *     reading cannot be taken; may be empty
+ * @param knots the speed at which it is made; empty where it is not of one speed
  */
 public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFunction<Bed> reading,
-                     String met, String notMet, Unread unread, Function<Bed, String> detail) {
+                     String met, String notMet, Unread unread, Function<Bed, String> detail, OptionalDouble knots) {
 
     /** What becomes of a place where the reading cannot be taken. Either way it is NOT KNOWN. */
     public enum Unread {
@@ -36,21 +38,26 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     }
 
     public static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "");
+        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "", OptionalDouble.empty());
     }
 
     public static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "");
+        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "", OptionalDouble.empty());
     }
 
     /** The same, where a place whose reading cannot be taken may still have a site. */
     public Demand leavingOpen() {
-        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail);
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, knots);
     }
 
     /** The same with more to say of a place. */
     public Demand telling(Function<Bed, String> more) {
-        return new Demand(name, sense, limit, reading, met, notMet, unread, more);
+        return new Demand(name, sense, limit, reading, met, notMet, unread, more, knots);
+    }
+
+    /** The same at a speed [kn]. */
+    public Demand at(double speed) {
+        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, OptionalDouble.of(speed));
     }
 
     /** Whether a site may be where the reading is as it is. */
@@ -90,7 +97,7 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
         double shown = sense == Check.Sense.AT_MOST ? Math.abs(value) : value;
         return new Check(name, sense, Double.isInfinite(value) ? Double.NaN : limit.measure().shown(shown),
             limit.measure().shown(limit.value()), limit.measure().unit(), utilisation,
-            serves ? Verdict.MET : Verdict.NOT_MET, limit.source(), with(serves ? met : notMet, detail.apply(bed)));
+            serves ? Verdict.MET : Verdict.NOT_MET, limit.source(), with(serves ? met : notMet, detail.apply(bed)), knots);
     }
 
     private static String with(String sentence, String more) {
@@ -100,6 +107,6 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     /** The check of a place where it cannot be made. */
     public Check unmeasured(String reason) {
         return new Check(name, sense, Double.NaN, limit.measure().shown(limit.value()),
-            limit.measure().unit(), Double.NaN, Verdict.NOT_KNOWN, limit.source(), reason);
+            limit.measure().unit(), Double.NaN, Verdict.NOT_KNOWN, limit.source(), reason, knots);
     }
 }

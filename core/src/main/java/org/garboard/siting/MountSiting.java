@@ -1,5 +1,6 @@
 package org.garboard.siting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.mount.Mount;
@@ -19,5 +20,18 @@ public record MountSiting(Mount mount, List<Region> regions, List<Site> sites, O
     public MountSiting {
         regions = List.copyOf(regions);
         sites = List.copyOf(sites);
+    }
+
+    /** The same with another site first; it stands for the site of its region. */
+    public MountSiting preferring(Site site) {
+        Optional<Region> region = regionOf(site);
+        List<Site> all = new ArrayList<>(List.of(site));
+        sites.stream().filter(other -> !other.sharesPlace(site) && (region.isEmpty() || !region.equals(regionOf(other)))).forEach(all::add);
+        return new MountSiting(mount, regions, all, Optional.empty());
+    }
+
+    /** The region that a site lies in; empty where it is narrower than is drawn. */
+    public Optional<Region> regionOf(Site site) {
+        return regions.stream().filter(region -> region.holds(site.x(), site.y())).findFirst();
     }
 }

@@ -38,6 +38,11 @@ public record Region(List<PlanPoint> outline, List<List<PlanPoint>> holes, doubl
         return within;
     }
 
+    /** Whether a place lies in it: of a region that is alike on both sides, to port too. */
+    public boolean holds(double x, double y) {
+        return surrounds(x, y) || sides == Sides.BOTH && surrounds(x, -y);
+    }
+
     /** The same, drawn to starboard, on the side where it is. */
     Region on(Sides side) {
         return new Region(side == Sides.PORT ? mirrored(outline) : outline,

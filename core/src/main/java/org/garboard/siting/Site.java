@@ -46,4 +46,13 @@ public record Site(Mount mount, double x, double y, double z, double girth,
     public List<Check> notKnown() {
         return checks.stream().filter(check -> check.verdict() == Verdict.NOT_KNOWN).toList();
     }
+
+    /** The same place, whatever is said of it. */
+    boolean sharesPlace(Site other) {
+        return x == other.x && y == other.y;
+    }
+
+    Site within(Window around) {
+        return new Site(mount, x, y, z, girth, deadrise, slope, checks, Optional.of(around));
+    }
 }

@@ -117,9 +117,7 @@ final class SiteFinder {
 
     private Site withWindow(PlanPoint place) {
         Site site = checks.at(place.x(), place.y());
-        Window window = new WindowFinder(hull, grid, suitability, mount, mark, checks).around(site);
-        return new Site(site.mount(), site.x(), site.y(), site.z(), site.girth(), site.deadrise(), site.slope(),
-            site.checks(), Optional.of(window));
+        return site.within(new WindowFinder(hull, new GridRun(grid, suitability, mount.seat()), mount, mark, checks).around(site));
     }
 
     private double x(int node) {

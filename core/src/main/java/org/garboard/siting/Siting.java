@@ -41,9 +41,20 @@ public final class Siting {
      * off the skin is a check that is not met, and what cannot be measured there is NOT KNOWN.
      */
     public static Site at(Hull hull, SitingTask task, Mount mount, double x, double y) {
+        return checks(hull, task, mount, y).at(x, y);
+    }
+
+    /** The same of a place that serves, with how far it may be moved. */
+    public static Site withWindow(Hull hull, SitingTask task, Mount mount, double x, double y) {
+        PlaceChecks checks = checks(hull, task, mount, y);
+        Site site = checks.at(x, y);
+        return site.within(new WindowFinder(hull, WindowFinder.FROM_SITE, mount, task.mark(), checks).around(site));
+    }
+
+    private static PlaceChecks checks(Hull hull, SitingTask task, Mount mount, double y) {
         Sides sides = Ground.sideOf(y);
         BottomLines lines = BottomLines.of(hull);
         Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught(), sides);
-        return new PlaceChecks(hull, ground, task, mount).at(x, y);
+        return new PlaceChecks(hull, ground, task, mount);
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class DemandTest {
@@ -89,6 +90,6 @@ class DemandTest {
     @Test
     void badInput_aDemandNeedsALimit() {
         assertThrows(IllegalArgumentException.class, () -> new Demand("x", Check.Sense.YES_NO,
-            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> ""));
+            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> "", OptionalDouble.empty()));
     }
 }

@@ -6,21 +6,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.garboard.appendage.Keel;
 import org.garboard.cli.files.FolderRefused;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.cli.files.OutputFolder;
 import org.garboard.cli.print.Answer;
-import org.garboard.drawing.sheets.DrawnSet;
+import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetRefusal;
-import org.garboard.drawing.sheets.SheetSet;
 import org.garboard.exchange.RecordFile;
 import org.garboard.exchange.RecordOutputs;
 import org.garboard.exchange.RecordSource;
+import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import picocli.CommandLine.Command;
@@ -69,44 +67,44 @@ final class RunCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Garboard.of(spec).stage("searching the bottom");
-        SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), threads.count());
-        Answer answer = new Answer(decided, source.table().table().origin());
-        PartsAtSite parts = PartsAtSite.of(hull, decided);
+        List<SitingRecord> all = Decision.of(hull, source.jobs(), source.features(hull), threads.count());
+        String origin = source.table().table().origin();
+        Provenance provenance = new Provenance(Version.number(), source.table().file().sha256());
         Garboard.of(spec).stage("drawing the sheets");
-        DrawnSet set = SheetSet.draw(decided, source.table().table(), hull,
-            new Provenance(Version.number(), source.table().file().sha256()), parts.made());
-        List<OutputFile> files = new ArrayList<>(set.drawings().stream()
-            .map(drawing -> new OutputFile(drawing.fileName(), drawing.content()))
-            .toList());
-        List<SheetRefusal> refusals = new ArrayList<>(set.refusals());
-        refusals.addAll(parts.refusals());
-        // what is to be looked at before cutting stands on the sheets: without them there are no parts
-        if (set.refusals().isEmpty()) {
-            files.addAll(parts.files());
+        List<TransducerSet> sets = new ArrayList<>();
+        for (SitingRecord decided : all) {
+            sets.add(TransducerSet.of(sets.size() + 1, decided, source.table().table(), hull, provenance));
+        }
+        List<OutputFile> files = sets.stream().flatMap(set -> set.files().stream()).toList();
+        List<SheetRefusal> refusals = sets.stream().flatMap(set -> set.refusals().stream()).toList();
+        List<ToldDecision> told = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        for (int k = 0; k < all.size(); k++) {
+            List<String> answer = new ArrayList<>(new Answer(all.get(k), origin).lines());
+            answer.addAll(sets.get(k).words());
+            told.add(new ToldDecision(all.get(k), String.join(" ", answer)));
+            if (all.size() > 1) {
+                said.add(all.get(k).job().transducer().name() + ":");
+            }
+            said.addAll(answer);
         }
         Garboard.of(spec).stage("writing the files");
-        RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
-            Keel.of(source.table().table(), hull));
         try {
-            OutputFolder.write(folder, files, record(from, decided, said(answer, parts), files, refusals));
+            OutputFolder.write(folder, files, record(source.recordSource(Version.number(), hull), told, files, refusals));
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
-        print(said(answer, parts), files, refusals);
-        return (answer.isYes() && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
+        print(said, files, refusals);
+        boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent());
+        return (yes && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
-    private static List<String> said(Answer answer, PartsAtSite parts) {
-        return Stream.concat(answer.lines().stream(), parts.words().stream()).toList();
-    }
-
-    private static OutputFile record(RecordSource from, SitingRecord decided, List<String> said, List<OutputFile> files,
-                                     List<SheetRefusal> refusals) {
+    private static OutputFile record(RecordSource from, List<ToldDecision> told, List<OutputFile> files, List<SheetRefusal> refusals) {
         RecordOutputs outputs = new RecordOutputs(
             files.stream().map(OutputFile::hash).toList(),
             refusals.stream().map(SheetRefusal::message).toList());
-        return new OutputFile(RecordFile.NAME, RecordFile.write(decided, String.join(" ", said), from, outputs));
+        return new OutputFile(RecordFile.NAME, RecordFile.write(told, from, outputs));
     }
 
     private void print(List<String> said, List<OutputFile> files, List<SheetRefusal> refusals) {

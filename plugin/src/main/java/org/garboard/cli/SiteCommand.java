@@ -5,15 +5,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.garboard.appendage.Keel;
+import java.util.stream.IntStream;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.print.Answer;
 import org.garboard.cli.print.SiteCsv;
 import org.garboard.cli.print.SiteReport;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.decision.Decision;
 import org.garboard.exchange.RecordFile;
 import org.garboard.exchange.RecordOutputs;
-import org.garboard.exchange.RecordSource;
+import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
@@ -29,7 +31,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Where the transducer of a job may go, with every check. */
+/** Where the transducers of a job may go, with every check. */
 @Command(
     name = "site",
     mixinStandardHelpOptions = true,
@@ -39,8 +41,8 @@ import picocli.CommandLine.Spec;
     description = {
         "Finds the best sites for a transducer, with every check.",
         "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
-            + "What cannot be told from the table is NOT KNOWN: look before cutting. Ends with 4 when no mount "
-            + "has a site.%n"})
+            + "What cannot be told from the table is NOT KNOWN: look before cutting. Several transducers are placed "
+            + "in the order of the job, each clear of the others. Ends with 4 when no mount has a site.%n"})
 final class SiteCommand implements Callable<Integer> {
 
     @Spec
@@ -70,50 +72,58 @@ final class SiteCommand implements Callable<Integer> {
         }
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
-        String origin = source.table().table().origin();
-        Exit exit = at == null ? search(source, hull, origin) : check(source, hull, origin);
+        Exit exit = at == null ? search(source, hull) : check(source, hull);
         return exit.code();
     }
 
-    private Exit search(JobSource source, Hull hull, String origin) throws InputFault {
-        Job job = source.job();
+    private Exit search(JobSource source, Hull hull) throws InputFault {
         Garboard.of(spec).stage("searching the bottom");
-        SitingRecord decided = SitingChain.decide(hull, job, source.features(hull), threads.count());
+        List<SitingRecord> all = Decision.of(hull, source.jobs(), source.features(hull), threads.count());
+        String origin = source.table().table().origin();
         PrintWriter out = spec.commandLine().getOut();
-        Answer answer = new Answer(decided, origin);
+        List<String> answer = Answer.lines(all, origin);
         if (xml) {
-            RecordSource from = new RecordSource(Version.number(), source.file(), source.table().file(), hull,
-                Keel.of(source.table().table(), hull));
-            out.print(new String(RecordFile.write(decided, String.join(" ", answer.lines()), from, RecordOutputs.NONE), StandardCharsets.UTF_8));
+            out.print(new String(RecordFile.write(told(all, origin), source.recordSource(Version.number(), hull), RecordOutputs.NONE), StandardCharsets.UTF_8));
         } else if (csv) {
-            SiteCsv table = new SiteCsv(out);
-            decided.sitings().forEach(table::print);
+            SiteCsv table = new SiteCsv(out, all.size());
+            all.forEach(table::print);
         } else {
-            SiteReport report = new SiteReport(out, job, origin);
-            decided.sitings().forEach(report::print);
-            report.printSources();
-            out.println();
+            all.forEach(decided -> {
+                SiteReport report = new SiteReport(out, decided.job(), origin);
+                report.print(decided);
+                report.printSources();
+                out.println();
+            });
         }
         out.flush();
-        answer.lines().forEach(csv || xml ? spec.commandLine().getErr()::println : out::println);
-        return answer.isYes() ? Exit.DONE : Exit.NO;
+        answer.forEach(csv || xml ? spec.commandLine().getErr()::println : out::println);
+        return all.stream().allMatch(decided -> decided.advised().isPresent()) ? Exit.DONE : Exit.NO;
     }
 
-    private Exit check(JobSource source, Hull hull, String origin) throws InputFault {
-        Job job = source.job();
-        SitingTask task = job.sitingTask(hull, source.features(hull));
-        List<Site> places = job.mounts().stream()
-            .map(mount -> Siting.at(hull, task, mount, at.x(), at.y()))
-            .toList();
+    private static List<ToldDecision> told(List<SitingRecord> all, String origin) {
+        return all.stream().map(decided -> new ToldDecision(decided, String.join(" ", new Answer(decided, origin).lines()))).toList();
+    }
+
+    /** Of several transducers each is asked about with the others where they are advised. */
+    private Exit check(JobSource source, Hull hull) throws InputFault {
+        List<Job> jobs = source.jobs();
+        List<BottomFeatures> bottoms = Decision.bottoms(hull, jobs, source.features(hull), threads.count());
+        List<List<Site>> places = IntStream.range(0, jobs.size()).mapToObj(k -> {
+            SitingTask task = jobs.get(k).sitingTask(hull, bottoms.get(k));
+            return task.mounts().stream().map(mount -> Siting.at(hull, task, mount, at.x(), at.y())).toList();
+        }).toList();
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {
-            SiteCsv table = new SiteCsv(out);
-            places.forEach(table::print);
+            SiteCsv table = new SiteCsv(out, jobs.size());
+            IntStream.range(0, jobs.size()).forEach(k -> places.get(k).forEach(place -> table.print(jobs.get(k), place)));
         } else {
-            SiteReport report = new SiteReport(out, job, origin);
-            places.forEach(report::print);
-            report.printSources();
+            String origin = source.table().table().origin();
+            for (int k = 0; k < jobs.size(); k++) {
+                SiteReport report = new SiteReport(out, jobs.get(k), origin);
+                places.get(k).forEach(report::print);
+                report.printSources();
+            }
         }
-        return places.stream().anyMatch(Site::feasible) ? Exit.DONE : Exit.NO;
+        return places.stream().flatMap(List::stream).anyMatch(Site::feasible) ? Exit.DONE : Exit.NO;
     }
 }

@@ -1,7 +1,6 @@
 package org.garboard.exchange;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -30,16 +29,13 @@ final class CraftRanges {
     private static final double MOST_THRUST_HEIGHT = 3;
     private static final double LONGEST = 100;
 
-    private final String file;
-    private final XmlReading reading;
-    private final List<FileFault> faults = new ArrayList<>();
+    private final JobFaults faults;
 
-    CraftRanges(String file, XmlReading reading) {
-        this.file = file;
-        this.reading = reading;
+    CraftRanges(JobFaults faults) {
+        this.faults = faults;
     }
 
-    List<FileFault> faults(Craft craft) {
+    void check(Craft craft) {
         if (craft.getDrive() != null) {
             drive(craft.getDrive());
         }
@@ -64,25 +60,20 @@ final class CraftRanges {
         if (craft.getSeaTrials() != null) {
             trials(craft.getSeaTrials().getSeaTrial());
         }
-        return faults;
     }
 
     private void drive(Drive drive) {
         Length diameter = drive.getPropellerDiameter();
-        if (Lengths.isWhole(diameter)) {
-            aboveZero("propeller-diameter", diameter, diameter.getValue(), asWritten(diameter), Lengths.metres(diameter), MOST_DIAMETER, "m");
-        }
+        faults.aboveZero("propeller-diameter", diameter, MOST_DIAMETER);
         if (drive.getKind() == DriveKind.JET && diameter != null) {
-            add(diameter, "a jet has no propeller: leave <propeller-diameter> away, or write another kind of drive");
+            faults.add(diameter, "a jet has no propeller: leave <propeller-diameter> away, or write another kind of drive");
         }
         if (drive.getKind() == DriveKind.JET && drive.getHand() != null) {
-            add(drive, "a jet has no propeller to turn: leave hand away, or write another kind of drive");
+            faults.add(drive, "a jet has no propeller to turn: leave hand away, or write another kind of drive");
         }
         if (drive.getThrustLine() != null) {
             Length height = drive.getThrustLine().getAboveTransomFoot();
-            if (Lengths.isWhole(height) && Math.abs(Lengths.metres(height)) > MOST_THRUST_HEIGHT) {
-                add(height, "<above-transom-foot> is " + asWritten(height) + "; it must be from -3 to 3 m");
-            }
+            faults.between("above-transom-foot", height, -MOST_THRUST_HEIGHT, MOST_THRUST_HEIGHT);
             angle("inclination", drive.getThrustLine().getInclination(), -20, 20);
         }
     }
@@ -92,14 +83,14 @@ final class CraftRanges {
         mass("full", weights.getFull());
         if (isWhole(weights.getLight()) && isWhole(weights.getFull())
                 && TransducerMapping.kilograms(weights.getFull()) < TransducerMapping.kilograms(weights.getLight())) {
-            add(weights.getFull(), "<full> is " + asWritten(weights.getFull()) + " and <light> " + asWritten(weights.getLight())
+            faults.add(weights.getFull(), "<full> is " + asWritten(weights.getFull()) + " and <light> " + asWritten(weights.getLight())
                 + "; full must not be less than light");
         }
     }
 
     private void mass(String name, Weight weight) {
-        if (isWhole(weight)) {
-            aboveZero(name, weight, weight.getValue(), asWritten(weight), TransducerMapping.kilograms(weight), MOST_KG, "kg");
+        if (isWhole(weight) && !(weight.getValue().signum() > 0 && TransducerMapping.kilograms(weight) <= MOST_KG)) {
+            faults.add(weight, "<" + name + "> is " + asWritten(weight) + "; it must be more than 0 and at most " + FixedDecimal.format(MOST_KG, 0) + " kg");
         }
     }
 
@@ -111,7 +102,7 @@ final class CraftRanges {
         for (Speed speed : speeds.getSpeed()) {
             knots("speed", speed, knots);
             if (speed.getName() != null && !names.add(speed.getName())) {
-                add(speed, "a speed named \"" + speed.getName() + "\" stands in <speeds> already; name each apart");
+                faults.add(speed, "a speed named \"" + speed.getName() + "\" stands in <speeds> already; name each apart");
             }
             if (speed.getShare() != null) {
                 shares++;
@@ -120,9 +111,9 @@ final class CraftRanges {
             }
         }
         if (shares > 0 && shares < speeds.getSpeed().size()) {
-            add(speeds, shares + " of " + speeds.getSpeed().size() + " speeds tell their share; tell it for every speed, or for none");
+            faults.add(speeds, shares + " of " + speeds.getSpeed().size() + " speeds tell their share; tell it for every speed, or for none");
         } else if (shares > 0 && together.subtract(WHOLE).abs().compareTo(ROUNDED) > 0) {
-            add(speeds, "the shares of the speeds are " + together.stripTrailingZeros().toPlainString() + " per cent together; they must be 100");
+            faults.add(speeds, "the shares of the speeds are " + together.stripTrailingZeros().toPlainString() + " per cent together; they must be 100");
         }
     }
 
@@ -132,11 +123,9 @@ final class CraftRanges {
             knots("at", trial.getAt(), knots);
             angle("trim", trial.getTrim(), -5, 20);
             Length keel = trial.getWettedKeel();
-            if (Lengths.isWhole(keel)) {
-                aboveZero("wetted-keel", keel, keel.getValue(), asWritten(keel), Lengths.metres(keel), LONGEST, "m");
-            }
+            faults.aboveZero("wetted-keel", keel, LONGEST);
             if (trial.getTrim() == null && keel == null) {
-                add(trial, "<sea-trial> tells nothing that was measured; write <trim>, <wetted-keel> or both");
+                faults.add(trial, "<sea-trial> tells nothing that was measured; write <trim>, <wetted-keel> or both");
             }
         }
     }
@@ -147,9 +136,9 @@ final class CraftRanges {
         }
         BigDecimal value = speed.getValue();
         if (!(value.signum() > 0 && value.compareTo(MOST_KNOTS) <= 0)) {
-            add(speed, "<" + name + "> is " + value.toPlainString() + " kn; it must be more than 0 and at most 100 kn");
+            faults.add(speed, "<" + name + "> is " + value.toPlainString() + " kn; it must be more than 0 and at most 100 kn");
         } else if (!seen.add(value.stripTrailingZeros())) {
-            add(speed, "<" + name + "> of " + value.toPlainString() + " kn stands there already; write each speed once");
+            faults.add(speed, "<" + name + "> of " + value.toPlainString() + " kn stands there already; write each speed once");
         }
     }
 
@@ -161,14 +150,8 @@ final class CraftRanges {
 
     private void between(String name, Locatable element, BigDecimal value, int least, int most, String unit) {
         if (value != null && (value.compareTo(BigDecimal.valueOf(least)) < 0 || value.compareTo(BigDecimal.valueOf(most)) > 0)) {
-            add(element, (unit.equals("per cent") ? name : "<" + name + ">") + " is " + value.toPlainString() + " " + unit + "; it must be from "
+            faults.add(element, (unit.equals("per cent") ? name : "<" + name + ">") + " is " + value.toPlainString() + " " + unit + "; it must be from "
                 + least + " to " + most + " " + unit);
-        }
-    }
-
-    private void aboveZero(String name, Locatable element, BigDecimal written, String words, double value, double most, String unit) {
-        if (!(written.signum() > 0 && value <= most)) {
-            add(element, "<" + name + "> is " + words + "; it must be more than 0 and at most " + FixedDecimal.format(most, 0) + " " + unit);
         }
     }
 
@@ -176,15 +159,7 @@ final class CraftRanges {
         return weight != null && weight.getValue() != null && weight.getUnit() != null;
     }
 
-    private static String asWritten(Length length) {
-        return length.getValue().toPlainString() + " " + length.getUnit().value();
-    }
-
     private static String asWritten(Weight weight) {
         return weight.getValue().toPlainString() + " " + weight.getUnit();
-    }
-
-    private void add(Locatable element, String words) {
-        faults.add(reading.position(element.sourceLocation()).fault(file, words));
     }
 }

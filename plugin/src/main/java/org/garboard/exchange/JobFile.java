@@ -27,7 +27,7 @@ public final class JobFile {
                 faults.sort(Comparator.comparingInt(FileFault::line).thenComparingInt(FileFault::column));
                 return new JobReading.Faulty(faults);
             }
-            return new JobReading.Read(JobMapping.toJob(bean));
+            return new JobReading.Read(JobMapping.toJobs(bean));
         } catch (FaultyFile e) {
             return new JobReading.Faulty(e.faults());
         }

@@ -5,20 +5,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.garboard.craft.Transducer;
 import org.garboard.exchange.xml.job.Drawing;
+import org.garboard.exchange.xml.job.Mounts;
 import org.garboard.exchange.xml.job.Pocket;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.mount.LimitName;
 import org.garboard.mount.Limits;
-import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
 import org.garboard.mount.Preference;
 import org.garboard.units.Angle;
 
-/** Turns a bound job that is free of faults into the plain record. */
+/** Turns a bound job that is free of faults into plain records. */
 final class JobMapping {
     /** Bedding a side [m]: common practice, no source. */
     private static final double GAP = 0.0025;
@@ -28,24 +29,33 @@ final class JobMapping {
     private JobMapping() {
     }
 
-    static Job toJob(org.garboard.exchange.xml.job.Job job) {
+    /** One for each transducer, in the order of the file. */
+    static List<Job> toJobs(org.garboard.exchange.xml.job.Job job) {
+        List<TransducerTask> tasks = TransducerTask.of(job);
+        return IntStream.range(0, tasks.size()).mapToObj(k -> toJob(job, tasks.get(k), k == 0 ? "" : "-" + (k + 1))).toList();
+    }
+
+    /** @param set what tells the drawings of one transducer from those of another */
+    private static Job toJob(org.garboard.exchange.xml.job.Job job, TransducerTask task, String set) {
+        org.garboard.exchange.xml.job.Transducer body = task.transducer().orElseThrow();
+        Mounts mounts = task.mounts().orElseThrow();
         return new Job(
             job.getBoat().getName(),
             Optional.ofNullable(job.getBoat().getHullNumber()).orElse(""),
             job.getTable().getFile(),
             FitWords.fit(job.getTable().getFit()),
             Lengths.metres(job.getDraught()),
-            transducer(job.getTransducer()),
-            mounts(job.getMounts()),
+            transducer(body),
+            preference(mounts).order(MountWords.mounts(mounts)),
             Optional.ofNullable(job.getFeatures()).map(FeatureMapping::toFeatures),
-            pocket(Optional.ofNullable(job.getPocket()).orElseGet(Pocket::new)),
-            drawing(job.getDrawing()),
-            new Particulars(TransducerMapping.toDetails(job.getTransducer()),
+            pocket(task.pocket().orElseGet(Pocket::new)),
+            drawing(job.getDrawing(), set),
+            new Particulars(TransducerMapping.toDetails(body),
                 Optional.ofNullable(job.getSkin()).map(SkinMapping::toSkin),
                 Optional.ofNullable(job.getRooms()).map(RoomsMapping::toInside),
                 Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports),
                 Optional.ofNullable(job.getCraft()).map(CraftMapping::toCraft),
-                ThroughHullMapping.toWish(job), preference(job.getMounts()), limits(job.getLimits())));
+                ThroughHullMapping.toWish(task), preference(mounts), limits(job.getLimits())));
     }
 
     private static Transducer transducer(org.garboard.exchange.xml.job.Transducer body) {
@@ -59,11 +69,7 @@ final class JobMapping {
             Angle.ofDegrees(body.getElementInclination().getValue().doubleValue()));
     }
 
-    private static List<Mount> mounts(org.garboard.exchange.xml.job.Mounts mounts) {
-        return preference(mounts).order(MountWords.mounts(mounts));
-    }
-
-    private static Preference preference(org.garboard.exchange.xml.job.Mounts mounts) {
+    private static Preference preference(Mounts mounts) {
         return mounts.getPreference() == null ? Preference.LEAST_INVASIVE : Preference.of(mounts.getPreference().value());
     }
 
@@ -87,12 +93,12 @@ final class JobMapping {
             wish.getRampRatio() == null ? RAMP_RATIO : wish.getRampRatio().doubleValue());
     }
 
-    private static DrawingWish drawing(Drawing wish) {
+    private static DrawingWish drawing(Drawing wish, String set) {
         return new DrawingWish(
             DrawingWords.units(wish.getUnits()),
             DrawingWords.paper(wish.getPaper()),
             DrawingWords.projection(wish.getProjection()),
-            wish.getNumber(),
+            wish.getNumber() + set,
             wish.getOwner(),
             wish.getCreator(),
             Optional.ofNullable(wish.getApprover()).orElse(""),

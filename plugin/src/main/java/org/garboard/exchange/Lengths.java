@@ -14,6 +14,11 @@ final class Lengths {
         return LengthUnit.ofSymbol(length.getUnit().value()).orElseThrow().toMetres(length.getValue());
     }
 
+    /** "2.5 in". */
+    static String asWritten(Length length) {
+        return length.getValue().toPlainString() + " " + length.getUnit().value();
+    }
+
     /** True when number and unit could both be read. */
     static boolean isWhole(Length length) {
         return length != null && length.getValue() != null && length.getUnit() != null;

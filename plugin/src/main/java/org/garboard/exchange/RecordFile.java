@@ -2,7 +2,6 @@ package org.garboard.exchange;
 
 import java.util.List;
 import org.garboard.exchange.xml.record.Record;
-import org.garboard.job.SitingRecord;
 
 /** Writes {@code record.xml}, as {@code garboard-record.xsd} describes it, and reads its list of files. */
 public final class RecordFile {
@@ -15,15 +14,14 @@ public final class RecordFile {
     }
 
     /**
-     * The record as a file. The same decision gives the same bytes.
+     * The record as a file. The same decisions give the same bytes.
      *
-     * @param decided the decision
-     * @param answer the answer in words
+     * @param decided the decisions, the first transducer's first
      * @param source what it was made from and with
      * @param outputs the files beside the record, and what is not among them
      */
-    public static byte[] write(SitingRecord decided, String answer, RecordSource source, RecordOutputs outputs) {
-        return XmlWriting.bytes(RecordMapping.toBean(decided, answer, source, outputs), XmlKind.RECORD.namespace());
+    public static byte[] write(List<ToldDecision> decided, RecordSource source, RecordOutputs outputs) {
+        return XmlWriting.bytes(RecordMapping.toBean(decided, source, outputs), XmlKind.RECORD.namespace());
     }
 
     /** The files that a record says were written beside it. */

@@ -1,11 +1,13 @@
 package org.garboard.exchange;
 
+import java.util.List;
 import javax.xml.datatype.DatatypeFactory;
 import javax.xml.datatype.XMLGregorianCalendar;
 import org.garboard.exchange.xml.record.Answer;
 import org.garboard.exchange.xml.record.Boat;
 import org.garboard.exchange.xml.record.Drawing;
 import org.garboard.exchange.xml.record.File;
+import org.garboard.exchange.xml.record.Further;
 import org.garboard.exchange.xml.record.Inputs;
 import org.garboard.exchange.xml.record.Keel;
 import org.garboard.exchange.xml.record.Knee;
@@ -23,7 +25,8 @@ final class RecordMapping {
     private RecordMapping() {
     }
 
-    static Record toBean(SitingRecord decided, String answer, RecordSource source, RecordOutputs outputs) {
+    static Record toBean(List<ToldDecision> all, RecordSource source, RecordOutputs outputs) {
+        SitingRecord decided = all.get(0).decided();
         Job job = decided.job();
         Record bean = new Record();
         bean.setVersion(XmlKind.RECORD.version());
@@ -36,16 +39,31 @@ final class RecordMapping {
         source.keel().ifPresent(keel -> bean.setKeel(keel(keel)));
         bean.setPocketWish(pocketWish(job.pocket()));
         bean.setDrawing(drawing(job.drawing()));
-        bean.setAnswer(answer(decided, answer));
+        bean.setAnswer(answer(all.get(0)));
         decided.sitings().forEach(siting -> bean.getSiting().add(SitingMapping.toBean(siting)));
         decided.pocket().ifPresent(pocket -> bean.setPocket(PocketMapping.toBean(pocket)));
         if (decided.pocket().isEmpty() && !decided.refusal().isEmpty()) {
             bean.setPocketRefused(decided.refusal());
         }
+        all.stream().skip(1).forEach(each -> bean.getFurther().add(further(each)));
         bean.setSurface(SurfaceMapping.toBean(source.hull(), source.programVersion(), source.table()));
         bean.setOutputs(new Outputs());
         outputs.files().forEach(file -> bean.getOutputs().getFile().add(file(file)));
         bean.getOutputs().getRefused().addAll(outputs.refused());
+        return bean;
+    }
+
+    private static Further further(ToldDecision told) {
+        SitingRecord decided = told.decided();
+        Further bean = new Further();
+        bean.setTransducer(transducer(decided.job().transducer()));
+        bean.setPocketWish(pocketWish(decided.job().pocket()));
+        bean.setAnswer(answer(told));
+        decided.sitings().forEach(siting -> bean.getSiting().add(SitingMapping.toBean(siting)));
+        decided.pocket().ifPresent(pocket -> bean.setPocket(PocketMapping.toBean(pocket)));
+        if (decided.pocket().isEmpty() && !decided.refusal().isEmpty()) {
+            bean.setPocketRefused(decided.refusal());
+        }
         return bean;
     }
 
@@ -123,9 +141,10 @@ final class RecordMapping {
         return DatatypeFactory.newDefaultInstance().newXMLGregorianCalendar(iso);
     }
 
-    private static Answer answer(SitingRecord decided, String words) {
+    private static Answer answer(ToldDecision told) {
+        SitingRecord decided = told.decided();
         Answer bean = new Answer();
-        bean.setValue(words);
+        bean.setValue(told.answer());
         bean.setPreference(decided.job().particulars().preference().word());
         decided.advised().ifPresent(siting -> bean.setMount(MountWords.word(siting.mount())));
         return bean;

@@ -17,6 +17,7 @@ import org.garboard.units.FixedDecimal;
 final class SitingMapping {
     private static final int UTILISATION_PLACES = 4;
     private static final int CHECK_PLACES = 3;
+    private static final int KNOT_PLACES = 3;
 
     private SitingMapping() {
     }
@@ -74,6 +75,7 @@ final class SitingMapping {
         bean.setDemand(Double.isFinite(check.demand()) ? Decimals.fixed(check.demand(), CHECK_PLACES) : null);
         bean.setLimit(Double.isFinite(check.limit()) ? Decimals.fixed(check.limit(), CHECK_PLACES) : null);
         bean.setUnit(check.unit().isEmpty() ? null : check.unit());
+        check.knots().ifPresent(knots -> bean.setSpeedKn(Decimals.fixed(knots, KNOT_PLACES)));
         bean.setUtilisation(utilisation(check.utilisation()));
         bean.setSource(check.source());
         bean.setValue(check.sentence());

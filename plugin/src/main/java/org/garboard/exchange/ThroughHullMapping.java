@@ -6,7 +6,6 @@ import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.fairing.Planform;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.exchange.xml.job.Fairing;
-import org.garboard.exchange.xml.job.Job;
 import org.garboard.exchange.xml.job.Length;
 import org.garboard.exchange.xml.job.ThroughHull;
 import org.garboard.units.Angle;
@@ -17,9 +16,9 @@ final class ThroughHullMapping {
     private ThroughHullMapping() {
     }
 
-    static FairingWish toWish(Job job) {
-        ThroughHull through = Optional.ofNullable(job.getThroughHull()).orElseGet(ThroughHull::new);
-        Fairing fairing = Optional.ofNullable(job.getFairing()).orElseGet(Fairing::new);
+    static FairingWish toWish(TransducerTask task) {
+        ThroughHull through = task.throughHull().orElseGet(ThroughHull::new);
+        Fairing fairing = task.fairing().orElseGet(Fairing::new);
         return new FairingWish(
             fairing.getPlanform() == null ? Planform.NACA_00XX : switch (fairing.getPlanform()) {
                 case NACA_00_XX -> Planform.NACA_00XX;

@@ -49,6 +49,7 @@ class ArchitectureRulesCanFailTest {
             breach(ArchitectureTest.hydrostaticsComeFromTheHull, "org.garboard.hydrostatics", "org.garboard.lines.Comb"),
             breach(ArchitectureTest.linesComeFromTheHull, "org.garboard.lines", "org.garboard.hydrostatics.Hydrostatics"),
             breach(ArchitectureTest.craftIsAroundTheHull, "org.garboard.craft", "org.garboard.mount.Mount"),
+            breach(ArchitectureTest.nothingInCoreKnowsWhatIsDecided, "org.garboard.job", "org.garboard.decision.Decision"),
             breach(ArchitectureTest.flowIsOfTheCraft, "org.garboard.flow", "org.garboard.siting.Site"),
             breach(ArchitectureTest.panelsStandAlone, "org.garboard.flow.panels", "org.garboard.hull.Hull"),
             breach(ArchitectureTest.doubleBodiesAreHulls, "org.garboard.flow.doublebody", "org.garboard.flow.streams.Streamline"),

@@ -20,7 +20,7 @@ class ArchitectureTest {
         "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
         "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
-        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job.."};
+        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job..", "org.garboard.decision.."};
     static final String[] IMPORT = {"org.garboard.tablefile.."};
     static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange..", "org.garboard.session.."};
@@ -170,6 +170,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule markingTapesCutsOnTheHull = only("marking", "cutout", "mount", "lines", "hull", "offsets", "geometry", "units");
+
+    @ArchTest
+    static final ArchRule nothingInCoreKnowsWhatIsDecided = noClasses().that(not(resideInAnyPackage("org.garboard.decision..")))
+        .and().resideInAnyPackage(CORE).should().dependOnClassesThat().resideInAnyPackage("org.garboard.decision..");
 
     /** A package of core that knows only these others of ours. */
     static ArchRule only(String subject, String... known) {

@@ -48,23 +48,24 @@ class RunCommandTest {
         assertEquals(WHOLE_SET, names());
         assertEquals("", shell.err());
         List<String> lines = shell.outLines();
-        assertEquals(7, lines.size(), shell.out());
+        assertEquals(8, lines.size(), shell.out());
         assertTrue(lines.get(0).startsWith("Advised: flush through-hull, "), shell.out());
         assertTrue(lines.get(1).matches("Governing: .*\\. Look before cutting: .*\\."), shell.out());
+        assertTrue(lines.get(2).matches("Another way: keel pocket, .*; governing: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, "
             + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
             + "pocket-outside-up_mm_1to1.dxf, sheet-7-check.dxf, sheet-7-check.svg, template-A4.pdf, template-Letter.pdf, set.pdf, transducer-body_mm.stl, transducer-body_mm.obj, "
-            + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(6));
+            + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(7));
     }
 
     @Test
     void saysWhatTheCutterMustKnow() {
         List<String> lines = run().outLines();
         assertEquals("Cutout: hole square to the skin, whatever the element's inclination; the face stands proud of the skin or lies "
-            + "hollow by up to 0.0 mm.", lines.get(2));
-        assertTrue(lines.get(3).startsWith("The element leans to port, towards the keel: beam "), lines.get(3));
-        assertEquals("Skin not told: no block inside, no piece of skin. Measure it and write <skin> into the job.", lines.get(4));
-        assertTrue(lines.get(5).matches("Template hull-cutout: check length [0-9.]+ mm, largest stretch 0\\.00 mm\\."), lines.get(5));
+            + "hollow by up to 0.0 mm.", lines.get(3));
+        assertTrue(lines.get(4).startsWith("The element leans to port, towards the keel: beam "), lines.get(4));
+        assertEquals("Skin not told: no block inside, no piece of skin. Measure it and write <skin> into the job.", lines.get(5));
+        assertTrue(lines.get(6).matches("Template hull-cutout: check length [0-9.]+ mm, largest stretch 0\\.00 mm\\."), lines.get(6));
     }
 
     /** With the skin told its parts are made, and the stem is held to them. */

@@ -7,6 +7,22 @@ import java.nio.file.Path;
 
 /** A job on a wedge-shaped hull, so shallow that an element which leans a little serves beside the keel and athwart it, in a folder of its own, whole or changed. */
 record SampleTask(Path job) {
+    /** The same body once more, flush. */
+    static final String SECOND = """
+          <further-transducers>
+            <further>
+              <transducer name="Second body">
+                <length unit="mm">120</length>
+                <width unit="mm">80</width>
+                <height unit="mm">30</height>
+                <corner-radius unit="mm">20</corner-radius>
+                <stem-diameter unit="mm">20</stem-diameter>
+                <element-inclination unit="deg">3</element-inclination>
+              </transducer>
+              <mounts><flush-through-hull/></mounts>
+            </further>
+          </further-transducers>
+        """;
 
     static SampleTask in(Path folder) {
         Shell.copy("/cli/shallow/wedge.csv", folder);

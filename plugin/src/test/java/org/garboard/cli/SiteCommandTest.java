@@ -91,6 +91,8 @@ class SiteCommandTest {
             .with("</mounts>", "</mounts>\n  <pocket>\n    <depth unit=\"mm\">100</depth>\n    <ramp-ratio>100</ramp-ratio>\n  </pocket>");
         Shell shell = Shell.run("site", task.job());
         assertEquals("Wedge, hull number W-1: Test body\n\nKEEL POCKET\n"
+            + "  Gains: Room for a large face on the keel line, level, in the cleanest water, with no drag of its own.\n"
+            + "  Costs: The bottom is cut and rebuilt on the keel line, where it works hardest; structure to be approved.\n"
             + "  No site: nowhere on this bottom is there room for its whole footprint, with its ramps.\n\n"
             + "The answer is no: no mount of the job has a place on this bottom.\n"
             + "No keel pocket: nowhere on this bottom is there room for its whole footprint, with its ramps.\n", shell.out());
@@ -144,6 +146,30 @@ class SiteCommandTest {
     private static List<String> row(Shell shell, String mount, String check) {
         return shell.outLines().stream().map(line -> List.of(line.split(",", -1)))
             .filter(cells -> cells.contains(mount) && cells.contains(check)).findFirst().orElseThrow();
+    }
+
+    /** Of the same body twice the second keeps clear of the first, and each is told under its name. */
+    @Test
+    void placesSeveralTransducersInTheOrderOfTheJob() throws Exception {
+        task.with("  <drawing>", SampleTask.SECOND + "  <drawing>");
+        Shell shell = Shell.run("site", task.job());
+        assertEquals(0, shell.code(), shell.err());
+        assertTrue(shell.out().contains("\nTest body:\nAdvised: flush through-hull, "), shell.out());
+        assertTrue(shell.out().contains("\nSecond body:\nAdvised: flush through-hull, "), shell.out());
+        Shell csv = Shell.run("site", task.job(), "--csv");
+        assertEquals(HEADING + ",transducer", csv.outLines().get(0));
+        double[] first = place(csv, "Test body");
+        double[] second = place(csv, "Second body");
+        assertTrue(Math.abs(first[0] - second[0]) >= 0.12 + 0.05 || Math.abs(first[1] - second[1]) >= 0.079 + 0.05,
+            first[0] + "," + first[1] + " and " + second[0] + "," + second[1]);
+        Shell there = Shell.run("site", task.job(), "--at", first[0] + "," + first[1]);
+        assertTrue(there.out().contains("Nearest: other transducer \"Test body\", "), there.out());
+    }
+
+    private static double[] place(Shell csv, String transducer) {
+        List<String> row = csv.outLines().stream().filter(line -> line.startsWith("1,") && line.endsWith("," + transducer))
+            .map(line -> List.of(line.split(","))).findFirst().orElseThrow();
+        return new double[] {Double.parseDouble(row.get(3)), Double.parseDouble(row.get(4))};
     }
 
     @Test

@@ -144,8 +144,8 @@ class JobCraftTest {
     void theRecordCarriesIt() {
         SitingRecord bare = SampleRecord.refused();
         Job job = ((JobReading.Read) SampleJob.read(with(CRAFT))).job();
-        byte[] record = RecordFile.write(new SitingRecord(job, bare.features(), bare.sitings(), bare.advised(), bare.pocket(), bare.refusal()),
-            "no", SampleRecord.SOURCE, SampleRecord.OUTPUTS);
+        byte[] record = RecordFile.write(List.of(new ToldDecision(
+            new SitingRecord(job, bare.features(), bare.sitings(), bare.advised(), bare.pocket(), bare.refusal()), "no")), SampleRecord.SOURCE, SampleRecord.OUTPUTS);
         String text = new String(record, StandardCharsets.UTF_8);
         assertEquals("""
             <craft>

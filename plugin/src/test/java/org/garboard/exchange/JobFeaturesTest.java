@@ -82,7 +82,7 @@ class JobFeaturesTest {
         List<Feature> features = ((JobReading.Read) SampleJob.read(with(INTAKE))).job().features().orElseThrow();
         SitingRecord record = new SitingRecord(bare.job(), BottomFeatures.on(SampleHull.wedge(),
             Optional.of(features)), bare.sitings(), bare.advised(), bare.pocket(), bare.refusal());
-        String xml = new String(RecordFile.write(record, "answer", SampleRecord.SOURCE, SampleRecord.OUTPUTS), java.nio.charset.StandardCharsets.UTF_8);
+        String xml = new String(RecordFile.write(List.of(new ToldDecision(record, "answer")), SampleRecord.SOURCE, SampleRecord.OUTPUTS), java.nio.charset.StandardCharsets.UTF_8);
         assertTrue(xml.contains("<features listed=\"true\">"), xml);
         assertTrue(xml.contains("<feature name=\"Sea chest\" kind=\"intake\" side=\"port\">"), xml);
         assertTrue(xml.contains("<cover>6.900000,0.190000 7.100000,0.190000 7.100000,0.310000 6.900000,0.310000</cover>"), xml);

@@ -117,7 +117,7 @@ class RecordFileTest {
 
     private static byte[] bytes(SitingRecord decided) {
         String answer = decided.advised().isPresent() ? "yes" : "no";
-        return RecordFile.write(decided, answer, SampleRecord.SOURCE, SampleRecord.OUTPUTS);
+        return RecordFile.write(List.of(new ToldDecision(decided, answer)), SampleRecord.SOURCE, SampleRecord.OUTPUTS);
     }
 
     private static String text(SitingRecord decided) {

@@ -38,7 +38,7 @@ public final class FlowAsked {
             if (water.refusal().isEmpty()) {
                 demands.add(Demand.atLeast("wet at " + water.words(), installation.limits().of(LimitName.BEHIND_STAGNATION),
                     bed -> water.behindStagnation(bed.x() - ahead, bed.y()),
-                    "The place runs in solid water, whatever load and trim.", "At an end of the band of load and trim the place runs dry or in spray."));
+                    "The place runs in solid water, whatever load and trim.", "At an end of the band of load and trim the place runs dry or in spray.").at(water.knots()));
                 for (SoundBeam beam : installation.details().beams()) {
                     demands.add(tilt(installation, water, beam, seat));
                 }
@@ -67,7 +67,7 @@ public final class FlowAsked {
                 }
                 return worst;
             }, "At the running trim, over its whole band, straight below the beam is nearly as strong as where it looks.",
-            "At an end of the band of running trim the beam looks so far ahead or astern that too little comes back from straight below.");
+            "At an end of the band of running trim the beam looks so far ahead or astern that too little comes back from straight below.").at(water.knots());
     }
 
     /** Of a face that lies flush in the skin: the layer itself. */
@@ -76,7 +76,7 @@ public final class FlowAsked {
         for (WaterAtSpeed water : judged(around)) {
             demands.add(Demand.atMost("boundary layer at " + water.words(), installation.limits().of(LimitName.LAYER_THICKNESS),
                 bed -> water.thickness(bed.x(), bed.y()), "The slow water next to the skin is thin enough for a flush face.",
-                "The slow water next to the skin is too thick for a face that lies in it."));
+                "The slow water next to the skin is too thick for a face that lies in it.").at(water.knots()));
         }
         return demands;
     }
@@ -89,7 +89,7 @@ public final class FlowAsked {
                 bed -> {
                     double needed = water.clearHeight(bed.x(), bed.y());
                     return needed > 0 ? height.applyAsDouble(bed) / needed : Double.POSITIVE_INFINITY;
-                }, "The face hangs below most of the slow water next to the skin.", "The face hangs in the slow water next to the skin: a higher block is needed."));
+                }, "The face hangs below most of the slow water next to the skin.", "The face hangs in the slow water next to the skin: a higher block is needed.").at(water.knots()));
         }
         return demands;
     }
@@ -128,7 +128,7 @@ public final class FlowAsked {
             for (WaterAtSpeed water : around.water()) {
                 if (!water.refusal().isEmpty() && !(question == OpenQuestion.LAYER && water.knots() < Standing.USUAL_FROM)) {
                     open.add(Check.of(new NotKnown(question.words() + ", at " + water.words(), "common practice, no source",
-                        "Not worked out: " + water.refusal() + ". " + question.check().sentence())));
+                        "Not worked out: " + water.refusal() + ". " + question.check().sentence())).at(water.knots()));
                 }
             }
         }

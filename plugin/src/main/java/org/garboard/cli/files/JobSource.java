@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.appendage.Keel;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Feature;
 import org.garboard.exchange.CraftOnHull;
@@ -13,20 +14,25 @@ import org.garboard.exchange.FileFault;
 import org.garboard.exchange.FileHash;
 import org.garboard.exchange.JobFile;
 import org.garboard.exchange.JobReading;
+import org.garboard.exchange.RecordSource;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.units.FixedDecimal;
 
 /**
- * A job that was read, with the table that it names.
+ * A job file that was read, with the table that it names.
  *
- * @param job the job
+ * @param jobs a job for each transducer of the file, in its order
  * @param file the job file, named without folders
  * @param table its table of offsets, named as in the job
  * @param text the job file as it stands
  */
-public record JobSource(Job job, FileHash file, TableSource table, Text text) {
+public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text text) {
     private static final int MOST_BYTES = 2 << 20;
+
+    public JobSource {
+        jobs = List.copyOf(jobs);
+    }
 
     /** A file's bytes and the name that messages call it by. */
     public static final class Text {
@@ -49,14 +55,21 @@ public record JobSource(Job job, FileHash file, TableSource table, Text text) {
         if (reading instanceof JobReading.Faulty faulty) {
             throw new InputFault(faulty.faults().stream().map(FileFault::message).toList());
         }
-        Job job = ((JobReading.Read) reading).job();
+        List<Job> jobs = ((JobReading.Read) reading).jobs();
+        Job job = jobs.get(0);
         FileHash file = FileHash.of(path.getFileName().toString(), bytes);
-        return new JobSource(job, file, TableSource.read(tablePath(path, job), job.tableFile()), new Text(path.toString(), bytes));
+        return new JobSource(jobs, file, TableSource.read(tablePath(path, job), job.tableFile()), new Text(path.toString(), bytes));
+    }
+
+    /** The first: what is told of the boat is the same in all. */
+    public Job job() {
+        return jobs.get(0);
     }
 
     /** What job and table tell of the bottom, laid on the hull drawn from the table. */
     public BottomFeatures features(Hull hull) throws InputFault {
         List<String> off = new ArrayList<>();
+        Job job = job();
         for (Feature feature : job.features().orElse(List.of())) {
             feature.placeOffSkin(hull).ifPresent(place -> off.add(file.name() + ": " + feature.kind() + " \"" + feature.name()
                 + "\": its place" + (feature.places().size() > 1 ? " " + (place + 1) : "") + " is off the skin, which runs from x = "
@@ -72,6 +85,11 @@ public record JobSource(Job job, FileHash file, TableSource table, Text text) {
             throw new InputFault(off);
         }
         return BottomFeatures.on(hull, job.features()).with(table.table());
+    }
+
+    /** What a record is made from. */
+    public RecordSource recordSource(String programVersion, Hull hull) {
+        return new RecordSource(programVersion, file, table.file(), hull, Keel.of(table.table(), hull));
     }
 
     /** The table's file; a link that leads out of the job's folder is not followed. */

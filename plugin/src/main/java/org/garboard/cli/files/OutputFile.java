@@ -23,4 +23,9 @@ public final class OutputFile {
     public FileHash hash() {
         return FileHash.of(name, content);
     }
+
+    /** The same under a name that begins so. */
+    public OutputFile prefixed(String prefix) {
+        return prefix.isEmpty() ? this : new OutputFile(prefix + name, content);
+    }
 }

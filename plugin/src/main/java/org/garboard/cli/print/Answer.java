@@ -2,7 +2,6 @@ package org.garboard.cli.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.garboard.cutout.Pocket;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;
@@ -10,7 +9,7 @@ import org.garboard.mount.KeelPocket;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 
-/** The answer to a job in two or three lines. */
+/** The answer for one transducer of a job: what is advised, and a line for each of its other mounts. */
 public final class Answer {
     /** Of a mount for which not even the nearest place could be measured. */
     static final String NOWHERE = "nowhere on this bottom is there room for its whole footprint, with its ramps";
@@ -24,16 +23,27 @@ public final class Answer {
         this.words = new PlaceWords(decided.job().drawing().units(), origin);
     }
 
-    public boolean isYes() {
+    /** Of all transducers of a job; where there are several, each under its name. */
+    public static List<String> lines(List<SitingRecord> all, String origin) {
+        List<String> lines = new ArrayList<>();
+        for (SitingRecord decided : all) {
+            if (all.size() > 1) {
+                lines.add(decided.job().transducer().name() + ":");
+            }
+            lines.addAll(new Answer(decided, origin).lines());
+        }
+        return lines;
+    }
+
+    private boolean isYes() {
         return decided.advised().isPresent();
     }
 
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        decided.advised().ifPresentOrElse(siting -> yes(siting, lines), () -> no(lines));
-        if (isYes() && !decided.refusal().isEmpty()) {
-            lines.add("No keel pocket: " + decided.refusal() + ".");
-        }
+        decided.advised().ifPresentOrElse(siting -> yes(siting, lines), () ->
+            lines.add("The answer is no: no mount of the job has a place on this bottom."));
+        decided.sitings().stream().filter(siting -> !decided.isAdvised(siting)).forEach(siting -> lines.add(other(siting)));
         return lines;
     }
 
@@ -43,8 +53,7 @@ public final class Answer {
         if (siting.mount() instanceof KeelPocket) {
             decided.pocket().ifPresent(pocket -> lines.add(cut(pocket)));
         }
-        Optional<Check> governing = site.governing();
-        lines.add(governing.map(check -> "Governing: " + CheckWords.figures(check) + ". ").orElse("")
+        lines.add(site.governing().map(check -> "Governing: " + CheckWords.figures(check) + ". ").orElse("")
             + "Look before cutting: " + String.join(", ", site.notKnown().stream().map(Check::name).toList()) + ".");
     }
 
@@ -53,11 +62,14 @@ public final class Answer {
             + ", " + words.shortLength(pocket.depth()) + " deep at the keel.";
     }
 
-    private void no(List<String> lines) {
-        lines.add("The answer is no: no mount of the job has a place on this bottom.");
-        for (MountSiting siting : decided.sitings()) {
-            lines.add("No " + siting.mount().words() + ": " + reason(siting) + ".");
+    private String other(MountSiting siting) {
+        boolean cannotBeBuilt = siting.mount() instanceof KeelPocket && decided.pocket().isEmpty() || !decided.refusal().isEmpty() && !isYes();
+        if (!siting.sites().isEmpty() && !cannotBeBuilt) {
+            Site site = siting.sites().get(0);
+            return "Another way: " + siting.mount().words() + ", " + words.place(site)
+                + site.governing().map(check -> "; governing: " + CheckWords.figures(check)).orElse("") + ".";
         }
+        return "No " + siting.mount().words() + ": " + reason(siting) + ".";
     }
 
     private String reason(MountSiting siting) {

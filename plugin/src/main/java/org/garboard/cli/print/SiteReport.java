@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.garboard.craft.Sides;
 import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Verdict;
@@ -31,13 +33,18 @@ public final class SiteReport {
             + ": " + job.transducer().name());
     }
 
-    /** What was found for one mount: every site, or the place that comes nearest. */
-    public void print(MountSiting siting) {
-        heading(siting.mount());
+    /** What was found for every mount, the advised one first: each with its sites, or with the place that comes nearest. */
+    public void print(SitingRecord decided) {
+        decided.advised().ifPresent(siting -> print(siting, ", ADVISED"));
+        decided.sitings().stream().filter(siting -> !decided.isAdvised(siting)).forEach(siting -> print(siting, ""));
+    }
+
+    private void print(MountSiting siting, String standing) {
+        heading(siting.mount(), standing);
         for (int i = 0; i < siting.sites().size(); i++) {
             Site site = siting.sites().get(i);
-            print(site, "Site " + (i + 1), siting.regions().stream().filter(region -> region.surrounds(site.x(), site.y())).findFirst()
-                .map(region -> "region of " + FixedDecimal.format(region.area(), 2) + " m2 a side").orElse("a narrow region"));
+            print(site, "Site " + (i + 1), siting.regionOf(site)
+                .map(region -> "region of " + FixedDecimal.format(region.area(), 2) + " m2" + (region.sides() == Sides.BOTH && site.y() != 0 ? " a side" : "")).orElse("a narrow region"));
         }
         siting.nearest().ifPresent(site -> print(site, "No site. Nearest", "not met"));
         List<Site> places = Stream.concat(siting.sites().stream(), siting.nearest().stream()).toList();
@@ -49,7 +56,7 @@ public final class SiteReport {
 
     /** One place that was asked about. */
     public void print(Site site) {
-        heading(site.mount());
+        heading(site.mount(), "");
         print(site, "Place", site.feasible() ? "every check that could be made is met" : "not met");
         printNotKnown(List.of(site));
     }
@@ -63,9 +70,11 @@ public final class SiteReport {
         sources.forEach((check, source) -> out.println("  " + check + ": " + source));
     }
 
-    private void heading(Mount mount) {
+    private void heading(Mount mount, String standing) {
         out.println();
-        out.println(mount.words().toUpperCase(Locale.ROOT));
+        out.println(mount.words().toUpperCase(Locale.ROOT) + standing);
+        out.println("  Gains: " + mount.gains());
+        out.println("  Costs: " + mount.costs());
     }
 
     private void print(Site site, String title, String note) {

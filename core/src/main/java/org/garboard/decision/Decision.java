@@ -1,0 +1,158 @@
+package org.garboard.decision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.LaidFeature;
+import org.garboard.hull.Hull;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.garboard.siting.MountSiting;
+import org.garboard.siting.Site;
+import org.garboard.siting.Siting;
+import org.garboard.siting.SitingTask;
+
+/**
+ * What is decided for every transducer of a boat. They are placed in the order of the job: each with those before it where they
+ * are advised, so that it keeps clear of them and they still serve. Where one finds no place so, those before it are tried at
+ * their next best places; where that does not help either, the earlier ones keep their best, and it has none.
+ */
+public final class Decision {
+    /** Searches of the bottom before the earlier ones are left where they are best (our choice: each takes some tenths of a second). */
+    private static final int MOST_SEARCHES = 12;
+
+    private final Hull hull;
+    private final List<Job> jobs;
+    private final BottomFeatures features;
+    private final int threads;
+    private final List<List<MountSiting>> alone = new ArrayList<>();
+    private int searches;
+
+    private Decision(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
+        this.hull = hull;
+        this.jobs = jobs;
+        this.features = features;
+        this.threads = threads;
+    }
+
+    /**
+     * A record for each job, in their order. The answer does not depend on the number of threads.
+     *
+     * @param jobs of one boat, one for each transducer
+     * @param features what else is on the bottom
+     */
+    public static List<SitingRecord> of(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
+        Decision decision = new Decision(hull, jobs, features, threads);
+        if (jobs.size() == 1) {
+            return List.of(decision.advice(0, features).of(decision.search(0, features)));
+        }
+        for (int k = 0; k < jobs.size(); k++) {
+            decision.alone.add(decision.search(k, features));
+        }
+        List<SitingRecord> placed = decision.from(0, List.of()).orElseGet(decision::eachAtItsBest);
+        return IntStream.range(0, jobs.size()).mapToObj(k -> decision.amongAll(k, placed)).toList();
+    }
+
+    /**
+     * What is on the bottom for each transducer, the others being where they are advised; nothing is searched for a single one.
+     */
+    public static List<BottomFeatures> bottoms(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
+        return jobs.size() == 1 ? List.of(features) : of(hull, jobs, features, threads).stream().map(SitingRecord::features).toList();
+    }
+
+    private Advice advice(int k, BottomFeatures bottom) {
+        return new Advice(hull, jobs.get(k), bottom);
+    }
+
+    private List<MountSiting> search(int k, BottomFeatures bottom) {
+        if (bottom.equals(features) && k < alone.size()) {
+            return alone.get(k);
+        }
+        searches++;
+        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom), threads);
+    }
+
+    /** Places for the k-th and all after it; empty where there is none for one of them. */
+    private Optional<List<SitingRecord>> from(int k, List<SitingRecord> before) {
+        if (k == jobs.size()) {
+            return Optional.of(before);
+        }
+        BottomFeatures bottom = features.and(laid(before));
+        if (alone.get(k).stream().allMatch(siting -> siting.sites().isEmpty())) {
+            // wherever the others are
+            return from(k + 1, with(before, advice(k, bottom).of(search(k, bottom))));
+        }
+        for (SitingRecord candidate : advice(k, bottom).each(search(k, bottom))) {
+            if (leavesAlone(candidate, before)) {
+                Optional<List<SitingRecord>> whole = from(k + 1, with(before, candidate));
+                if (whole.isPresent()) {
+                    return whole;
+                }
+            }
+            if (searches >= MOST_SEARCHES) {
+                break;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<SitingRecord> eachAtItsBest() {
+        List<SitingRecord> placed = new ArrayList<>();
+        while (placed.size() < jobs.size()) {
+            placed.add(atItsBest(placed.size(), List.copyOf(placed)));
+        }
+        return placed;
+    }
+
+    private SitingRecord atItsBest(int k, List<SitingRecord> before) {
+        BottomFeatures bottom = features.and(laid(before));
+        List<MountSiting> sitings = search(k, bottom);
+        SitingRecord best = advice(k, bottom).of(sitings);
+        return best.advised().isEmpty() ? best : advice(k, bottom).each(sitings).stream()
+            .filter(candidate -> leavesAlone(candidate, before)).findFirst()
+            .orElse(new SitingRecord(jobs.get(k), bottom, sitings, Optional.empty(), Optional.empty(),
+                "every place that was found for it would disturb a transducer that stands before it in the job"));
+    }
+
+    /** Whether those before still serve with a later one where it is. */
+    private boolean leavesAlone(SitingRecord later, List<SitingRecord> before) {
+        return IntStream.range(0, before.size()).allMatch(k -> before.get(k).advised().map(siting -> {
+            SitingTask task = jobs.get(k).sitingTask(hull, features.and(laidBut(k, with(before, later))));
+            Site site = siting.sites().get(0);
+            return Siting.at(hull, task, site.mount(), site.x(), site.y()).feasible();
+        }).orElse(true));
+    }
+
+    /** The k-th where it was placed, its checks and windows anew with all the others where they are. */
+    private SitingRecord amongAll(int k, List<SitingRecord> placed) {
+        SitingRecord own = placed.get(k);
+        BottomFeatures bottom = features.and(laidBut(k, placed));
+        if (own.advised().isEmpty()) {
+            return new SitingRecord(own.job(), bottom, own.sitings(), own.advised(), own.pocket(), own.refusal());
+        }
+        Site site = own.advised().get().sites().get(0);
+        Site again = Siting.withWindow(hull, jobs.get(k).sitingTask(hull, bottom), site.mount(), site.x(), site.y());
+        List<MountSiting> sitings = search(k, bottom).stream()
+            .map(siting -> siting.mount().equals(site.mount()) ? siting.preferring(again) : siting).toList();
+        SitingRecord anew = advice(k, bottom).of(sitings);
+        return new SitingRecord(own.job(), bottom, sitings,
+            sitings.stream().filter(siting -> siting.mount().equals(site.mount())).findFirst(), anew.pocket(), anew.refusal());
+    }
+
+    private List<LaidFeature> laid(List<SitingRecord> placed) {
+        return laidBut(-1, placed);
+    }
+
+    private List<LaidFeature> laidBut(int k, List<SitingRecord> placed) {
+        return IntStream.range(0, placed.size()).filter(other -> other != k)
+            .mapToObj(other -> Placed.of(hull, placed.get(other))).flatMap(Optional::stream).toList();
+    }
+
+    private static List<SitingRecord> with(List<SitingRecord> before, SitingRecord later) {
+        List<SitingRecord> all = new ArrayList<>(before);
+        all.add(later);
+        return all;
+    }
+}

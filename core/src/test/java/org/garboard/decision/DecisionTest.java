@@ -1,0 +1,115 @@
+package org.garboard.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.BottomFeatures.FeatureList;
+import org.garboard.craft.LaidFeature;
+import org.garboard.craft.Sides;
+import org.garboard.craft.Transducer;
+import org.garboard.geometry.Quad;
+import org.garboard.hull.Fit;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.Job;
+import org.garboard.job.Particulars;
+import org.garboard.job.SitingRecord;
+import org.garboard.mount.FlushThroughHull;
+import org.garboard.mount.Mount;
+import org.garboard.mount.PocketWish;
+import org.garboard.siting.Boats;
+import org.garboard.siting.Site;
+import org.garboard.siting.Siting;
+import org.garboard.units.Angle;
+import org.junit.jupiter.api.Test;
+
+class DecisionTest {
+    private static final Hull WEDGE = Boats.prismaticV(20);
+    private static final BottomFeatures BARE = new BottomFeatures(List.of(), FeatureList.GIVEN);
+    private static final DrawingWish WISH = new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
+        "D-1", "Test yard", "Loft", "", "2026-03-14", "A");
+
+    private static Job job(String name, double length, double width, double inclinationDeg) {
+        Transducer body = new Transducer(name, length, width, 0.03, 0, 0.02, Angle.ofDegrees(inclinationDeg));
+        List<Mount> mounts = List.of(new FlushThroughHull());
+        return new Job("Wedge", "", "offsets.csv", Fit.EXACT, 0.4, body, mounts, Optional.empty(),
+            new PocketWish(OptionalDouble.empty(), 0.0025, 8), WISH, Particulars.UNTOLD);
+    }
+
+    private static Job small(String name) {
+        return job(name, 0.10, 0.08, 20);
+    }
+
+    /** Covers a rectangle of one side in plan. */
+    private static LaidFeature over(String name, Sides sides, double fromX, double toX, double fromY, double toY) {
+        return new LaidFeature(name, "anode", sides, List.of(Quad.of(fromX, fromY, toX, fromY, toX, toY, fromX, toY)));
+    }
+
+    private static Site place(SitingRecord record) {
+        return record.advised().orElseThrow().sites().get(0);
+    }
+
+    @Test
+    void law_aSingleTransducerGoesWhereTheSearchPutsIt() {
+        Job job = small("one");
+        SitingRecord alone = Decision.of(WEDGE, List.of(job), BARE, 1).get(0);
+        assertEquals(Siting.search(WEDGE, job.sitingTask(WEDGE, BARE), 1), alone.sitings());
+    }
+
+    /** The first as if it were alone; the second clear of it by what a feature asks; each is told of the other; all checks met. */
+    @Test
+    void law_theSecondKeepsClearOfTheFirst() {
+        List<SitingRecord> both = Decision.of(WEDGE, List.of(small("one"), small("other")), BARE, 2);
+        Site first = place(both.get(0));
+        Site second = place(both.get(1));
+        Site alone = place(Decision.of(WEDGE, List.of(small("one")), BARE, 2).get(0));
+        assertEquals(alone.x(), first.x());
+        assertEquals(alone.y(), first.y());
+        double apart = Math.max(Math.abs(first.x() - second.x()) - 0.10, Math.abs(first.y() - second.y()) - 0.08);
+        assertTrue(apart >= 0.05 - 1e-9, "apart by " + apart);
+        assertTrue(first.feasible() && second.feasible());
+        assertEquals(List.of("other"), both.get(0).features().laid().stream().map(LaidFeature::name).toList());
+        assertEquals(List.of("one"), both.get(1).features().laid().stream().map(LaidFeature::name).toList());
+    }
+
+    /**
+     * All is covered but two openings to starboard: one aft, where either body goes but not both, and one forward, where the
+     * small one goes alone. By itself the small one would go aft.
+     */
+    @Test
+    void theFirstMakesRoomWhereTheSecondHasNoOtherPlace() {
+        BottomFeatures covered = new BottomFeatures(List.of(
+            over("port", Sides.PORT, 0, 6, 0, 1),
+            over("fore", Sides.STARBOARD, 0, 2, 0, 1), over("inside of B", Sides.STARBOARD, 2, 2.3, 0, 0.2),
+            over("outside of B", Sides.STARBOARD, 2, 2.3, 0.5, 1), over("between", Sides.STARBOARD, 2.3, 4.65, 0, 1),
+            over("inside of A", Sides.STARBOARD, 4.65, 5.2, 0, 0.2), over("outside of A", Sides.STARBOARD, 4.65, 5.2, 0.6, 1),
+            over("aft", Sides.STARBOARD, 5.2, 6, 0, 1)), FeatureList.GIVEN);
+        Job large = job("large", 0.40, 0.28, 20);
+        assertTrue(place(Decision.of(WEDGE, List.of(small("small")), covered, 1).get(0)).x() > 4.65);
+        List<SitingRecord> both = Decision.of(WEDGE, List.of(small("small"), large), covered, 1);
+        assertTrue(place(both.get(0)).x() < 2.3, "small at " + place(both.get(0)).x());
+        assertTrue(place(both.get(1)).x() > 4.65, "large at " + place(both.get(1)).x());
+    }
+
+    /** One that finds no place anywhere moves nobody, and is told by itself with what it lacks. */
+    @Test
+    void law_oneWithoutAPlaceLeavesTheOthersAlone() {
+        List<SitingRecord> both = Decision.of(WEDGE, List.of(job("upright", 0.1, 0.08, 0), small("leaning")), BARE, 1);
+        assertTrue(both.get(0).advised().isEmpty());
+        assertEquals("lean of the element", both.get(0).sitings().get(0).nearest().orElseThrow().governing().orElseThrow().name());
+        Site alone = place(Decision.of(WEDGE, List.of(small("leaning")), BARE, 1).get(0));
+        assertEquals(alone.x(), place(both.get(1)).x());
+        assertEquals(alone.y(), place(both.get(1)).y());
+    }
+
+    @Test
+    void law_theAnswerDoesNotDependOnTheThreads() {
+        List<Job> jobs = List.of(small("one"), small("two"), small("three"));
+        assertEquals(Decision.of(WEDGE, jobs, BARE, 1).stream().map(SitingRecord::sitings).toList(),
+            Decision.of(WEDGE, jobs, BARE, 3).stream().map(SitingRecord::sitings).toList());
+    }
+}
