@@ -44,7 +44,8 @@ import picocli.CommandLine;
         TrimCommand.class,
         SiteCommand.class,
         RunCommand.class,
-        CutCommand.class, SessionCommand.class,
+        CutCommand.class,
+        SessionCommand.class,
         NewCommand.class})
 public final class Garboard implements Runnable {
     @Spec
@@ -52,6 +53,11 @@ public final class Garboard implements Runnable {
 
     private final Hulls hulls;
     private final Consumer<String> progress;
+
+    /** The program for one command line; picocli makes the shell's completions from it. */
+    Garboard() {
+        this(new Hulls(), words -> { });
+    }
 
     /**
      * The program with what it keeps between command lines.
@@ -79,7 +85,7 @@ public final class Garboard implements Runnable {
 
     /** Carries out one command line. Prints to these writers only. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return run(new Garboard(new Hulls(), words -> { }), out, err, arguments);
+        return run(new Garboard(), out, err, arguments);
     }
 
     static int run(Garboard program, PrintWriter out, PrintWriter err, String... arguments) {

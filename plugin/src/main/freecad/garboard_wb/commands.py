@@ -1,0 +1,56 @@
+"""The commands of the workbench: each opens its panel."""
+import FreeCAD
+import FreeCADGui
+
+from garboard_wb import paths
+
+
+class Command:
+    """Opens one panel."""
+
+    def __init__(self, panel, icon, text, tip, needs_boat):
+        self.panel, self.icon, self.text, self.tip, self.needs_boat = panel, icon, text, tip, needs_boat
+
+    def GetResources(self):
+        return {"Pixmap": paths.icon(self.icon), "MenuText": self.text, "ToolTip": self.tip}
+
+    def IsActive(self):
+        return not FreeCADGui.Control.activeDialog() and (not self.needs_boat or FreeCAD.ActiveDocument is not None)
+
+    def Activated(self):
+        from garboard_wb import panels
+        FreeCADGui.Control.showDialog(getattr(panels, self.panel)())
+
+
+class Refresh:
+    """Works everything out again from the files as they stand now."""
+
+    def GetResources(self):
+        return {"Pixmap": paths.icon("refresh"), "MenuText": "Read the files again",
+                "ToolTip": "Hull, pockets and blocks worked out again from job and table as they stand now"}
+
+    def IsActive(self):
+        return not FreeCADGui.Control.activeDialog() and FreeCAD.ActiveDocument is not None
+
+    def Activated(self):
+        from garboard_wb import operations, panel
+        try:
+            operations.refresh(FreeCAD.ActiveDocument)
+        except panel.OURS as fault:
+            panel.QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), "Garboard", str(fault))
+
+
+COMMANDS = {
+    "Garboard_Open": Command("OpenPanel", "open", "Open a job or a table", "A job (job.xml) or a table of offsets, with its hull", False),
+    "Garboard_Lines": Command("LinesPanel", "lines", "Show lines", "Sections, buttocks and waterlines", True),
+    "Garboard_Attitude": Command("AttitudePanel", "attitude", "How she runs", "Water, stagnation lines and streamlines at every speed", True),
+    "Garboard_Sites": Command("SitesPanel", "sites", "Find sites", "Where the transducer may go, with every check; click a place to see its checks", True),
+    "Garboard_Place": Command("PartPanel", "place", "Place a pocket or a block", "A keel pocket, a flush through-hull or a fairing block", True),
+    "Garboard_Cut": Command("CutPanel", "cut", "Cut the hull", "The hull without its pockets, and as STEP or STL", True),
+    "Garboard_Sheets": Command("SheetsPanel", "sheets", "Make sheets", "The whole set of drawings, and open them", True),
+    "Garboard_Refresh": Refresh(),
+}
+NAMES = list(COMMANDS)
+
+for name, command in COMMANDS.items():
+    FreeCADGui.addCommand(name, command)

@@ -1,0 +1,216 @@
+"""Objects of a document that know how to work themselves out again.
+
+Each keeps in `Answered` what it was last worked out from: while that is unchanged, a recompute leaves the shape as it is
+and needs no core, so a document opens and recomputes where Garboard's jars are missing.
+"""
+import os
+import tempfile
+
+import FreeCAD
+import Part
+
+from garboard_wb import core, files, shapes
+
+AS_THE_JOB = -1.0
+POCKET = "keel-pocket"
+FLUSH = "flush-through-hull"
+BLOCK = "through-hull-with-fairing-block"
+
+
+class _Proxy:
+    """What all of them share: properties by name, and being saved as nothing but them."""
+
+    PROPERTIES = ()
+
+    def __init__(self, obj):
+        obj.Proxy = self
+        self.complete(obj)
+
+    def complete(self, obj):
+        """Adds the properties that are missing, as in a document of an earlier version or edited by hand."""
+        for kind, name, words, hidden in self.PROPERTIES:
+            if not hasattr(obj, name):
+                obj.addProperty(kind, name, "Garboard", words)
+                obj.setEditorMode(name, hidden)
+
+    def onDocumentRestored(self, obj):
+        self.complete(obj)
+
+    def dumps(self):
+        return None
+
+    def loads(self, state):
+        return None
+
+    def __getstate__(self):
+        return None
+
+    def __setstate__(self, state):
+        return None
+
+
+SHOWN, READ_ONLY, HIDDEN = 0, 1, 2
+
+
+class Boat(_Proxy):
+    """The files that everything else comes from."""
+
+    PROPERTIES = (
+        ("App::PropertyFile", "File", "Job or table of offsets", SHOWN),
+        ("App::PropertyFile", "Table", "Table of offsets that the hull is drawn from", READ_ONLY),
+        ("App::PropertyBool", "Exact", "The hull goes through every value of the table", READ_ONLY),
+        ("App::PropertyBool", "IsJob", "The file is a job, with transducer and mounts", READ_ONLY))
+
+    def execute(self, obj):
+        if obj.File and not os.path.isfile(obj.File):
+            raise core.CoreFault("%s: there is no such file; where it moved to, set File of %s to its new place" % (obj.File, obj.Label))
+
+
+def surface_words(boat, target):
+    return ["lines", boat.Table, "--surface", target] + (["--exact"] if boat.Exact else [])
+
+
+def read_surface(ask, words_for):
+    """The surface that the core writes into a folder of our own."""
+    with tempfile.TemporaryDirectory() as folder:
+        target = os.path.join(folder, "surface.xml")
+        ask(words_for(target)).require()
+        with open(target, encoding="utf-8") as file:
+            return files.Surface(file.read())
+
+
+class Hull(_Proxy):
+    """The skin as exact B-spline faces, starboard first, then port."""
+
+    PROPERTIES = (
+        ("App::PropertyLink", "Boat", "Whose skin it is", SHOWN),
+        ("App::PropertyString", "Answered", "", HIDDEN))
+
+    def execute(self, obj):
+        words = "\n".join(surface_words(obj.Boat, "-"))
+        if words == obj.Answered and not obj.Shape.isNull():
+            return
+        self.take(obj, read_surface(core.ask, lambda target: surface_words(obj.Boat, target)))
+
+    @staticmethod
+    def take(obj, surface):
+        obj.Shape = shapes.hull(surface)
+        obj.Answered = "\n".join(surface_words(obj.Boat, "-"))
+
+
+class Fitted(_Proxy):
+    """A keel pocket, or the parts of a through-hull, at a place: change a property and it is worked out again by the core."""
+
+    PROPERTIES = (
+        ("App::PropertyLink", "Boat", "Whose job it is of", SHOWN),
+        ("App::PropertyLink", "Hull", "The skin that it is cut from", SHOWN),
+        ("App::PropertyEnumeration", "Mount", "How the transducer goes in", SHOWN),
+        ("App::PropertyDistance", "X", "Aft of the table's origin", SHOWN),
+        ("App::PropertyDistance", "Y", "To starboard; 0 for a keel pocket", SHOWN),
+        ("App::PropertyDistance", "Depth", "Of a pocket's floor above the keel line; -1 as the job says", SHOWN),
+        ("App::PropertyFloat", "Ramp", "Length of a pocket's ramps to their height, 0 none; -1 as the job says", SHOWN),
+        ("App::PropertyDistance", "Height", "Of a block's face below the skin; -1 as the job says", SHOWN),
+        ("App::PropertyFloat", "Litres", "Volume by the core: of a pocket between cut and skin, else of the first part", READ_ONLY),
+        ("App::PropertyStringList", "Notes", "What the yard has to know", READ_ONLY),
+        ("App::PropertyString", "Answered", "", HIDDEN))
+
+    def complete(self, obj):
+        fresh = not hasattr(obj, "Mount")
+        super().complete(obj)
+        if fresh:
+            obj.Mount = [POCKET, FLUSH, BLOCK]
+            obj.Depth = obj.Height = obj.Ramp = AS_THE_JOB
+
+    def execute(self, obj):
+        words = cut_words(obj)
+        if "\n".join(words) == obj.Answered and not obj.Shape.isNull():
+            return
+        self.take(obj, core.ask(words).require())
+
+    @staticmethod
+    def take(obj, answer):
+        part = files.Part(answer.text())
+        if part.pocket:
+            obj.Shape = shapes.pocket(part, obj.Hull.Shape)
+            obj.Litres = part.pocket["volume_litres"]
+        else:
+            obj.Shape = Part.makeCompound([solid for _, solid in shapes.solids(part)])
+            obj.Litres = part.solids[0][1]
+        obj.Notes = part.notes
+        obj.Answered = "\n".join(cut_words(obj))
+
+
+def cut_words(obj):
+    """The request that a fitted part stands for."""
+    return placed_words(obj.Boat.File, obj.Mount, obj.X.Value, obj.Y.Value, obj.Depth.Value, obj.Ramp, obj.Height.Value)
+
+
+def placed_words(job, mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB):
+    """Lengths in millimetres; what is below 0 is left to the job."""
+    words = ["cut", job, "--mount", mount, "--at", place(x, 0 if mount == POCKET else y)]
+    if mount == POCKET:
+        words += ["--depth", "%.4fmm" % depth] if depth >= 0 else []
+        words += ["--ramp", "%.4f" % ramp] if ramp >= 0 else []
+    if mount == BLOCK and height >= 0:
+        words += ["--height", "%.4fmm" % height]
+    return words
+
+
+def place(x, y):
+    """A place of the bottom as the command line takes it, from millimetres."""
+    return "%.6f,%.6f" % (x / 1000, y / 1000)
+
+
+class Cut(_Proxy):
+    """The hull without the pockets; a solid where the hull can be closed, else its skin."""
+
+    PROPERTIES = (
+        ("App::PropertyLink", "Hull", "What is cut", SHOWN),
+        ("App::PropertyLinkList", "Pockets", "What is cut out of it", SHOWN),
+        ("App::PropertyBool", "Closed", "Whether the hull could be closed by a deck and ends", READ_ONLY))
+
+    def execute(self, obj):
+        solid = shapes.closed_hull(obj.Hull.Shape)
+        obj.Closed = solid is not None
+        base = solid or Part.makeCompound(obj.Hull.Shape.Faces)
+        cut = base.cut([pocket.Shape for pocket in obj.Pockets])
+        if solid is not None and not cut.isValid():
+            raise ValueError("the cut hull is not sound; move the pocket a little")
+        obj.Shape = cut
+
+
+class Places(_Proxy):
+    """The sites that a search found, with their checks, as the core wrote them."""
+
+    PROPERTIES = (
+        ("App::PropertyLink", "Boat", "Whose bottom was searched", SHOWN),
+        ("App::PropertyString", "Answer", "The answer in words", READ_ONLY),
+        ("App::PropertyString", "Record", "All that was found, XML", HIDDEN))
+
+    def execute(self, obj):
+        if obj.Record:
+            record = files.Record(obj.Record)
+            obj.Shape = Part.makeCompound([Part.Vertex(site.point) for site in record.sites])
+
+
+class Sheets(_Proxy):
+    """A folder of drawings and the record that lists them."""
+
+    PROPERTIES = (
+        ("App::PropertyPath", "Folder", "Where the drawings are", SHOWN),
+        ("App::PropertyStringList", "Files", "What was written", READ_ONLY),
+        ("App::PropertyStringList", "Words", "What was answered", READ_ONLY))
+
+    def execute(self, obj):
+        pass
+
+
+def add(doc, kind, proxy, name, label):
+    """An object of ours, dressed where there is a window."""
+    obj = doc.addObject(kind, name)
+    proxy(obj)
+    obj.Label = label
+    if FreeCAD.GuiUp:
+        from garboard_wb import views
+        views.dress(obj, name)
+    return obj

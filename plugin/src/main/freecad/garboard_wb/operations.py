@@ -1,0 +1,334 @@
+"""What the commands do. Each is a generator: it yields requests, is sent the core's answers, and only then changes the document,
+as one step that can be undone. `core.run` carries it out without a window, a panel with one.
+"""
+import contextlib
+import os
+import tempfile
+
+import FreeCAD
+import Mesh
+import Part
+
+from garboard_wb import core, files, objects, shapes
+
+GREEN, GREY, AMBER = (0.25, 0.65, 0.35), (0.72, 0.74, 0.78), (0.90, 0.62, 0.15)
+SPACINGS_MM = (500.0, 200.0, 200.0)
+
+
+class Refused(Exception):
+    """What was asked cannot be done here; the words say why and what would work."""
+
+
+@contextlib.contextmanager
+def step(doc, words):
+    """One step of undo; what fails in it leaves the document as it was."""
+    doc.openTransaction(words)
+    try:
+        yield
+        doc.recompute()
+        failed = [obj for obj in doc.Objects if not obj.isValid() and "Invalid" in obj.State]
+        if failed:
+            raise core.CoreFault("\n".join("%s: %s" % (obj.Label, obj.getStatusString()) for obj in failed))
+    except BaseException:
+        doc.abortTransaction()
+        raise
+    doc.commitTransaction()
+
+
+def of_kind(doc, proxy):
+    return [obj for obj in doc.Objects if isinstance(getattr(obj, "Proxy", None), proxy)]
+
+
+def boat_of(doc, job=False):
+    """The one boat of a document."""
+    boats = of_kind(doc, objects.Boat) if doc else []
+    if not boats:
+        raise Refused("No boat is open in this document; open a job or a table first.")
+    if job and not boats[0].IsJob:
+        raise Refused("%s is a table of offsets alone; this needs a job, which tells the transducer too. Open a job.xml." % boats[0].File)
+    return boats[0]
+
+
+def hull_of(doc):
+    hulls = of_kind(doc, objects.Hull)
+    if not hulls:
+        raise Refused("The hull is not shown in this document; show it first.")
+    return hulls[0]
+
+
+def group(doc, name, label):
+    """A group of ours, made anew: what an earlier run put there goes."""
+    old = doc.getObject(name)
+    if old is not None:
+        for child in list(old.Group):
+            doc.removeObject(child.Name)
+        return old
+    made = doc.addObject("App::DocumentObjectGroup", name)
+    made.Label = label
+    return made
+
+
+def open_boat(doc, path):
+    """A job or a table of offsets into the document, with its hull."""
+    path = os.path.abspath(path)
+    kind = os.path.splitext(path)[1].lower()
+    if kind not in (".xml", ".csv", ".xlsx"):
+        raise Refused("%s is neither a job (.xml) nor a table of offsets (.csv, .xlsx)." % path)
+    table, exact = path, False
+    if kind == ".xml":
+        # a place far off: it reads all that the job tells, and searches nothing
+        (yield ["site", path, "--at", "0,0", "--csv"]).require(0, 4)
+        name, exact = files.job_table(path)
+        table = os.path.join(os.path.dirname(path), name)
+    with tempfile.TemporaryDirectory() as folder:
+        target = os.path.join(folder, "surface.xml")
+        (yield ["lines", table, "--surface", target] + (["--exact"] if exact else [])).require()
+        with open(target, encoding="utf-8") as file:
+            surface = files.Surface(file.read())
+    with step(doc, "Open boat"):
+        old = of_kind(doc, objects.Boat)
+        boat = old[0] if old else objects.add(doc, "App::FeaturePython", objects.Boat, "Boat", os.path.basename(os.path.dirname(path)) or "Boat")
+        boat.File, boat.Table, boat.Exact, boat.IsJob = path, table, exact, kind == ".xml"
+        hulls = of_kind(doc, objects.Hull)
+        hull = hulls[0] if hulls else objects.add(doc, "Part::FeaturePython", objects.Hull, "Hull", "Hull")
+        hull.Boat = boat
+        objects.Hull.take(hull, surface)
+    return boat
+
+
+def show_lines(doc, spacings=SPACINGS_MM):
+    """Sections, buttocks and waterlines, each in a group of its own; spacings in millimetres."""
+    boat, hull = boat_of(doc), hull_of(doc)
+    if min(spacings) < 10:
+        raise Refused("Lines every %g mm are closer than can be told apart; give 10 mm or more." % min(spacings))
+    box = hull.Shape.BoundBox
+    kinds = (("section", "Sections", box.XMin, box.XMax), ("buttock", "Buttocks", 0, box.YMax), ("waterline", "Waterlines", box.ZMin, box.ZMax))
+    words = ["lines", boat.Table] + (["--exact"] if boat.Exact else [])
+    for (kind, _, least, most), spacing in zip(kinds, spacings):
+        first = int(least // spacing) + 1
+        positions = ["%.6f" % (i * spacing / 1000) for i in range(first, int(most // spacing) + 1) if least < i * spacing < most]
+        words += ["--" + kind] + positions if positions else []
+    # a position that misses the skin, as between two ends, is told by 3 and the others are printed all the same
+    answer = (yield words).require(0, 3)
+    curves = files.curves(answer.text(), "curve", "position_m", "branch")
+    if not curves:
+        raise core.CoreFault(answer.words())
+    with step(doc, "Show lines"):
+        for kind, label, _, _ in kinds:
+            made = group(doc, label, label)
+            for position in dict.fromkeys(key[1] for key in curves if key[0] == kind):
+                own = [points for key, points in curves.items() if key[:2] == (kind, position)]
+                _both_sides(doc, made, "Line", "%s %s m" % (kind.capitalize(), position.rstrip("0").rstrip(".")), own, (0.1, 0.2, 0.45))
+    return len(curves)
+
+
+def _both_sides(doc, made, name, label, lines, colour):
+    shape = shapes.wires(lines)
+    obj = doc.addObject("Part::Feature", name)
+    obj.Label = label
+    obj.Shape = Part.makeCompound([shape, shapes.mirrored(shape)])
+    made.addObject(obj)
+    _colour(obj, colour)
+    return obj
+
+
+def _colour(obj, colour, width=1.5, transparency=0):
+    if FreeCAD.GuiUp:
+        obj.ViewObject.LineColor = colour
+        obj.ViewObject.LineWidth = width
+        obj.ViewObject.PointColor = colour
+        if hasattr(obj.ViewObject, "ShapeColor"):
+            obj.ViewObject.ShapeColor = colour
+        obj.ViewObject.Transparency = transparency
+
+
+def show_attitude(doc):
+    """Water, stagnation lines, streamlines and layer at every speed of the job; returns the rows and what is to be said of them."""
+    boat, hull = boat_of(doc, job=True), hull_of(doc)
+    table = (yield ["trim", boat.File]).require(0, 4)
+    if not table.out:
+        raise core.CoreFault(table.words())
+    traced = (yield ["trim", boat.File, "--curves"]).require(0, 4)
+    curves = files.curves(traced.text(), "speed_kn", "curve", "load", "branch", "layer_mm")
+    looks = (("stagnation line", "Stagnation lines", (0.80, 0.10, 0.10)), ("streamline", "Streamlines", (0.10, 0.40, 0.80)),
+             ("layer", "Boundary layer", (0.45, 0.30, 0.65)))
+    box = hull.Shape.BoundBox
+    with step(doc, "Show attitude"):
+        made = group(doc, "Attitude", "Attitude")
+        for speed in dict.fromkeys(key[0] for key in curves):
+            for key, ends in curves.items():
+                if key[:2] == (speed, "water") and len(ends) == 2:
+                    corners = [FreeCAD.Vector(end.x, side * 1.1 * box.YMax, end.z) for end, side in
+                               ((ends[0], -1), (ends[1], -1), (ends[1], 1), (ends[0], 1))]
+                    water = doc.addObject("Part::Feature", "Water")
+                    water.Label = "Water at %s kn" % speed
+                    water.Shape = Part.Face(Part.makePolygon(corners + corners[:1]))
+                    made.addObject(water)
+                    _colour(water, (0.55, 0.75, 0.95), transparency=75)
+            for curve, label, colour in looks:
+                own = [points for key, points in curves.items() if key[:2] == (speed, curve) and len(points) > 1]
+                if own:
+                    _both_sides(doc, made, "Flow", "%s at %s kn" % (label, speed), own, colour)
+    return files.rows(table.text()), table.err
+
+
+def find_sites(doc):
+    """Regions, sites and a coloured bottom; returns what was found."""
+    boat, hull = boat_of(doc, job=True), hull_of(doc)
+    answer = (yield ["site", boat.File, "--xml"]).require(0, 4)
+    text = answer.text()
+    record = files.Record(text)
+    outlines = []
+    rings = [(region, ring) for region in record.regions for ring in [region.outline] + region.holes]
+    if rings:
+        with tempfile.TemporaryDirectory() as folder:
+            target = os.path.join(folder, "places.csv")
+            with open(target, "w", encoding="ascii") as file:
+                file.write("x_m,y_m\n" + "".join("%.6f,%.6f\n" % place for _, ring in rings for place in ring))
+            # the outlines lie on the skin's edge here and there; what is off it has no height and is left out
+            on = (yield ["probe", boat.Table, "--points", target] + (["--exact"] if boat.Exact else [])).require(0, 3)
+        heights = iter(files.rows(on.text()))
+        for region, ring in rings:
+            told = [next(heights) for _ in ring]
+            outlines.append((region, [FreeCAD.Vector(*(1000 * float(row[c]) for c in ("x_m", "y_m", "z_m"))) for row in told if row["z_m"]]))
+    with step(doc, "Find sites"):
+        made = group(doc, "Siting", "Sites")
+        _bottom(doc, made, hull, record)
+        for region, points in outlines:
+            if len(points) > 2:
+                obj = doc.addObject("Part::Feature", "Region")
+                obj.Label = "Region for %s" % region.mount
+                wire = shapes.wires([points + points[:1]])
+                obj.Shape = Part.makeCompound([wire, shapes.mirrored(wire)]) if region.side == "both" else wire
+                made.addObject(obj)
+                _colour(obj, (0.05, 0.45, 0.15), width=3)
+        places = objects.add(doc, "Part::FeaturePython", objects.Places, "Places", "Places")
+        places.Boat, places.Answer, places.Record = boat, record.answer, text
+        made.addObject(places)
+    return record
+
+
+def _bottom(doc, made, hull, record):
+    """The lowest panel of each side as a mesh, coloured by whether a mount passes there every check that can be made."""
+    facets, colours = [], []
+    for face in hull.Shape.Faces:
+        box = face.BoundBox
+        if box.ZMin > hull.Shape.BoundBox.ZMin + 0.6 * hull.Shape.BoundBox.ZLength:
+            continue
+        vertices, triangles = _grid(face)
+        for triangle in triangles:
+            facets.append([vertices[corner] for corner in triangle])
+    mesh = Mesh.Mesh(facets)
+    for point in mesh.Points:
+        regions = [region for region in record.regions if region.holds(point.x / 1000, point.y / 1000)]
+        best = any(region.mount == record.advised for region in regions)
+        colours.append((GREEN if best else AMBER if regions else GREY) + (0.0,))
+    obj = doc.addObject("Mesh::Feature", "Bottom")
+    obj.Label = "Bottom"
+    obj.Mesh = mesh
+    obj.addProperty("App::PropertyColorList", "VertexColors")
+    obj.VertexColors = colours
+    made.addObject(obj)
+    if FreeCAD.GuiUp:
+        obj.ViewObject.Coloring = True
+
+
+def _grid(face, along=90, across=14):
+    """Points of a face at even parameters, a hair outside the skin so that they are seen, and triangles between those on it."""
+    u1, u2, v1, v2 = face.ParameterRange
+    down = FreeCAD.Vector(0, 0, -2)
+    vertices = [face.valueAt(u1 + (u2 - u1) * i / along, v1 + (v2 - v1) * k / across) + down
+                for i in range(along + 1) for k in range(across + 1)]
+    triangles = []
+    for i in range(along):
+        for k in range(across):
+            a = i * (across + 1) + k
+            b, c, d = a + 1, a + across + 1, a + across + 2
+            triangles += [(a, b, c), (b, d, c)]
+    return vertices, triangles
+
+
+def check_place(doc, x, y):
+    """Every check of every mount of the job at a place, in millimetres; changes nothing."""
+    boat = boat_of(doc, job=True)
+    answer = (yield ["site", boat.File, "--at", objects.place(x, y), "--csv"]).require(0, 4)
+    return files.rows(answer.text())
+
+
+def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_JOB, height=objects.AS_THE_JOB):
+    """A pocket, a flush through-hull or a fairing block at a place; lengths in millimetres."""
+    boat, hull = boat_of(doc, job=True), hull_of(doc)
+    answer = (yield objects.placed_words(boat.File, mount, x, y, depth, ramp, height)).require()
+    with step(doc, "Place part"):
+        part = objects.add(doc, "Part::FeaturePython", objects.Fitted, "Part",
+                           {objects.POCKET: "Keel pocket", objects.FLUSH: "Flush through-hull", objects.BLOCK: "Fairing block"}[mount])
+        part.Boat, part.Hull, part.Mount, part.X, part.Y = boat, hull, mount, x, 0 if mount == objects.POCKET else y
+        part.Depth, part.Ramp, part.Height = depth, ramp, height
+        objects.Fitted.take(part, answer)
+    return part
+
+
+def cut_hull(doc):
+    """The hull without its pockets."""
+    hull = hull_of(doc)
+    pockets = [part for part in of_kind(doc, objects.Fitted) if part.Mount == objects.POCKET]
+    if not pockets:
+        raise Refused("No pocket is placed; place one first. The skin under a through-hull is a part of its own, with its holes.")
+    with step(doc, "Cut hull"):
+        cuts = of_kind(doc, objects.Cut)
+        cut = cuts[0] if cuts else objects.add(doc, "Part::FeaturePython", objects.Cut, "CutHull", "Cut hull")
+        cut.Hull, cut.Pockets = hull, pockets
+    if FreeCAD.GuiUp:
+        hull.ViewObject.Visibility = False
+        for pocket in pockets:
+            pocket.ViewObject.Visibility = False
+    return cut
+
+
+def export(obj, path, deflection=1.0):
+    """One shape as STEP or STL by the name's ending; STL strays by no more than so many millimetres."""
+    kind = os.path.splitext(path)[1].lower()
+    if kind not in (".step", ".stp", ".stl"):
+        raise Refused("%s: name a file that ends in .step or .stl" % path)
+    if not 0.01 <= deflection <= 50:
+        raise Refused("A deflection of %g mm; from 0.01 to 50 mm can be written." % deflection)
+    part = os.path.join(os.path.dirname(os.path.abspath(path)), ".%s.%d%s" % (os.path.basename(path), os.getpid(), kind))
+    try:
+        if kind == ".stl":
+            # without a deflection 0.01 mm is taken, which on a whole hull fills the memory
+            obj.Shape.exportStl(part, deflection)
+        else:
+            obj.Shape.exportStep(part)
+        os.replace(part, path)
+    except OSError as fault:
+        raise Refused("%s cannot be written: %s" % (path, fault)) from None
+    finally:
+        if os.path.exists(part):
+            os.remove(part)
+    return path
+
+
+def make_sheets(doc, folder):
+    """The whole set of drawings, by the core; whatever the answer, what it said is kept."""
+    boat = boat_of(doc, job=True)
+    answer = (yield ["run", boat.File, "--out", folder]).require(0, 4)
+    with step(doc, "Make sheets"):
+        old = [obj for obj in of_kind(doc, objects.Sheets) if obj.Folder == folder]
+        sheets = old[0] if old else objects.add(doc, "App::FeaturePython", objects.Sheets, "Sheets", "Sheets")
+        sheets.Folder = folder
+        sheets.Files = sorted(name for name in os.listdir(folder) if not name.startswith("."))
+        sheets.Words = answer.out + answer.err
+    return sheets
+
+
+def refresh(doc):
+    """Forgets what hull and parts were worked out from, and works them out again."""
+    boat = boat_of(doc)
+    with step(doc, "Read the files again"):
+        if boat.IsJob:
+            core.ask(["site", boat.File, "--at", "0,0", "--csv"]).require(0, 4)
+            name, boat.Exact = files.job_table(boat.File)
+            boat.Table = os.path.join(os.path.dirname(boat.File), name)
+        for obj in of_kind(doc, objects.Hull) + of_kind(doc, objects.Fitted):
+            obj.Answered = ""
+            obj.touch()
