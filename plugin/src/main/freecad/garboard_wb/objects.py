@@ -52,6 +52,13 @@ class _Proxy:
 SHOWN, READ_ONLY, HIDDEN = 0, 1, 2
 
 
+def require(obj, *links):
+    """Links that somebody took away are told by name."""
+    for link in links:
+        if not getattr(obj, link):
+            raise core.CoreFault("%s is not set; choose one in the properties of %s" % (link, obj.Label))
+
+
 class Boat(_Proxy):
     """The files that everything else comes from."""
 
@@ -87,6 +94,7 @@ class Hull(_Proxy):
         ("App::PropertyString", "Answered", "", HIDDEN))
 
     def execute(self, obj):
+        require(obj, "Boat")
         words = "\n".join(surface_words(obj.Boat, "-"))
         if words == obj.Answered and not obj.Shape.isNull():
             return
@@ -122,6 +130,7 @@ class Fitted(_Proxy):
             obj.Depth = obj.Height = obj.Ramp = AS_THE_JOB
 
     def execute(self, obj):
+        require(obj, "Boat", "Hull")
         words = cut_words(obj)
         if "\n".join(words) == obj.Answered and not obj.Shape.isNull():
             return
@@ -170,6 +179,7 @@ class Cut(_Proxy):
         ("App::PropertyBool", "Closed", "Whether the hull could be closed by a deck and ends", READ_ONLY))
 
     def execute(self, obj):
+        require(obj, "Hull", "Pockets")
         solid = shapes.closed_hull(obj.Hull.Shape)
         obj.Closed = solid is not None
         base = solid or Part.makeCompound(obj.Hull.Shape.Faces)

@@ -219,7 +219,7 @@ class SheetsPanel(Panel):
         beside = os.path.join(os.path.dirname(boats[0].File), "drawings") if boats else ""
         self.folder = self.path("Folder", beside, lambda old: QtWidgets.QFileDialog.getExistingDirectory(self.form, self.TITLE, old))
         self.list = QtWidgets.QListWidget()
-        self.list.itemActivated.connect(self.open)
+        self.list.itemActivated.connect(self.reveal)
         self.layout.addWidget(QtWidgets.QLabel("Double-click a drawing to open it."))
         self.layout.addWidget(self.list)
         self.sheets = None
@@ -235,7 +235,7 @@ class SheetsPanel(Panel):
         self.list.addItems(list(sheets.Files))
         return "\n".join(sheets.Words)
 
-    def open(self, item):
+    def reveal(self, item):
         QtGui.QDesktopServices.openUrl(QtCore.QUrl.fromLocalFile(os.path.join(self.sheets.Folder, item.text())))
 
 

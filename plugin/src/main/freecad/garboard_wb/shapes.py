@@ -43,12 +43,21 @@ def _face(surface, panel):
     aft = surface.steps[panel.length - 1][0] if panel.length < lengths else surface.transom
     begin = _edge_on(whole, fore, panel.along[0])
     end = _edge_on(whole, aft, panel.along[-1])
-    corners = begin + end[::-1]
-    edges = [Part.Geom2d.Line2dSegment(Base.Vector2d(*one), Base.Vector2d(*other)).toShape(whole)
-             for one, other in zip(corners, corners[1:] + corners[:1]) if math.dist(one, other) > 1e-9]
-    face = Part.Face(whole.toShape(), Part.Wire(edges))
+    # against the clock in (u, v): the other way round would be a hole
+    sides = ([begin[0], end[0]], end, [end[-1], begin[-1]], begin[::-1])
+    face = Part.Face(whole, Part.Wire([_curve_on(whole, side) for side in sides]))
     face.validate()
     return face
+
+
+def _curve_on(whole, places):
+    """One edge on a surface through places in its (u, v)."""
+    points = [Base.Vector2d(*place) for place in places]
+    if len(points) == 2:
+        return Part.Geom2d.Line2dSegment(*points).toShape(whole)
+    curve = Part.Geom2d.BSplineCurve2d()
+    curve.interpolate(points)
+    return curve.toShape(whole)
 
 
 def _edge_on(whole, points, knot):
@@ -63,7 +72,8 @@ def _edge_on(whole, points, knot):
         u = point.x / 1000
         across = whole.uIso(u)
         v = across.parameter(point)
-        if across.value(v).distanceToPoint(point) < CLOSE:
+        # two curves of an edge meet in one point
+        if across.value(v).distanceToPoint(point) < CLOSE and not (on and math.dist(on[-1], (u, v)) < 1e-6):
             on.append((u, v))
     if len(on) < 2:
         u = points[-1].x / 1000
@@ -120,7 +130,8 @@ def pocket(part, skin):
     half_length, half_width = figures["length_mm"] / 2, figures["width_mm"] / 2
     tool = _prism(_rounded(half_length, half_width, figures["corner-radius_mm"], below), Vector(0, 0, figures["depth_mm"] - below))
     face, ratio = figures["face-depth_mm"], figures["ramp-ratio"]
-    if ratio > 0:
+    # where the face lies flush with a flat keel its ramps have no length
+    if ratio > 0 and max(figures["fore-ramp_mm"], figures["aft-ramp_mm"]) > 0.1:
         reach = half_length + (face - below) * ratio
         profile = [Vector(-reach, -half_width, below), Vector(-half_length, -half_width, face),
                    Vector(half_length, -half_width, face), Vector(reach, -half_width, below)]
