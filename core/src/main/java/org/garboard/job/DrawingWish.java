@@ -5,6 +5,7 @@ package org.garboard.job;
  *
  * @param units of the dimensions
  * @param paper sheet size
+ * @param orientation how the paper lies
  * @param projection symbol in the title block
  * @param number identification number of the drawing, 16 characters at most
  * @param owner legal owner for the title block
@@ -13,11 +14,14 @@ package org.garboard.job;
  * @param date of issue, ISO 8601, from the job and never from the clock
  * @param revision letter or number
  */
-public record DrawingWish(Units units, Paper paper, Projection projection, String number, String owner,
-                          String creator, String approver, String date, String revision) {
+public record DrawingWish(Units units, Paper paper, Orientation orientation, Projection projection, String number,
+                          String owner, String creator, String approver, String date, String revision) {
 
     /** Units of dimensions. */
     public enum Units { MILLIMETRES, FEET_INCHES_EIGHTHS }
+
+    /** How a sheet lies: its longer side level, or upright. */
+    public enum Orientation { LANDSCAPE, PORTRAIT }
 
     /** Projection of the views. */
     public enum Projection { FIRST_ANGLE, THIRD_ANGLE }

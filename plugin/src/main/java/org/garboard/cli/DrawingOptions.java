@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.DrawingWish.Orientation;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
@@ -69,6 +70,7 @@ final class DrawingOptions {
         Units figures = units != null ? units : inEighths(table) ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;
         boolean feet = figures == Units.FEET_INCHES_EIGHTHS;
         return new DrawingWish(figures, paper != null ? paper : feet ? Paper.ANSI_C : Paper.A2,
+            Orientation.LANDSCAPE,
             projection != null ? projection : feet ? Projection.THIRD_ANGLE : Projection.FIRST_ANGLE,
             "", "", "", "", "", "");
     }

@@ -1,11 +1,12 @@
 package org.garboard.exchange;
 
 import org.garboard.exchange.xml.job.DrawingUnits;
+import org.garboard.exchange.xml.job.Orientation;
 import org.garboard.exchange.xml.job.Paper;
 import org.garboard.exchange.xml.job.Projection;
 import org.garboard.job.DrawingWish;
 
-/** The words of {@code garboard-job.xsd} for units, paper and projection, and what they stand for. */
+/** The words of {@code garboard-job.xsd} for units, paper, how it lies and projection, and what they stand for. */
 final class DrawingWords {
 
     private DrawingWords() {
@@ -20,6 +21,11 @@ final class DrawingWords {
 
     static DrawingWish.Paper paper(Paper word) {
         return DrawingWish.Paper.valueOf(word.value().replace('-', '_'));
+    }
+
+    /** What is not said is landscape. */
+    static DrawingWish.Orientation orientation(Orientation word) {
+        return word == Orientation.PORTRAIT ? DrawingWish.Orientation.PORTRAIT : DrawingWish.Orientation.LANDSCAPE;
     }
 
     static DrawingWish.Projection projection(Projection word) {
@@ -38,6 +44,13 @@ final class DrawingWords {
 
     static String word(DrawingWish.Paper paper) {
         return paper.name().replace('_', '-');
+    }
+
+    static String word(DrawingWish.Orientation orientation) {
+        return switch (orientation) {
+            case LANDSCAPE -> Orientation.LANDSCAPE.value();
+            case PORTRAIT -> Orientation.PORTRAIT.value();
+        };
     }
 
     static String word(DrawingWish.Projection projection) {

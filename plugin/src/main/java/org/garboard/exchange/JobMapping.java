@@ -97,6 +97,7 @@ final class JobMapping {
         return new DrawingWish(
             DrawingWords.units(wish.getUnits()),
             DrawingWords.paper(wish.getPaper()),
+            DrawingWords.orientation(wish.getOrientation()),
             DrawingWords.projection(wish.getProjection()),
             wish.getNumber() + set,
             wish.getOwner(),

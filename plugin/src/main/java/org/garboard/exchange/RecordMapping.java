@@ -128,6 +128,7 @@ final class RecordMapping {
         bean.setDate(date(wish.date()));
         bean.setUnits(DrawingWords.word(wish.units()));
         bean.setPaper(DrawingWords.word(wish.paper()));
+        bean.setOrientation(DrawingWords.word(wish.orientation()));
         bean.setProjection(DrawingWords.word(wish.projection()));
         bean.setNumber(wish.number());
         bean.setOwner(wish.owner());

@@ -145,8 +145,8 @@ class RunCommandTest {
 
     /** Cautions and check measurements stand on the sheets, so nothing is cut without them. */
     @Test
-    void paperThatHoldsNoSheetLeavesTheRecordAndEndsWithFour() throws IOException {
-        task.with("<paper>A2", "<paper>A4");
+    void aTitleBlockThatHoldsNotItsWordsLeavesTheRecordAndEndsWithFour() throws IOException {
+        task.with("<owner>", "<owner>" + "W".repeat(51));
         Shell shell = run();
         assertEquals(4, shell.code());
         assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());

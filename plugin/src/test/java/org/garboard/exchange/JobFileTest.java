@@ -33,7 +33,7 @@ class JobFileTest {
             new Transducer("Test body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(0)),
             List.of(new FlushThroughHull(), new KeelPocket()), Optional.empty(),
             new PocketWish(OptionalDouble.of(0.0508), 0.003, 12),
-            new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
+            new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Orientation.LANDSCAPE, DrawingWish.Projection.FIRST_ANGLE,
                 "OB39-TD-01", "Demonstration yard", "Loft", "Surveyor", "2026-03-14", "A"), Particulars.UNTOLD);
         assertEquals(expected, SampleJob.job());
     }

@@ -20,8 +20,8 @@ record FlowTask(HullOffsets table, Hull hull, FlowPicture picture, DrawingWish d
     private static final String STATUS = "FOR CHECK - computed, not measured on the boat";
 
     FlowTask(HullOffsets table, Hull hull, FlowPicture picture, DrawingWish drawing, String tableFile, Provenance provenance) {
-        this(table, hull, picture, drawing, tableFile, provenance, SheetSubject.paper(drawing.paper()),
-            Lettering.forPaper(SheetSubject.paper(drawing.paper())));
+        this(table, hull, picture, drawing, tableFile, provenance, SheetSubject.paper(drawing),
+            Lettering.forPaper(SheetSubject.paper(drawing)));
     }
 
     @Override

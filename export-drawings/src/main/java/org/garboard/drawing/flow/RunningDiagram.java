@@ -18,7 +18,6 @@ import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
 import org.garboard.drawing.layout.SheetLayout;
-import org.garboard.drawing.layout.TitleBlock;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetFormat;
@@ -75,16 +74,11 @@ public final class RunningDiagram {
                 "Lengths are forward from the after end of the bottom, of a stepped one from its first step; known of planing alone.",
                 "Curves break where no method holds: what is not drawn is NOT KNOWN.")).shapes(task.lettering()),
                 List.of(Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
-        return new SheetLayout(task.paper(), task.lettering(), block(task.titleBlock(TITLE, "Diagram", 1, new Scale(1))))
+        return new SheetLayout(task.paper(), task.lettering(), task.titleBlock(TITLE, "Diagram", "1", "none"))
             .set(task.boat() + ": " + TITLE, "Trim and wetted lengths of keel and chine against speed.", new Scale(1), pieces)
             .map(sheet -> new DrawnSet(List.of(SheetFormat.SVG.drawing(name, sheet)), List.of()))
             .orElseGet(() -> new DrawnSet(List.of(), List.of(new SheetRefusal(name, task.paper().name() + " does not hold the diagram and its notes",
                 "choose a larger paper"))));
-    }
-
-    private static TitleBlock block(TitleBlock scaled) {
-        return new TitleBlock(scaled.owner(), scaled.number(), scaled.date(), scaled.title(), scaled.boat(), scaled.documentType(), scaled.creator(), scaled.approver(),
-            scaled.revision(), scaled.sheet(), "none", scaled.units(), scaled.paper(), scaled.projection(), scaled.sourceName(), scaled.source(), scaled.version(), scaled.status());
     }
 
     private record Curve(String label, ToDoubleFunction<AtKnots> value, Layer layer) {

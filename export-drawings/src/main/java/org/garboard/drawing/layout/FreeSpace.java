@@ -12,25 +12,38 @@ import org.garboard.drawing.Box;
  * @param area the whole
  * @param rooms the largest empty rectangles
  * @param gap kept clear round everything placed [mm]
+ * @param left what is empty, with half the gap on every side [mm2]
  */
-record FreeSpace(Box area, List<Box> rooms, double gap) {
+record FreeSpace(Box area, List<Box> rooms, double gap, double left) {
 
     FreeSpace(Box area, double gap) {
-        this(area, List.of(area), gap);
+        this(area, List.of(area), gap, size(area, gap));
+    }
+
+    /** What a place takes up with half the gap on every side [mm2]. */
+    static double size(Box box, double gap) {
+        return (box.width() + gap) * (box.height() + gap);
     }
 
     /** What is left when a place is taken. */
     FreeSpace without(Box place) {
         Box taken = place.grownBy(gap);
-        List<Box> left = new ArrayList<>();
+        List<Box> rest = new ArrayList<>();
         for (Box room : rooms) {
             if (room.overlaps(taken)) {
-                split(room, taken, left);
+                split(room, taken, rest);
             } else {
-                left.add(room);
+                rest.add(room);
             }
         }
-        return new FreeSpace(area, withoutContained(left), gap);
+        return new FreeSpace(area, withoutContained(rest), gap, left - inside(place));
+    }
+
+    /** What a place takes up of the area [mm2]. */
+    private double inside(Box place) {
+        double width = Math.min(place.right(), area.right()) - Math.max(place.left(), area.left()) + gap;
+        double height = Math.min(place.top(), area.top()) - Math.max(place.bottom(), area.bottom()) + gap;
+        return Math.max(0, width) * Math.max(0, height);
     }
 
     private static void split(Box room, Box taken, List<Box> left) {

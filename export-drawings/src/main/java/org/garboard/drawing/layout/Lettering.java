@@ -11,7 +11,7 @@ import java.util.Optional;
  */
 public record Lettering(double figures, double tables, double headings) {
 
-    /** Sheets up to A3 and ANSI B are held in the hand; A4 and ANSI A are read closest [mm wide]. */
+    /** Sheets up to A3 and ANSI B are held in the hand; A4 and ANSI A are read closest [mm, the longer side]. */
     private static final double IN_HAND = 450;
     private static final double CLOSEST = 300;
 
@@ -21,10 +21,11 @@ public record Lettering(double figures, double tables, double headings) {
      * views need the room.
      */
     public static Lettering forPaper(Paper paper) {
-        if (paper.width() < CLOSEST) {
+        double longer = Math.max(paper.width(), paper.height());
+        if (longer < CLOSEST) {
             return new Lettering(2.5, 2.5, 3.5);
         }
-        return paper.width() < IN_HAND ? new Lettering(3.5, 2.5, 3.5) : new Lettering(3.5, 3.5, 5);
+        return longer < IN_HAND ? new Lettering(3.5, 2.5, 3.5) : new Lettering(3.5, 3.5, 5);
     }
 
     /** The same with tables and notes of 2.5 mm, for views that else must be drawn smaller; none below that. */

@@ -2,6 +2,7 @@ package org.garboard.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
@@ -20,6 +21,7 @@ import org.garboard.drawing.Wrap;
 public record Notes(String heading, List<Paragraph> paragraphs) {
 
     private static final double WIDEST = TitleBlockDrawing.WIDTH;
+    private static final String CONTINUED = " (continued)";
     private static final double NARROWER = 0.9;
     /** A column of fewer letter heights breaks every other word: our choice. */
     private static final double NARROWEST = 20;
@@ -39,6 +41,17 @@ public record Notes(String heading, List<Paragraph> paragraphs) {
             paragraphs.add(new Paragraph(String.valueOf(paragraphs.size() + 1), paragraph));
         }
         return new Notes(heading, paragraphs);
+    }
+
+    /** As a piece that may run on to another page between its paragraphs. */
+    public Piece piece(Lettering lettering, List<Piece.Corner> corners) {
+        return new Piece(shapes(lettering), corners, Optional.of(new Piece.Rows(paragraphs.size(), (from, before) ->
+                new Notes(from > 0 ? continued(heading) : heading, paragraphs.subList(from, before)).piece(lettering, corners))));
+    }
+
+    /** A heading over what runs on from an earlier page. */
+    public static String continued(String heading) {
+        return heading.endsWith(CONTINUED) ? heading : heading + CONTINUED;
     }
 
     /** Shapes from the title block's width down to a narrow column that breaks no word, the widest first. */

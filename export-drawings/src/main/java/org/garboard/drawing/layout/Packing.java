@@ -15,12 +15,18 @@ import org.garboard.drawing.Box;
 final class Packing {
 
     private final List<Piece> pieces;
+    /** The least that the pieces from each on take up, with half the gap on every side [mm2]. */
+    private final double[] least;
     private final Deque<Cluster> placed = new ArrayDeque<>();
     private int trialsLeft;
 
-    private Packing(List<Piece> pieces, int trials) {
+    private Packing(List<Piece> pieces, double gap, int trials) {
         this.pieces = pieces;
         this.trialsLeft = trials;
+        this.least = new double[pieces.size() + 1];
+        for (int i = pieces.size() - 1; i >= 0; i--) {
+            least[i] = least[i + 1] + pieces.get(i).shapes().stream().mapToDouble(shape -> FreeSpace.size(shape.bounds(), gap)).min().orElse(0);
+        }
     }
 
     /**
@@ -29,13 +35,16 @@ final class Packing {
      * @param trials ways tried before it is given up
      */
     static Optional<List<Cluster>> of(List<Piece> pieces, FreeSpace space, int trials) {
-        Packing packing = new Packing(pieces, trials);
+        Packing packing = new Packing(pieces, space.gap(), trials);
         return packing.place(0, space) ? Optional.of(List.copyOf(packing.placed)) : Optional.empty();
     }
 
     private boolean place(int index, FreeSpace space) {
         if (index == pieces.size()) {
             return true;
+        }
+        if (least[index] > space.left()) {
+            return false;
         }
         Piece piece = pieces.get(index);
         for (Cluster shape : piece.shapes()) {

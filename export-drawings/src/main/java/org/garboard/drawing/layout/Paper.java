@@ -3,7 +3,7 @@ package org.garboard.drawing.layout;
 import org.garboard.drawing.Box;
 
 /**
- * A sheet of paper, landscape.
+ * A sheet of paper as it lies.
  *
  * @param name as the trade calls it
  * @param width trimmed [mm]

@@ -12,7 +12,7 @@ import org.garboard.drawing.Polyline;
 final class SheetFrame {
 
     /** Centring marks run this far into the frame [mm]. */
-    private static final double MARK = 5;
+    static final double MARK = 5;
 
     private SheetFrame() {
     }

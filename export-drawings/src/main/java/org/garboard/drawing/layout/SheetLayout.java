@@ -13,8 +13,8 @@ import org.garboard.drawing.View;
 /** Sets out a sheet: frame, title block, print check, then piece by piece. */
 public final class SheetLayout {
 
-    /** Clear space inside the frame's line [mm]. */
-    private static final double INSET = 6;
+    /** Clear space inside the frame's line, beyond the centring marks [mm]. */
+    private static final double INSET = SheetFrame.MARK + 0.5;
     private static final double BAR_ABOVE_BLOCK = 3;
 
     /** Ways tried before a scale is given up: our choice, a few tenths of a second at the most. */
@@ -58,6 +58,15 @@ public final class SheetLayout {
     public Optional<Sheet> set(String title, String description, Scale scale, List<Piece> pieces) {
         return Packing.of(pieces, space(lettering.gap()), MOST_TRIALS)
                 .map(tight -> sheet(title, description, scale, roomy(pieces, tight).orElse(tight)));
+    }
+
+    /**
+     * The pieces of each page that they run on to, of paper as this is; empty when one of them finds room on none.
+     *
+     * @param onEveryPage what each page holds beside
+     */
+    public Optional<List<List<Piece>>> pages(List<Piece> pieces, List<Piece> onEveryPage) {
+        return Paging.of(pieces, onEveryPage, space(lettering.gap()));
     }
 
     /** The same wider apart, but with no view in a lesser shape. */

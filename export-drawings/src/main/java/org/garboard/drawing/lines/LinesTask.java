@@ -22,8 +22,8 @@ record LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile,
                  Lettering lettering) implements SheetSubject<LinesTask> {
 
     LinesTask(HullOffsets table, Hull hull, LinesWish wish, String tableFile, Provenance provenance) {
-        this(table, hull, wish, tableFile, provenance, SheetSubject.paper(wish.drawing().paper()),
-                Lettering.forPaper(SheetSubject.paper(wish.drawing().paper())));
+        this(table, hull, wish, tableFile, provenance, SheetSubject.paper(wish.drawing()),
+                Lettering.forPaper(SheetSubject.paper(wish.drawing())));
     }
 
     @Override

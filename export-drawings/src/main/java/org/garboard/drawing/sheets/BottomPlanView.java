@@ -30,10 +30,11 @@ final class BottomPlanView {
     private final HullOnPaper paper;
     private final Lettering lettering;
     private final double halfBeam;
+    private final FeaturesBelow.Names names;
     private final FeaturesBelow features;
     private final List<Entity> shown = new ArrayList<>();
 
-    private BottomPlanView(SheetTask task, Scale scale) {
+    private BottomPlanView(SheetTask task, Scale scale, FeaturesBelow.Names names) {
         this.task = task;
         this.hull = task.hull();
         this.scale = scale;
@@ -41,18 +42,29 @@ final class BottomPlanView {
         this.lettering = task.lettering();
         this.halfBeam = scale.paper(task.table().skinStations().stream().mapToDouble(Station::x)
                 .map(x -> hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0)).max().orElse(0));
-        this.features = FeaturesBelow.of(task.record().features().laid(), paper, lettering.figures(), halfBeam);
+        this.names = names;
+        this.features = FeaturesBelow.of(task.record().features().laid(), paper, lettering.figures(), halfBeam, names);
     }
 
+    /** With the names of what is on the bottom ahead of the bow. */
     static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
-        BottomPlanView view = new BottomPlanView(task, scale);
-        view.hullLines();
-        view.shown.addAll(RegionHatch.below(task.record().sitings(), view.paper));
-        view.shown.addAll(view.features.shown());
-        view.directions();
-        view.balloons(sites);
-        sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(view::distances);
-        return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", view.shown, view.lettering, 0);
+        return new BottomPlanView(task, scale, FeaturesBelow.Names.AHEAD).with(sites);
+    }
+
+    /** For narrow paper: with those names below the plan, and figures alone at its dimensions. */
+    static View narrow(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        return new BottomPlanView(task, scale, FeaturesBelow.Names.BELOW).with(sites);
+    }
+
+    private View with(List<MarkedSite> sites) {
+        hullLines();
+        shown.addAll(RegionHatch.below(task.record().sitings(), paper));
+        shown.addAll(features.shown());
+        directions();
+        balloons(sites);
+        sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(this::distances);
+        shown.addAll(features.listed(0, View.around("so far", shown).frame().bottom() - 2 * lettering.figures()));
+        return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", shown, lettering, 0);
     }
 
     private void hullLines() {
@@ -125,8 +137,13 @@ final class BottomPlanView {
         Point place = paper.below(site.x(), site.y());
         Point aft = paper.below(hull.foot(), -outermost(hull.foot()));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
-        distance(zero, place, top, task.figures().length(Math.abs(site.x())) + (site.x() < 0 ? " forward of " : " from ") + task.forwardDatum());
-        distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + " from " + task.afterEnd());
+        distance(zero, place, top, task.figures().length(Math.abs(site.x())) + from((site.x() < 0 ? " forward of " : " from ") + task.forwardDatum()));
+        distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + from(" from " + task.afterEnd()));
+    }
+
+    /** On narrow paper the lines alone tell from where; the table of sites has the words. */
+    private String from(String datum) {
+        return names == FeaturesBelow.Names.AHEAD ? datum : "";
     }
 
     private double zeroBeam() {

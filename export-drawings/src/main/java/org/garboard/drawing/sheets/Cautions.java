@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.offsets.HullOffsets;
 
@@ -27,6 +28,12 @@ final class Cautions {
 
     static Notes of(HullOffsets from) {
         return with(from, List.of());
+    }
+
+    /** For every page of a sheet that runs on. */
+    static Notes brief() {
+        return new Notes("CAUTIONS", Stream.concat(FIRST.stream(), Stream.of("All the others stand on one page of this sheet."))
+                .map(words -> new Notes.Paragraph("-", words)).toList());
     }
 
     static Notes with(HullOffsets from, List<String> more) {

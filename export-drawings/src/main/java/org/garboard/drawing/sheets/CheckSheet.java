@@ -58,12 +58,17 @@ final class CheckSheet implements SheetContent {
     }
 
     @Override
+    public List<Piece> onEveryPage() {
+        return List.of(Cautions.brief().piece(task.lettering(), CORNERS));
+    }
+
+    @Override
     public List<List<Piece>> arrangements(Scale scale) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece(Columns.shapes("MEASURE BEFORE CUTTING", measures(), task.lettering()), CORNERS));
-        pieces.add(new Piece(Columns.shapes("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering()), CORNERS));
-        pieces.add(new Piece(Columns.shapes("HOLD POINTS: the work stops until each is signed", holds(), task.lettering()), CORNERS));
-        pieces.add(new Piece(signing().shapes(task.lettering()), CORNERS));
+        pieces.add(Columns.piece("MEASURE BEFORE CUTTING", measures(), task.lettering(), CORNERS));
+        pieces.add(Columns.piece("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering(), CORNERS));
+        pieces.add(Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS));
+        pieces.add(signing().piece(task.lettering(), CORNERS));
         return List.of(pieces);
     }
 

@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.garboard.craft.LaidFeature;
@@ -17,16 +18,20 @@ import org.garboard.geometry.Quad;
 
 /**
  * Strakes and fittings seen from below, and their names in a column ahead of the bow: with lines to a few of them,
- * or where there are many with letters in balloons below the port side.
+ * or where there are many, or there is no room ahead, with letters in balloons below the port side.
  */
 final class FeaturesBelow {
     /** More lines than that cannot be told apart; our choice. */
     private static final int MOST_LINES = 3;
     private static final int LETTERS = 26;
 
+    /** Where the names stand. */
+    enum Names { AHEAD, BELOW }
+
     private final HullOnPaper paper;
     private final double lettering;
     private final List<Entity> shown = new ArrayList<>();
+    private final List<String> list = new ArrayList<>();
     private double afterEnd;
     private double lowest;
 
@@ -40,22 +45,35 @@ final class FeaturesBelow {
      * @param lettering height of the names [mm]
      * @param halfBeam of the hull on paper [mm]
      */
-    static FeaturesBelow of(List<LaidFeature> features, HullOnPaper paper, double lettering, double halfBeam) {
+    static FeaturesBelow of(List<LaidFeature> features, HullOnPaper paper, double lettering, double halfBeam, Names names) {
         FeaturesBelow below = new FeaturesBelow(paper, lettering, halfBeam);
         features.forEach(below::draw);
-        if (features.size() <= MOST_LINES) {
+        if (names == Names.AHEAD && features.size() <= MOST_LINES) {
             below.lines(features);
         } else {
             below.letters(features);
+            if (names == Names.AHEAD) {
+                below.shown.addAll(below.listed(paper.length() + 2, (2.6 + 1.5 * (features.size() - 1)) * lettering));
+                below.list.clear();
+            }
         }
         return below;
+    }
+
+    /** The letters and their names that stand nowhere yet, the first line's foot at a place, the others under it. */
+    List<Entity> listed(double left, double first) {
+        List<Entity> lines = new ArrayList<>();
+        for (String line : list) {
+            lines.add(Text.level(Layer.TEXT, line, new Point(left, first - 1.5 * lettering * lines.size()), lettering, Anchor.LEFT));
+        }
+        return lines;
     }
 
     List<Entity> shown() {
         return shown;
     }
 
-    /** How far features reach beyond the after end of the table, to the left [mm], 0 or less. */
+    /** How far features and their balloons reach beyond the after end of the table, to the left [mm], 0 or less. */
     double afterEnd() {
         return afterEnd;
     }
@@ -86,7 +104,7 @@ final class FeaturesBelow {
         shown.addAll(NameColumn.rightOf(paper.length() + 2, 1.8 * lettering, names, lettering));
     }
 
-    /** Balloons from aft forward, each below its feature as nearly as may be; the list from a upward. */
+    /** Balloons from aft forward, each below its feature as nearly as may be. */
     private void letters(List<LaidFeature> features) {
         double radius = Balloon.radius(lettering);
         List<LaidFeature> fromAft = new ArrayList<>(features);
@@ -99,10 +117,11 @@ final class FeaturesBelow {
             Point target = outline(feature, feature.sides() == Sides.STARBOARD ? 1 : -1).stream()
                 .min(Comparator.comparingDouble(point -> Math.abs(point.x() - middle(feature)))).orElseThrow();
             shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(target)));
-            shown.add(Text.level(Layer.TEXT, letter(i) + "  " + words(feature),
-                new Point(paper.length() + 2, (2.6 + 1.5 * (wanted.length - 1 - i)) * lettering), lettering, Anchor.LEFT));
+            list.add(letter(i) + "  " + words(feature));
         }
-        lowest = row - radius;
+        // words beside the after end keep clear of the lines to these
+        afterEnd = Arrays.stream(spread).reduce(afterEnd, Math::min);
+        lowest = features.isEmpty() ? lowest : row - radius;
     }
 
     /** a to z, then aa, ab … */

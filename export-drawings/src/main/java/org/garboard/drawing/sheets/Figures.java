@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.garboard.drawing.Scale;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.units.Angle;
@@ -73,6 +74,11 @@ public record Figures(Units units) {
     /** For the title block. */
     public String note() {
         return units == Units.MILLIMETRES ? "mm; decimal point" : "mm (feet-inches, 1/8 or 1/16)";
+    }
+
+    /** The same, and one smaller, which serves where nothing else can. */
+    public List<Scale> scalesToTheLast() {
+        return Stream.concat(scales().stream(), Stream.of(new Scale(units == Units.MILLIMETRES ? 200 : 192))).toList();
     }
 
     /** The scales a yard of these units uses, largest first. */

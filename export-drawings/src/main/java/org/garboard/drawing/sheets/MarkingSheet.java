@@ -11,15 +11,19 @@ import org.garboard.marking.MarkingOut;
 /** Sheet 2: how the advised place is found on the boat with a tape. */
 final class MarkingSheet implements SheetContent {
     /** Drawn shorter, marks on the keel line stand on each other [mm]: our choice. */
-    private static final double SHORTEST = 60;
+    private static final double SHORTEST = 40;
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
     private static final List<Corner> TABLES = List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
     private final SheetTask task;
     private final MarkingOut plan;
+    private final List<Piece> words;
 
     MarkingSheet(SheetTask task) {
         this.task = task;
         this.plan = task.marking().orElseThrow();
+        MarkingTables tables = new MarkingTables(task, plan);
+        this.words = List.of(tables.lengths(TABLES), tables.steps().piece(task.lettering(), NOTES),
+                Cautions.of(task.table()).piece(task.lettering(), NOTES), tables.marks(TABLES));
     }
 
     @Override
@@ -53,14 +57,14 @@ final class MarkingSheet implements SheetContent {
     }
 
     @Override
+    public List<Piece> onEveryPage() {
+        return List.of(Cautions.brief().piece(task.lettering(), NOTES));
+    }
+
+    @Override
     public List<List<Piece>> arrangements(Scale scale) {
-        MarkingTables tables = new MarkingTables(task, plan);
-        List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece(List.of(Cluster.of(MarkingView.of(task, plan, scale))), List.of(Corner.TOP_LEFT)));
-        pieces.add(new Piece(tables.lengths(), TABLES));
-        pieces.add(new Piece(tables.steps().shapes(task.lettering()), NOTES));
-        pieces.add(new Piece(Cautions.of(task.table()).shapes(task.lettering()), NOTES));
-        pieces.add(new Piece(tables.marks(), TABLES));
+        List<Piece> pieces = new ArrayList<>(List.of(new Piece(List.of(Cluster.of(MarkingView.of(task, plan, scale))), List.of(Corner.TOP_LEFT))));
+        pieces.addAll(words);
         return List.of(pieces);
     }
 }

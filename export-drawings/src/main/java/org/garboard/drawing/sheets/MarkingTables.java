@@ -3,8 +3,8 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.layout.Piece;
 import org.garboard.marking.Mark;
 import org.garboard.marking.MarkedLength;
 import org.garboard.marking.MarkingOut;
@@ -25,16 +25,16 @@ final class MarkingTables {
         this.figures = task.figures();
     }
 
-    List<Cluster> marks() {
+    Piece marks(List<Piece.Corner> corners) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Mark", "What it is"));
         for (Mark mark : plan.marks()) {
             rows.add(List.of(mark.letter(), mark.words()));
         }
-        return Columns.shapes("MARKS", rows, task.lettering());
+        return Columns.piece("MARKS", rows, task.lettering(), corners);
     }
 
-    List<Cluster> lengths() {
+    Piece lengths(List<Piece.Corner> corners) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Tape", "Held", "Length, SKIN", "STRAIGHT", "Within", "Stop at", "For", "Measured", "By, tape, date"));
         for (MarkedLength length : plan.lengths()) {
@@ -43,7 +43,7 @@ final class MarkingTables {
                     length.metres() - straight > TOLD ? figures.length(straight) : "the same", figures.within(length.within()),
                     figures.within(2 * length.within()), use(length.use()), "", ""));
         }
-        return Columns.shapes("TAPES", rows, task.lettering());
+        return Columns.piece("TAPES", rows, task.lettering(), corners);
     }
 
     static String name(MarkedLength length) {

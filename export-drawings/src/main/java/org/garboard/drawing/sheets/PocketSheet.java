@@ -55,6 +55,11 @@ final class PocketSheet implements SheetContent {
     }
 
     @Override
+    public List<Piece> onEveryPage() {
+        return List.of(Cautions.brief().piece(task.lettering(), NOTES));
+    }
+
+    @Override
     public List<List<Piece>> arrangements(Scale scale) {
         PocketTask pocket = PocketTask.of(task, scale);
         Piece lengthwise = new Piece(List.of(task.inLine(PocketLongView.of(pocket), PocketPlanView.of(pocket))),
@@ -75,8 +80,8 @@ final class PocketSheet implements SheetContent {
         pieces.addAll(sections);
         pieces.add(new Piece(tables.checkShapes(), NOTES));
         pieces.add(new Piece(tables.pocketShapes(), List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));
-        pieces.add(new Piece(PocketNotes.cautions(task).shapes(task.lettering()), NOTES));
-        pieces.add(new Piece(PocketNotes.of(task, pocket.pocket()).shapes(task.lettering()), NOTES));
+        pieces.add(PocketNotes.cautions(task).piece(task.lettering(), NOTES));
+        pieces.add(PocketNotes.of(task, pocket.pocket()).piece(task.lettering(), NOTES));
         return pieces;
     }
 }

@@ -37,13 +37,21 @@ final class ProfileView {
     }
 
     static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
-        ProfileView view = new ProfileView(task, scale);
-        view.hullLines();
-        view.stations();
-        view.levels();
-        view.sites(sites);
+        return new ProfileView(task, scale).with(sites, task.figures().length(task.job().draught()));
+    }
+
+    /** For narrow paper: with the water's height in the job's unit alone. */
+    static View narrow(SheetTask task, Scale scale, List<MarkedSite> sites) {
+        return new ProfileView(task, scale).with(sites, task.figures().brief(task.job().draught()));
+    }
+
+    private View with(List<MarkedSite> sites, String water) {
+        hullLines();
+        stations();
+        levels(water);
+        sites(sites);
         return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".",
-                view.shown, view.lettering, 0);
+                shown, lettering, 0);
     }
 
     private void hullLines() {
@@ -85,7 +93,7 @@ final class ProfileView {
     }
 
     /** The water from the after end to where the keel comes out of it, and both levels named before the bow. */
-    private void levels() {
+    private void levels(String water) {
         double h = lettering.figures();
         double draught = task.job().draught();
         double entry = entry(draught);
@@ -99,7 +107,7 @@ final class ProfileView {
             // where the skin ends wet, its mark stands beyond the end
             beside = Math.max(beside, mark.x() + h);
             shown.add(Polyline.closed(Layer.GRID, List.of(mark, mark.movedBy(-0.6 * h, h), mark.movedBy(0.6 * h, h))));
-            names.addAll(List.of(task.figures().length(draught) + " up", "WL at rest"));
+            names.addAll(List.of(water + " up", "WL at rest"));
             heights.addAll(List.of(to.y() - 0.75 * h, to.y() + 0.75 * h));
         }
         double[] spread = Spread.apart(heights.stream().mapToDouble(y -> y - h / 2).toArray(), 1.5 * h);

@@ -64,10 +64,12 @@ public final class SheetSet {
 
     private void sheet(String file, String called, SheetTask task, SheetSetter.Maker<SheetTask> maker) {
         try {
-            Sheet sheet = SheetSetter.set(task, maker);
-            sheets.add(sheet);
-            for (SheetFormat format : SheetFormat.values()) {
-                drawings.add(format.drawing(file, sheet));
+            List<Sheet> pages = SheetSetter.pages(task, maker);
+            sheets.addAll(pages);
+            for (int i = 0; i < pages.size(); i++) {
+                for (SheetFormat format : SheetFormat.values()) {
+                    drawings.add(format.drawing(i == 0 ? file : file + "-page-" + (i + 1), pages.get(i)));
+                }
             }
         } catch (DoesNotFit refusal) {
             refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));

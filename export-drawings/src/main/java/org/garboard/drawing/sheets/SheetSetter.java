@@ -10,11 +10,15 @@ import org.garboard.drawing.Scale;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.layout.Paper;
+import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.SheetLayout;
 import org.garboard.job.DrawingWish;
 
 /** Sets a sheet at the largest scale of its list at which everything finds room, or says why none will do. */
 public final class SheetSetter {
+
+    /** Rather than none at all, views are drawn this much shorter than what reads well: our choice. */
+    private static final double HARD_TO_READ = 0.75;
 
     private SheetSetter() {
     }
@@ -29,6 +33,61 @@ public final class SheetSetter {
         return fitted(task, maker).orElseThrow(() -> refusal(task, maker));
     }
 
+    /**
+     * On one sheet where that can be, else on as many pages as it takes; each of them is a sheet of its own.
+     *
+     * @throws DoesNotFit when the paper is too small for one of the views
+     */
+    public static <T extends SheetSubject<T>> List<Sheet> pages(T task, Maker<T> maker) {
+        return fitted(task, maker).map(List::of).or(() -> runningOn(task, maker)).orElseThrow(() -> refusal(task, maker));
+    }
+
+    private static <T extends SheetSubject<T>> Optional<List<Sheet>> runningOn(T task, Maker<T> maker) {
+        return runningOn(task, maker, 1).or(() -> runningOn(task, maker, HARD_TO_READ));
+    }
+
+    private static <T extends SheetSubject<T>> Optional<List<Sheet>> runningOn(T task, Maker<T> maker, double share) {
+        List<T> letterings = new ArrayList<>(List.of(task));
+        task.lettering().smaller().map(task::lettered).ifPresent(letterings::add);
+        for (T lettered : letterings) {
+            SheetContent content = maker.on(lettered);
+            for (Scale scale : task.figures().scalesToTheLast()) {
+                double drawn = scale.paper(content.longest());
+                Optional<List<Sheet>> pages = drawn >= share * content.shortestDrawn() && drawn < task.paper().width()
+                        ? pages(scale, lettered, content) : Optional.empty();
+                if (pages.isPresent()) {
+                    return pages;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<List<Sheet>> pages(Scale scale, SheetSubject<?> task, SheetContent content) {
+        SheetLayout whole = layout(scale, task, content, "");
+        return content.runningOn(scale).stream().map(pieces -> whole.pages(pieces, content.onEveryPage())).flatMap(Optional::stream)
+                .findFirst().map(pages -> numbered(pages, scale, task, content));
+    }
+
+    private static List<Sheet> numbered(List<List<Piece>> pages, Scale scale, SheetSubject<?> task, SheetContent content) {
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            String page = ", page " + (i + 1) + " of " + pages.size();
+            sheets.add(layout(scale, task, content, page).set(task.boat() + ": " + content.title() + page, described(scale, task, content),
+                    scale, pages.get(i)).orElseThrow());
+        }
+        return sheets;
+    }
+
+    private static SheetLayout layout(Scale scale, SheetSubject<?> task, SheetContent content, String page) {
+        return new SheetLayout(task.paper(), task.lettering(),
+                task.titleBlock(content.title(), content.documentType(), content.number() + page, content.scaleWords(scale)));
+    }
+
+    private static String described(Scale scale, SheetSubject<?> task, SheetContent content) {
+        return content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".";
+    }
+
     /** In the paper's own lettering, else in smaller. */
     private static <T extends SheetSubject<T>> Optional<Sheet> fitted(T task, Maker<T> maker) {
         List<T> own = new ArrayList<>(List.of(task));
@@ -39,13 +98,13 @@ public final class SheetSetter {
 
     /** At the largest scale that serves; at each scale in the largest lettering that does. */
     private static <T extends SheetSubject<T>> Optional<Sheet> fitted(List<T> letterings, Maker<T> maker) {
+        List<SheetContent> contents = letterings.stream().map(maker::on).toList();
         for (Scale scale : letterings.get(0).figures().scales()) {
-            for (T task : letterings) {
-                SheetContent content = maker.on(task);
-                if (!content.legible(scale)) {
+            for (int i = 0; i < contents.size(); i++) {
+                if (!contents.get(i).legible(scale)) {
                     return Optional.empty();
                 }
-                Optional<Sheet> sheet = at(scale, task, content);
+                Optional<Sheet> sheet = at(scale, letterings.get(i), contents.get(i));
                 if (sheet.isPresent()) {
                     return sheet;
                 }
@@ -58,11 +117,9 @@ public final class SheetSetter {
         if (scale.paper(content.longest()) > task.paper().width()) {
             return Optional.empty();
         }
-        SheetLayout layout = new SheetLayout(task.paper(), task.lettering(),
-                task.titleBlock(content.title(), content.documentType(), content.number(), scale));
+        SheetLayout layout = layout(scale, task, content, "");
         return content.arrangements(scale).stream()
-                .map(pieces -> layout.set(task.boat() + ": " + content.title(),
-                        content.description() + " Scale " + scale.words() + " on " + task.paper().name() + ".", scale, pieces))
+                .map(pieces -> layout.set(task.boat() + ": " + content.title(), described(scale, task, content), scale, pieces))
                 .flatMap(Optional::stream).findFirst();
     }
 
@@ -86,7 +143,7 @@ public final class SheetSetter {
     /** The next larger sheet of the same family that holds the content. */
     private static <T extends SheetSubject<T>> Optional<Paper> larger(T task, Maker<T> maker) {
         for (DrawingWish.Paper wish : family(task.drawing().paper())) {
-            Paper paper = SheetSubject.paper(wish);
+            Paper paper = SheetSubject.paper(wish, task.drawing().orientation());
             if (paper.width() > task.paper().width()) {
                 T tried = task.on(paper);
                 if (fitted(tried, maker).isPresent()) {

@@ -1,6 +1,5 @@
 package org.garboard.drawing.sheets;
 
-import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
 import org.garboard.drawing.layout.TitleBlock;
@@ -47,17 +46,32 @@ public interface SheetSubject<T extends SheetSubject<T>> {
         return new Figures(drawing().units());
     }
 
-    default TitleBlock titleBlock(String title, String documentType, int sheet, Scale scale) {
+    /**
+     * The title block of a sheet.
+     *
+     * @param sheet its number, and its page where it runs on
+     * @param scale in words
+     */
+    default TitleBlock titleBlock(String title, String documentType, String sheet, String scale) {
         DrawingWish wish = drawing();
         return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
-                wish.approver(), wish.revision(), sheet + "  (" + sheets() + ")", scale.words(), figures().note(),
+                wish.approver(), wish.revision(), sheet + "  (" + sheets() + ")", scale, figures().note(),
                 paper().name(), projection(wish.projection()), table().document() + ", SHA-256", tableFile() + "  " + provenance().tableHash(),
                 provenance().version(), status());
     }
 
-    /** A size of paper as it lies on the board. */
-    static Paper paper(DrawingWish.Paper paper) {
-        return new Paper(paper.name().replace('_', ' '), paper.widthMm(), paper.heightMm());
+    /** The paper as it lies on the board. */
+    static Paper paper(DrawingWish wish) {
+        return paper(wish.paper(), wish.orientation());
+    }
+
+    /** A size of paper, its longer side level or upright. */
+    static Paper paper(DrawingWish.Paper paper, DrawingWish.Orientation orientation) {
+        String name = paper.name().replace('_', ' ');
+        return switch (orientation) {
+            case LANDSCAPE -> new Paper(name, paper.widthMm(), paper.heightMm());
+            case PORTRAIT -> new Paper(name + " portrait", paper.heightMm(), paper.widthMm());
+        };
     }
 
     private static TitleBlock.Projection projection(DrawingWish.Projection projection) {

@@ -39,8 +39,8 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
     }
 
     SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance) {
-        this(record, made, table, hull, provenance, SheetSubject.paper(record.job().drawing().paper()),
-                Lettering.forPaper(SheetSubject.paper(record.job().drawing().paper())));
+        this(record, made, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
+                Lettering.forPaper(SheetSubject.paper(record.job().drawing())));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Layer;
@@ -14,6 +15,7 @@ import org.garboard.drawing.Wrap;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.layout.Piece;
 import org.garboard.mount.Check;
 import org.garboard.mount.Seat;
 import org.garboard.siting.Site;
@@ -25,8 +27,14 @@ final class SiteTable {
     private SiteTable() {
     }
 
+    /** As a piece that may run on to another page between its sites. */
+    static Piece piece(SheetTask task, List<MarkedSite> sites, List<Piece.Corner> corners) {
+        return new Piece(shapes(task, sites), corners,
+                Optional.of(new Piece.Rows(sites.size(), (from, before) -> piece(task, sites.subList(from, before), corners))));
+    }
+
     /** A line per site, or a column per site, the widest shape first and the narrowest last. */
-    static List<Cluster> shapes(SheetTask task, List<MarkedSite> sites) {
+    private static List<Cluster> shapes(SheetTask task, List<MarkedSite> sites) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("No.", "Mount", "Side", "From " + task.afterEnd() + ", PLAN",
                 "From " + task.forwardDatum() + ", PLAN", "Off CL, PLAN", "From keel line, SKIN", "Deadrise under footprint",

@@ -16,10 +16,12 @@ final class SitingSheet implements WholeHull {
 
     private final SheetTask task;
     private final List<MarkedSite> sites;
+    private final List<Piece> words;
 
     SitingSheet(SheetTask task) {
         this.task = task;
         this.sites = MarkedSite.of(task.record());
+        this.words = words();
     }
 
     @Override
@@ -50,24 +52,49 @@ final class SitingSheet implements WholeHull {
 
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
-        Lettering lettering = task.lettering();
+        return List.of(pieces(scale, List.of(lengthwise(scale))));
+    }
+
+    @Override
+    public List<List<Piece>> runningOn(Scale scale) {
+        Cluster profile = Cluster.of(ProfileView.of(task, scale, sites));
+        return List.of(pieces(scale, List.of(lengthwise(scale))),
+                pieces(scale, List.of(Cluster.of(BottomPlanView.of(task, scale, sites)), profile)),
+                pieces(scale, List.of(Cluster.of(BottomPlanView.narrow(task, scale, sites)),
+                        Cluster.of(ProfileView.narrow(task, scale, sites)))));
+    }
+
+    @Override
+    public List<Piece> onEveryPage() {
+        return List.of(Cautions.brief().piece(task.lettering(), NOTES));
+    }
+
+    private List<Piece> pieces(Scale scale, List<Cluster> lengthwise) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece(List.of(lengthwise(scale)), List.of(Corner.TOP_LEFT)));
+        lengthwise.forEach(views -> pieces.add(new Piece(List.of(views), List.of(Corner.TOP_LEFT))));
         pieces.add(new Piece(List.of(Cluster.of(BodyPlanView.named(task, scale, sites)),
                 Cluster.of(BodyPlanView.plain(task, scale, sites))),
                 List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT)));
-        if (!sites.isEmpty()) {
-            pieces.add(new Piece(SiteTable.lookBeforeCutting(sites).shapes(lettering), NOTES));
-            pieces.add(new Piece(Cautions.of(task.table()).shapes(lettering), NOTES));
-            pieces.add(new Piece(SiteTable.shapes(task, sites),
-                    List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT)));
-        } else {
-            pieces.add(new Piece(Cautions.of(task.table()).shapes(lettering), NOTES));
-        }
-        pieces.add(new Piece(SitingNotes.of(task, sites).shapes(lettering), NOTES));
-        pieces.add(new Piece(List.of(RegionHatch.legend(task.record(), lettering)),
+        pieces.addAll(words);
+        pieces.add(new Piece(List.of(RegionHatch.legend(task.record(), task.lettering())),
                 List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT)));
-        return List.of(pieces);
+        return pieces;
+    }
+
+    /** Tables and notes, alike at every scale. */
+    private List<Piece> words() {
+        Lettering lettering = task.lettering();
+        List<Piece> pieces = new ArrayList<>();
+        if (!sites.isEmpty()) {
+            pieces.add(SiteTable.lookBeforeCutting(sites).piece(lettering, NOTES));
+        }
+        pieces.add(Cautions.of(task.table()).piece(lettering, NOTES));
+        if (!sites.isEmpty()) {
+            pieces.add(SiteTable.piece(task, sites,
+                    List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT)));
+        }
+        pieces.add(SitingNotes.of(task, sites).piece(lettering, NOTES));
+        return pieces;
     }
 
     private Cluster lengthwise(Scale scale) {

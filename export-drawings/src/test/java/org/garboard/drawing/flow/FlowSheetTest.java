@@ -74,7 +74,7 @@ class FlowSheetTest {
     }
 
     private static DrawingWish wish(Units units, Paper paper) {
-        return new DrawingWish(units, paper, Projection.FIRST_ANGLE, "", "", "", "", "", "");
+        return new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, Projection.FIRST_ANGLE, "", "", "", "", "", "");
     }
 
     private static FlowTask task(Units units, Paper paper) {

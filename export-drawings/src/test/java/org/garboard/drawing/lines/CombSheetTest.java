@@ -31,7 +31,7 @@ class CombSheetTest {
     private static final Provenance PROVENANCE = new Provenance("Garboard test", "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");
 
     private static DrawingWish drawing(Units units, Paper paper) {
-        return new DrawingWish(units, paper, Projection.FIRST_ANGLE, "", "", "", "", "", "");
+        return new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, Projection.FIRST_ANGLE, "", "", "", "", "", "");
     }
 
     private static LinesTask task(OffsetTable table, Units units, Paper paper) {

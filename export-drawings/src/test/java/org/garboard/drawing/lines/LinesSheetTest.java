@@ -41,7 +41,7 @@ class LinesSheetTest {
             new DrawnLine.Diagonal(0.3, Angle.ofDegrees(25)));
 
     private static DrawingWish drawing(Units units, Paper paper, Projection projection) {
-        return new DrawingWish(units, paper, projection, "", "", "", "", "", "");
+        return new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, projection, "", "", "", "", "", "");
     }
 
     private static LinesTask task(OffsetTable table, Units units, Paper paper) {

@@ -117,7 +117,7 @@ record SampleBoat(double length, int stations) {
     }
 
     static DrawingWish wish(Units units, Paper paper, Projection projection, String owner) {
-        return new DrawingWish(units, paper, projection, "SB-TD-01", owner, "Loft", "", "2026-03-14", "A");
+        return new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, projection, "SB-TD-01", owner, "Loft", "", "2026-03-14", "A");
     }
 
     /** A record with a flush site to starboard and a pocket on the keel. */

@@ -52,13 +52,22 @@ class SheetSetTest {
                 "sheet-7-check.dxf", "sheet-7-check.svg", "set.pdf"), names(set));
     }
 
-    /** What cannot be read is not drawn, and both sheets say so; nor is anything cut without them. */
+    /** What one small sheet does not hold runs on; all its pages stand in the set, in their order, and say which they are. */
     @Test
-    void badInput_paperTooSmall() {
+    void exact_smallPaperRunsOn() {
         DrawnSet set = drawn(Units.MILLIMETRES, Paper.A4);
-        assertEquals(List.of(), names(set));
-        assertEquals(List.of("sheet 1 (siting)", "sheet 2 (marking out)", "sheet 4 (pocket)", "template and cut file (pocket)", "sheet 7 (check)"),
-                set.refusals().stream().map(SheetRefusal::sheet).toList());
+        assertEquals(List.of(), set.refusals());
+        List<String> pages = set.drawings().stream().filter(drawing -> drawing.fileName().matches("sheet-1-siting.*svg"))
+                .map(drawing -> new String(drawing.content(), StandardCharsets.UTF_8)).toList();
+        assertTrue(pages.size() > 1, names(set).toString());
+        for (int i = 0; i < pages.size(); i++) {
+            assertTrue(pages.get(i).contains("Transducer siting, page " + (i + 1) + " of " + pages.size() + "</title>"), pages.get(i).substring(0, 900));
+            assertTrue(pages.get(i).contains("HOLE BELOW"), "every page has its cautions");
+        }
+        String all = String.join(" ", pages);
+        for (String once : List.of("PROFILE FROM STARBOARD", "BOTTOM PLAN SEEN FROM BELOW", "BODY PLAN, LOOKING", ">SITES<", ">NOTES<", ">FEASIBLE REGIONS<")) {
+            assertEquals(2, all.split(once, -1).length, once);
+        }
     }
 
     @Test

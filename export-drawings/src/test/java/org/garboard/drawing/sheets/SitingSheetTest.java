@@ -26,6 +26,7 @@ import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish.Orientation;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
@@ -197,7 +198,7 @@ class SitingSheetTest {
         Sheet first = SheetSetter.set(task(Projection.FIRST_ANGLE, Fit.EXACT), SitingSheet::new);
         assertTrue(view(first, "BOTTOM PLAN").frame().bottom() > view(first, "PROFILE").frame().top());
         Sheet third = SheetSetter.set(task(Projection.THIRD_ANGLE, Fit.EXACT), SitingSheet::new);
-        assertEquals(List.of(), SheetClearance.faults(third, SheetSubject.paper(Paper.A1).frame()));
+        assertEquals(List.of(), SheetClearance.faults(third, SheetSubject.paper(Paper.A1, Orientation.LANDSCAPE).frame()));
         assertTrue(view(third, "PROFILE").frame().bottom() > view(third, "BOTTOM PLAN").frame().top());
     }
 

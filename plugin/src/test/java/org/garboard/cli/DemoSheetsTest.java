@@ -1,0 +1,66 @@
+package org.garboard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cli.files.JobSource;
+import org.garboard.drawing.sheets.DrawnSet;
+import org.garboard.drawing.sheets.NamedDrawing;
+import org.garboard.drawing.sheets.Provenance;
+import org.garboard.drawing.sheets.SheetSet;
+import org.garboard.hull.Hull;
+import org.garboard.job.DrawingWish;
+import org.garboard.job.DrawingWish.Orientation;
+import org.garboard.job.DrawingWish.Paper;
+import org.garboard.job.DrawingWish.Projection;
+import org.garboard.job.DrawingWish.Units;
+import org.garboard.job.Job;
+import org.garboard.job.SitingRecord;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every sheet of every demo boat, on papers large and small, upright and level: all of it is drawn and can be read. */
+class DemoSheetsTest {
+    private static final Path DEMO = Path.of("src/main/demo");
+    private static final Provenance PROVENANCE = new Provenance("Garboard test",
+        "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"outboard-22", "outboard-39", "stepped-38", "inboard-58", "displacement-30"})
+    void law_everySheetCanBeRead(String boat) throws Exception {
+        JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"));
+        Hull hull = source.table().hull(source.job().fit());
+        SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), 2);
+        PartsAtSite parts = PartsAtSite.of(hull, decided);
+        List<String> faults = new ArrayList<>();
+        for (Paper paper : Paper.values()) {
+            for (Orientation orientation : Orientation.values()) {
+                // feet on ANSI sheets, each projection on each kind of paper
+                boolean feet = paper.name().startsWith("ANSI");
+                DrawnSet set = SheetSet.draw(drawnAs(decided, feet ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES, paper, orientation),
+                    source.table().table(), hull, PROVENANCE, parts.made());
+                String where = boat + ", " + paper + " " + orientation + ", ";
+                assertEquals(List.of(), set.refusals(), where);
+                List<NamedDrawing> sheets = set.drawings().stream().filter(drawing -> drawing.fileName().endsWith(".svg")).toList();
+                assertTrue(sheets.size() >= 3, where);
+                sheets.forEach(sheet -> SvgLegibility.faults(sheet.content())
+                    .forEach(fault -> faults.add(where + sheet.fileName() + ": " + fault)));
+            }
+        }
+        assertEquals("", String.join("\n", faults));
+    }
+
+    static SitingRecord drawnAs(SitingRecord decided, Units units, Paper paper, Orientation orientation) {
+        Job job = decided.job();
+        DrawingWish wish = job.drawing();
+        Projection projection = orientation == Orientation.PORTRAIT ? Projection.FIRST_ANGLE : Projection.THIRD_ANGLE;
+        DrawingWish other = new DrawingWish(units, paper, orientation, projection, wish.number(), wish.owner(), wish.creator(),
+            wish.approver(), wish.date(), wish.revision());
+        return new SitingRecord(new Job(job.boat(), job.hullNumber(), job.tableFile(), job.fit(), job.draught(), job.transducer(), job.mounts(),
+            job.features(), job.pocket(), other, job.particulars()), decided.features(), decided.sitings(), decided.advised(),
+            decided.pocket(), decided.refusal());
+    }
+}
