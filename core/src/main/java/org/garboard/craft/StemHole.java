@@ -18,9 +18,14 @@ public final class StemHole {
         return diameter(stem, 0);
     }
 
+    /** Bore of a sleeve for a stem [m]. */
+    public static double eased(double stem) {
+        return stem + EASE;
+    }
+
     /** The same with a sleeve round the stem, of that wall [m]. */
     public static double diameter(double stem, double sleeveWall) {
-        double least = 1000 * (stem + 2 * sleeveWall + EASE) - 1e-6;
+        double least = 1000 * (eased(stem) + 2 * sleeveWall) - 1e-6;
         for (int saw : SAWS_MM) {
             if (saw >= least) {
                 return saw / 1000.0;

@@ -6,6 +6,7 @@ import org.garboard.cutout.Lengths;
 import org.garboard.cutout.flush.ElementLean.Towards;
 import org.garboard.cutout.flush.FlushCutout;
 import org.garboard.cutout.part.CoreRemoval;
+import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
 import org.garboard.units.FixedDecimal;
 
@@ -27,6 +28,11 @@ final class CutoutWords {
         }
         cutout.blockThickness().ifPresent(block -> lines.add("Backing block: " + Lengths.mm(block.least()) + " to " + Lengths.mm(block.greatest())
             + " thick, stem's hole " + Lengths.mm(cutout.stemHole()) + "."));
+        cutout.wedge().ifPresent(wedge -> lines.add("Saw cut of the backing block, its top on the saw's table: " + tilts(wedge) + "; then scribe off up to "
+            + Lengths.mm(wedge.left()) + "."));
+        if (cutout.sleeve() > 0) {
+            lines.add(sleeve(cutout.sleeve(), "body"));
+        }
         if (cutout.blockThickness().isEmpty()) {
             lines.add(SKIN_NOT_TOLD);
         }
@@ -35,6 +41,15 @@ final class CutoutWords {
         }
         cutout.core().map(CutoutWords::core).ifPresent(lines::add);
         return lines;
+    }
+
+    static String tilts(SawCut saw) {
+        return "table tilted " + Lengths.deg(saw.across()) + " (positive: higher to starboard), packed up " + Lengths.deg(saw.along())
+            + " along it (positive: higher aft)";
+    }
+
+    static String sleeve(double wall, String inside) {
+        return "Sleeve of plastic between hull and " + inside + ", wall " + Lengths.mm(wall) + ": metal must not touch metal anywhere, fastenings and cable too.";
     }
 
     static String core(CoreRemoval core) {

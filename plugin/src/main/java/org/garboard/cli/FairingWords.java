@@ -8,7 +8,7 @@ import org.garboard.craft.RunningSpeed;
 import org.garboard.cutout.Lengths;
 import org.garboard.cutout.fairing.CavitationSpeed;
 import org.garboard.cutout.fairing.FairingBlock;
-import org.garboard.cutout.fairing.SawCut;
+import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.SkinEllipse;
 import org.garboard.flow.cavitation.Inception;
 import org.garboard.flow.water.Water;
@@ -31,6 +31,9 @@ final class FairingWords {
         lines.add("Stem square to the face; pin " + Lengths.mm(-block.pin()) + " ahead of it, bolt " + Lengths.mm(block.bolt()) + " abaft, holes "
             + Lengths.mm(block.boltHole()) + ".");
         block.stemHole().map(FairingWords::ellipse).ifPresent(lines::add);
+        if (block.sleeve() > 0) {
+            lines.add(CutoutWords.sleeve(block.sleeve(), "stem"));
+        }
         block.stemNeeded().ifPresent(needed -> lines.add("Stem: " + Lengths.mm(needed) + " or more above the body's top."));
         if (block.saw().blank().isEmpty()) {
             lines.add(CutoutWords.SKIN_NOT_TOLD);
@@ -42,8 +45,7 @@ final class FairingWords {
 
     private static String saw(SawCut saw) {
         String blank = saw.blank().isPresent() ? " One blank " + Lengths.mmUp(saw.blank().getAsDouble()) + " high makes both blocks, the saw's kerf in it." : "";
-        return "Saw cut, the blank on its face: table tilted " + Lengths.deg(saw.across()) + " (positive: higher to starboard), packed up "
-            + Lengths.deg(saw.along()) + " along it (positive: higher aft); cut " + Lengths.mm(saw.port()) + " above the face at the widest place to port, "
+        return "Saw cut, the blank on its face: " + CutoutWords.tilts(saw) + "; cut " + Lengths.mm(saw.port()) + " above the face at the widest place to port, "
             + Lengths.mm(saw.starboard()) + " to starboard; then scribe off up to " + Lengths.mm(saw.left()) + "." + blank;
     }
 

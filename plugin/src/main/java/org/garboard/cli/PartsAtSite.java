@@ -67,11 +67,9 @@ final class PartsAtSite {
 
     private PartsMade made(Mount mount, PlanPoint place) throws CannotBeBuilt {
         if (mount instanceof FlushThroughHull) {
-            requireNoSleeve();
             return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(place), place.x(), place.y()));
         }
         if (mount instanceof FairedThroughHull) {
-            requireNoSleeve();
             double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), place.x(), place.y());
             return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
                 place.x(), place.y()));
@@ -79,22 +77,15 @@ final class PartsAtSite {
         return new PartsMade.None();
     }
 
-    /** A hole without the sleeve's room in it would bring the two metals together. */
-    private void requireNoSleeve() throws CannotBeBuilt {
-        boolean sleeved = job.particulars().skin()
-            .map(skin -> new FittingRule(skin.on(hull), job.particulars().transducer().housing(), job.transducer().stemDiameter()))
-            .filter(FittingRule::needsSleeve).isPresent();
-        if (sleeved) {
-            throw new CannotBeBuilt("the metal housing needs an isolating sleeve in this metal hull, and the cutout is drawn without one",
-                "a plastic housing, or a cutout drawn to the sleeve that the yard makes");
-        }
-    }
-
     /** A maker tells the stem from the flange that beds on the skin: the body's height of it is not above the body. */
     private ThroughHullWish wish(PlanPoint place) {
         OptionalDouble stem = job.particulars().transducer().stemLength().stream()
             .mapToDouble(length -> Math.max(0, length - job.transducer().height())).findFirst();
-        return fairing.throughHull().in(SkinAtSite.build(job, hull, place), stem);
+        boolean sleeved = job.particulars().skin()
+            .map(skin -> new FittingRule(skin.on(hull), job.particulars().transducer().housing(), job.transducer().stemDiameter()))
+            .filter(FittingRule::needsSleeve).isPresent();
+        return fairing.throughHull().in(SkinAtSite.build(job, hull, place), stem)
+            .sleeved(sleeved ? FittingRule.SLEEVE_WALL : 0);
     }
 
     PartsMade made() {

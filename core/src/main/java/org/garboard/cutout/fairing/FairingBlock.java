@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.SkinEllipse;
 import org.garboard.cutout.template.Template;
 
@@ -29,6 +30,7 @@ import org.garboard.cutout.template.Template;
  * @param pin the same, forward
  * @param boltHole diameter of both holes
  * @param core what is taken out of a cored skin round the holes
+ * @param sleeve wall of the insulating sleeve round the stem, 0 where it needs none
  * @param stemNeeded length of stem above the body's top, through blocks, skin, washer and nut
  * @param solids parts as closed bodies
  * @param templates flat outlines
@@ -36,7 +38,7 @@ import org.garboard.cutout.template.Template;
 public record FairingBlock(Vector3D site, Vector3D axis, Planform planform, double length, double width, double height,
                            double low, double high, double roof, SawCut saw, List<HeightRow> heights, NoseRound nose,
                            Optional<SkinEllipse> stemHole, double bolt, double pin, double boltHole, Optional<CoreRemoval> core,
-                           OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
+                           double sleeve, OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
     public FairingBlock {
         heights = List.copyOf(heights);
         solids = List.copyOf(solids);

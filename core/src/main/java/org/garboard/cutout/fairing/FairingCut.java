@@ -17,6 +17,8 @@ import org.garboard.cutout.part.BodyOutline;
 import org.garboard.cutout.part.BottomThere;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SawCut;
+import org.garboard.cutout.part.SawPlane;
 import org.garboard.cutout.part.SkinEllipse;
 import org.garboard.cutout.part.SkinPlate;
 import org.garboard.cutout.part.ThroughHullWish;
@@ -140,7 +142,7 @@ public final class FairingCut {
         stem.ifPresent(loop -> all.add(0, loop));
         solids.add(new NamedSolid("fairing-block",
             new BlockBodies(frame, outline, recessLoop, stem, holes, step).outer(-height, roofPlane)));
-        SawPlane saw = SawPlane.under(frame, outline);
+        SawPlane saw = SawPlane.under(frame::outside, outline);
         OptionalDouble blank = OptionalDouble.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();
         if (through.skin().isPresent()) {
@@ -149,15 +151,16 @@ public final class FairingCut {
             stemNeeded = stem.isPresent() ? OptionalDouble.of(top - roofPlane + ThroughHullWish.NUT) : OptionalDouble.empty();
             if (stemNeeded.isPresent()) {
                 through.checkStem(stemNeeded.getAsDouble());
+                sleeve(stem.orElseThrow(), roofPlane, top);
             }
         }
         double stemTop = roofPlane + through.stemLength().orElse(stemNeeded.orElse(0));
         solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, -height, stemTop, through.chord())));
         templates(stem, all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
-            extreme(recessLoop, frame::outside, -1) - roofPlane, sawCut(saw, height, blank), rows(height), nose(height),
-            stem.map(loop -> SkinEllipse.of(StemHole.diameter(body.stemDiameter()), frame.up(), frame.normal())),
-            plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), stemNeeded, solids, templates);
+            extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height), nose(height),
+            stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),
+            plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), sleeveWall(), stemNeeded, solids, templates);
     }
 
     private double height(double needed) throws CannotBeBuilt {
@@ -180,13 +183,31 @@ public final class FairingCut {
         if (!(body.stemDiameter() > 0)) {
             return Optional.empty();
         }
-        double hole = StemHole.diameter(body.stemDiameter());
+        double hole = hole();
         Loop loop = Loop.circle(0, 0, hole / 2, through.chord());
         if (!recessLoop.clears(loop, ROOM)) {
             throw new CannotBeBuilt("a stem's hole of " + Lengths.mm(hole) + " leaves the body, " + Lengths.mm(Math.min(body.length(), body.width()))
                 + " at its narrowest, no shoulder to bear on", "a thinner stem, or a body at least " + Lengths.mmUp(hole + 2 * ROOM) + " both ways");
         }
         return Optional.of(loop);
+    }
+
+    /** Diameter of the stem's hole, right through. */
+    private double hole() {
+        return StemHole.diameter(body.stemDiameter(), through.sleeve());
+    }
+
+    /** The sleeve fills the hole, and saws come in steps. */
+    private double sleeveWall() {
+        return through.sleeve() > 0 && body.stemDiameter() > 0 ? (hole() - StemHole.eased(body.stemDiameter())) / 2 : 0;
+    }
+
+    /** Round the stem from the body's top to the top of the inner block. */
+    private void sleeve(Loop stem, double roof, double top) {
+        if (sleeveWall() > 0) {
+            Loop bore = Loop.circle(0, 0, StemHole.eased(body.stemDiameter()) / 2, through.chord());
+            solids.add(new NamedSolid("sleeve", SkinPlate.between(frame, stem, List.of(bore), step, Height.level(roof), Height.level(top))));
+        }
     }
 
     /** The skin under the block and the block inside; height of its top. */
@@ -214,13 +235,6 @@ public final class FairingCut {
         return sign * most;
     }
 
-    private SawCut sawCut(SawPlane saw, double height, OptionalDouble blank) {
-        double half = plan.halfBreadth(0);
-        return new SawCut(Angle.ofRadians(Math.atan(saw.b())), Angle.ofRadians(Math.atan(saw.a())),
-            Angle.ofRadians(Math.atan(Math.hypot(saw.a(), saw.b()))), saw.at(0, 0) + height, saw.at(plan.nose(), 0) + height,
-            saw.at(plan.tail(), 0) + height, saw.at(0, -half) + height, saw.at(0, half) + height, saw.left(), blank);
-    }
-
     private NoseRound nose(double height) {
         return new NoseRound(frame.outside(plan.nose(), 0) + height, plan.roomAtNose());
     }
@@ -246,7 +260,7 @@ public final class FairingCut {
         Loop cutting = plan.outline(chord, plan.length());
         List<RoundHole> drilled = new ArrayList<>(List.of(new RoundHole(new FlatPoint(plan.bolt(), 0), BlockPlan.BOLT_HOLE),
             new RoundHole(new FlatPoint(plan.pin(), 0), BlockPlan.BOLT_HOLE)));
-        stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), StemHole.diameter(body.stemDiameter()))));
+        stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), hole())));
         List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
         loops.addAll(holes);
         Development laid = Development.of(frame, loops);

@@ -17,6 +17,8 @@ import org.garboard.cutout.part.BodyOutline;
 import org.garboard.cutout.part.BottomThere;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SawCut;
+import org.garboard.cutout.part.SawPlane;
 import org.garboard.cutout.part.SkinPlate;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.skin.AxisFrame;
@@ -52,7 +54,7 @@ public final class FlushCut {
         this.wish = wish;
         this.frame = frame;
         this.outline = BodyOutline.of(body);
-        this.cut = outline.widened(wish.gap());
+        this.cut = outline.widened(wish.gap() + wish.sleeve());
         this.coarse = Math.max(body.length(), body.width()) / 4;
     }
 
@@ -87,12 +89,14 @@ public final class FlushCut {
             .map(skin -> CoreRemoval.of((Layup.Sandwich) skin, wish.overlap()));
         Loop edge = cut.loop(cuttingChord(), step(cut, 0));
         Optional<Range> thickness = Optional.empty();
+        Optional<SawCut> wedge = Optional.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();
         double stemTop = face + body.height() + wish.stemLength().orElse(0);
         if (wish.skin().isPresent()) {
             double skin = wish.skin().get().thickness();
             double top = inside(skin, hole);
             thickness = Optional.of(thickness(skin, top));
+            wedge = Optional.of(wedge(skin, top, thickness.get().greatest()));
             stemNeeded = OptionalDouble.of(Math.max(0, top - face - body.height()) + ThroughHullWish.NUT);
             wish.checkStem(stemNeeded.getAsDouble());
             stemTop = face + body.height() + wish.stemLength().orElse(stemNeeded.getAsDouble());
@@ -103,8 +107,8 @@ public final class FlushCut {
             templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(cuttingChord(), coarse)));
         }
         return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()),
-            IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, stemNeeded,
-            solids, templates);
+            IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, wedge,
+            wish.sleeve(), stemNeeded, solids, templates);
     }
 
     /** Puts the face midway between where it would stand proud of the skin and where it would lie hollow. */
@@ -133,6 +137,10 @@ public final class FlushCut {
         Loop outer = block.loop(wish.chord(), side);
         Loop edge = cut.loop(wish.chord(), side);
         solids.add(new NamedSolid("hull-skin", SkinPlate.skin(frame, outer, List.of(edge), step, skin)));
+        if (wish.sleeve() > 0) {
+            Loop bore = outline.widened(wish.gap()).loop(wish.chord(), side);
+            solids.add(new NamedSolid("sleeve", SkinPlate.skin(frame, edge, List.of(bore), step, skin)));
+        }
         BackingBlock backing = new BackingBlock(frame, skin, wish.block());
         Loop plug = outline.loop(wish.chord(), side);
         Loop stem = hole > 0 ? Loop.circle(0, 0, hole / 2, wish.chord()) : plug;
@@ -151,6 +159,12 @@ public final class FlushCut {
         double[] heights = IntStream.range(0, block.size())
             .mapToDouble(i -> top - frame.inside(block.u(i), block.v(i), skin)).sorted().toArray();
         return new Range(heights[0], heights[heights.length - 1]);
+    }
+
+    private SawCut wedge(double skin, double top, double thickest) {
+        BodyOutline block = cut.widened(wish.overlap());
+        SawPlane plane = SawPlane.under((u, v) -> frame.inside(u, v, skin), block.loop(wish.chord(), coarse));
+        return SawCut.of(plane, top, -block.length() / 2, block.length() / 2, block.width() / 2, -1, OptionalDouble.of(thickest));
     }
 
     private double cuttingChord() {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
 
 /**
@@ -19,12 +20,14 @@ import org.garboard.cutout.template.Template;
  * @param stemHole diameter of the stem's hole in the block [m]; 0 where there is no stem
  * @param core what is taken out of a cored skin
  * @param blockThickness least and greatest thickness of the backing block beside the cutout [m], where there is one
+ * @param wedge how the backing block is sawn before it is scribed, where there is one; it lies on its top
+ * @param sleeve wall of the insulating sleeve round the body, 0 where it needs none
  * @param stemNeeded length of stem above the body's top, through block, washer and nut [m]
  * @param solids parts as closed bodies
  * @param templates flat outlines
  */
 public record FlushCutout(Vector3D site, Vector3D axis, ElementLean lean, List<Vector3D> edge, double proud, double stemHole,
-                          Optional<CoreRemoval> core, Optional<Range> blockThickness, OptionalDouble stemNeeded,
+                          Optional<CoreRemoval> core, Optional<Range> blockThickness, Optional<SawCut> wedge, double sleeve, OptionalDouble stemNeeded,
                           List<NamedSolid> solids, List<Template> templates) {
     public FlushCutout {
         edge = List.copyOf(edge);

@@ -14,10 +14,11 @@ import org.garboard.skin.Layup;
  * @param overlap of the backing block beyond the cutout
  * @param block least thickness of the backing block
  * @param stemLength of the stem above the body's top, where it is told
+ * @param sleeve wall of a plastic sleeve that keeps metal from metal, 0 for none
  * @param chord by which meshes and outlines may stray from true
  */
 public record ThroughHullWish(Optional<Layup> skin, double gap, double overlap, double block,
-                              OptionalDouble stemLength, double chord) {
+                              OptionalDouble stemLength, double sleeve, double chord) {
     /** Bedding a side: common practice, no source. */
     public static final double GAP = 0.0025;
     /** Our choice: 10 mm less than the landing that sites keep clear. */
@@ -35,8 +36,14 @@ public record ThroughHullWish(Optional<Layup> skin, double gap, double overlap, 
         require("bedding gap", gap, 0);
         require("overlap of the backing block", overlap, 1e-9);
         require("thickness of the backing block", block, 1e-9);
+        require("wall of a sleeve", sleeve, 0);
         require("chord error", chord, 1e-9);
         stemLength.ifPresent(length -> require("stem length", length, 0));
+    }
+
+    /** Without a sleeve. */
+    public ThroughHullWish(Optional<Layup> skin, double gap, double overlap, double block, OptionalDouble stemLength, double chord) {
+        this(skin, gap, overlap, block, stemLength, 0, chord);
     }
 
     /** The defaults. */
@@ -51,7 +58,12 @@ public record ThroughHullWish(Optional<Layup> skin, double gap, double overlap, 
      * @param stem its length above the body's top [m], where it is told
      */
     public ThroughHullWish in(Optional<Layup> build, OptionalDouble stem) {
-        return new ThroughHullWish(build, gap, overlap, block, stem, chord);
+        return new ThroughHullWish(build, gap, overlap, block, stem, sleeve, chord);
+    }
+
+    /** The same with a sleeve of that wall [m]. */
+    public ThroughHullWish sleeved(double wall) {
+        return new ThroughHullWish(skin, gap, overlap, block, stemLength, wall, chord);
     }
 
     private static void require(String what, double value, double least) {

@@ -124,6 +124,18 @@ class FairingCutTest {
         assertEquals(0, template(block, "fairing-footprint").stretch(), 1e-9);
     }
 
+    /** A sleeve for a stem of 20 mm: 20 + 1.5 + 2 x 3 = 27.5, the next saw is 29; a tube from the body's top to the inner block's. */
+    @Test
+    void exact_sleeve() throws CannotBeBuilt {
+        FairingWish wish = wish(Planform.NACA_00XX, 0.06, 0);
+        FairingBlock block = FairingCut.cut(Boats.prismaticV(20), BODY, wish.through(wish.throughHull().sleeved(0.003)), 3, 0.5);
+        double high = block.stemNeeded().orElseThrow() - ThroughHullWish.NUT;
+        double tube = Math.PI / 4 * (0.029 * 0.029 - 0.0215 * 0.0215) * high;
+        assertEquals(tube, solid(block, "sleeve").volume(), 1e-3 * tube);
+        assertEquals(0.029 / Math.cos(Math.toRadians(20)), block.stemHole().orElseThrow().major(), 1e-12);
+        assertEquals(0.00375, block.sleeve(), 1e-12);
+    }
+
     /** Every 25 mm, and on the wedge the rise of each row is its breadth by the tangent. */
     @Test
     void exact_heights() throws CannotBeBuilt {

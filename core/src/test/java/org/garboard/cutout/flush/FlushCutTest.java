@@ -14,6 +14,7 @@ import org.garboard.cutout.SelfCrossing;
 import org.garboard.cutout.flush.ElementLean.Towards;
 import org.garboard.cutout.part.BodyOutline;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
 import org.garboard.hull.Hull;
@@ -52,6 +53,37 @@ class FlushCutTest {
 
     private static double area(double gap) {
         return new BodyOutline(0.096 + 2 * gap, 0.076 + 2 * gap, 0.020 + gap).area();
+    }
+
+    /** A sleeve goes all round between body and plate: the hull's cut grows by its wall, the sleeve is as high as the plate is thick. */
+    @Test
+    void exact_sleeve() throws CannotBeBuilt {
+        double wall = 0.003;
+        for (double deadrise : new double[] {0, 20}) {
+            FlushCutout cutout = FlushCut.cut(Boats.prismaticV(deadrise), body(0.028, 0.020), wish(SKIN).sleeved(wall), 3, -0.5);
+            double ring = (area(GAP + wall) - area(GAP)) * T;
+            assertEquals(ring, solid(cutout, "sleeve").volume(), 1e-3 * ring);
+            assertEquals(0, solid(cutout, "sleeve").eulerCharacteristic());
+            double plate = (area(GAP + wall + OVER) - area(GAP + wall)) * T;
+            assertEquals(plate, solid(cutout, "hull-skin").volume(), 1e-9 * plate);
+            double wide = template(cutout, "hull-cutout").outline().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
+            assertEquals(0.038 + GAP + wall, wide, 1e-9);
+        }
+    }
+
+    /** On a plane the block's two faces are parallel; inside a cylinder a flat cut leaves the bulge of its arc to be scribed. */
+    @Test
+    void exact_sawnBlock() throws CannotBeBuilt {
+        SawCut flat = cut(Boats.prismaticV(20), body(0.028, 0.020), 0.5).wedge().orElseThrow();
+        assertEquals(0, flat.total().degrees(), 1e-6);
+        assertEquals(0, flat.left(), 1e-9);
+        assertEquals(0.026, flat.middle(), 1e-9);
+        FlushCutout round = cut(Boats.cylinder(1.2), body(0.028, 0.020), 0.3);
+        double half = 0.038 + GAP + OVER;
+        double inner = 1.2 - T;
+        double bulge = inner - Math.sqrt(inner * inner - half * half);
+        assertTrue(round.wedge().orElseThrow().left() > bulge / 4 && round.wedge().orElseThrow().left() < bulge, "scribed off " + round.wedge());
+        assertEquals(0, round.wedge().orElseThrow().across().degrees(), 0.05);
     }
 
     /** On plane skin everything is a prism: skin, block with recess (tall body) and with plug (low body). */

@@ -1,12 +1,16 @@
-package org.garboard.cutout.fairing;
+package org.garboard.cutout.part;
 
-import org.garboard.cutout.skin.AxisFrame;
+import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
 
-/** The plane w = c + a u + b v that lies best, in squares, in the skin under a loop. */
-record SawPlane(double a, double b, double c, double left) {
+/**
+ * The plane w = c + a u + b v that lies best, in squares, in a face under a loop.
+ *
+ * @param left largest distance between plane and face [m]
+ */
+public record SawPlane(double a, double b, double c, double left) {
 
-    static SawPlane under(AxisFrame frame, Loop loop) {
+    public static SawPlane under(Height face, Loop loop) {
         int n = 2 * loop.size() + 1;
         double[] u = new double[n];
         double[] v = new double[n];
@@ -16,7 +20,7 @@ record SawPlane(double a, double b, double c, double left) {
             double share = i % 2 == 0 ? 0.5 : 1;
             u[i] = i == n - 1 ? 0 : share * loop.u(i / 2);
             v[i] = i == n - 1 ? 0 : share * loop.v(i / 2);
-            w[i] = frame.outside(u[i], v[i]);
+            w[i] = face.at(u[i], v[i]);
             mean[0] += u[i] / n;
             mean[1] += v[i] / n;
             mean[2] += w[i] / n;
@@ -47,7 +51,8 @@ record SawPlane(double a, double b, double c, double left) {
         return new SawPlane(a, b, c, left);
     }
 
-    double at(double u, double v) {
+    /** Its height [m]. */
+    public double at(double u, double v) {
         return c + a * u + b * v;
     }
 }
