@@ -28,6 +28,10 @@ public final class MarkingPlan {
     private static final double LONGEST_ARM = 1.2;
     /** Marks on the keel line keep so far clear of what is cut [m]: our choice. */
     private static final double BESIDE_CUT = 0.1;
+    /** Nearer to the after end there is no room for a mark abaft of the place [m]: our choice. */
+    private static final double AT_END = 0.05;
+    /** Marks nearer together are one [m]: our choice, as broad as a pencil's line. */
+    private static final double ONE_MARK = 0.001;
 
     private final Hull hull;
     private final HullOffsets table;
@@ -55,7 +59,11 @@ public final class MarkingPlan {
     public static MarkingOut of(Hull hull, HullOffsets table, Vector3D place, double round) {
         MarkingPlan plan = new MarkingPlan(hull, table, place, round);
         Datum datum = plan.datum();
-        plan.offCentre(datum);
+        if (hull.bottomEnd() - place.getX() < AT_END) {
+            plan.onAfterEnd(datum);
+        } else {
+            plan.offCentre(datum);
+        }
         return new MarkingOut(datum, plan.marks, plan.lengths);
     }
 
@@ -114,6 +122,25 @@ public final class MarkingPlan {
     private void tight(Mark from, Mark to, Use use) {
         StretchedTape.between(hull, from.place(), to.place())
             .ifPresent(tape -> lengths.add(new MarkedLength(from, to, Way.TIGHT, tape, use)));
+    }
+
+    /** What is screwed to the transom: no mark lies abaft of it. */
+    private void onAfterEnd(Datum datum) {
+        double x = place.getX();
+        double arm = Math.rint(Math.max(SHORTEST_ARM, Math.min(LONGEST_ARM, hull.girth(x, place.getY()))) / round) * round;
+        Mark a = mark("A", datumWords(datum), onKeel(datumX()));
+        Mark c = mark("C", "on the keel line, forward of A", onKeel(datumX() - arm));
+        Mark b = datumX() - x < ONE_MARK ? a : mark("B", "on the keel line, abreast of the place", onKeel(x));
+        Mark e = mark("E", "THE PLACE: middle of the body, where the bottom ends aft", place);
+        alongKeel(a, c, Use.SETS);
+        if (b != a) {
+            alongKeel(a, b, Use.SETS);
+        }
+        square(b, e, Use.SETS);
+        tight(c, e, Use.CHECKS);
+        if (datum == Datum.TRANSOM) {
+            tight(corner("F", side), e, Use.CHECKS);
+        }
     }
 
     /** Whole steps, not past the datum, the forward end or a step. */

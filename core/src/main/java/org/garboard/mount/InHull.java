@@ -11,7 +11,7 @@ import org.garboard.mount.told.SoundAsked;
 /** Inside: the element stands plumb in a bath that is bonded to solid skin, and sends through it. Nothing is cut. */
 public record InHull() implements Mount {
     /** Wall and flange of the bath beyond the body, each side [m]: our choice. */
-    private static final double BATH = 0.025;
+    public static final double BATH = 0.025;
 
     @Override
     public String words() {

@@ -46,6 +46,18 @@ class MarkingPlanTest {
         }
     }
 
+    /** Behind the transom there is no room for a mark abaft of the place: one forward of the datum, and its diagonal. */
+    @Test
+    void exact_placeOnTheTransomOfAV() {
+        for (int side = -1; side <= 1; side += 2) {
+            MarkingOut plan = MarkingPlan.of(HULL, TABLE, Vector3D.of(HULL.bottomEnd(), side * 0.4, 0.1), 0.1);
+            assertEquals(List.of("A", "C", "E"), plan.marks().stream().map(Mark::letter).toList());
+            assertEquals(0.4 * SKIN, between(plan, "A", "E").metres(), 1e-9);
+            assertEquals(0.4, between(plan, "A", "C").metres(), 1e-9);
+            assertEquals(Math.hypot(0.4, 0.4 * SKIN), between(plan, "C", "E").metres(), 1e-9);
+        }
+    }
+
     /** Without ramps the opening of a pocket in a V is a rectangle of the development: its diagonals are known. */
     @Test
     void exact_openingOnAV() {

@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
@@ -13,6 +14,8 @@ import org.garboard.mount.Installation;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.offsets.EndPoint;
+import org.garboard.offsets.Ends;
 import org.garboard.offsets.Entry;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.Measure;
@@ -20,6 +23,7 @@ import org.garboard.offsets.OffsetTable;
 import org.garboard.offsets.SkinSurface;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.TableLine;
+import org.garboard.offsets.TransomLine;
 import org.garboard.units.Angle;
 
 /** Hulls of closed form, through tables that are not rounded, and what is to go into them. */
@@ -40,6 +44,18 @@ public final class Boats {
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
             .named(LineKind.CHINE, "Chine", x -> 1, x -> rise)
             .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2).hull();
+    }
+
+    /** The wedge with a transom that leans aft, its foot at x = 5.6 m; where its middle is rounded it stands aft of that plane. */
+    public static Hull rakedV(double deadriseDeg, double rakeDeg) {
+        double rise = Math.tan(Math.toRadians(deadriseDeg));
+        Boats boat = new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 1, x -> rise)
+            .named(LineKind.SHEER, "Sheer", x -> 1.2, x -> 1.2);
+        OffsetTable table = boat.table();
+        return Hull.through(new OffsetTable(table.title(), table.surface(), table.leastCount(), table.stations(), table.lines(),
+            new Ends(List.of(), Optional.of(new TransomLine(List.of(new EndPoint("Keel", LineKind.KEEL, 0, 5.6),
+                new EndPoint("Sheer", LineKind.SHEER, 0, 5.6 + 1.2 * Math.tan(Math.toRadians(rakeDeg)))), 0)))));
     }
 
     /** A wedge of 20 deg behind a bow like a knife, 2 m long: forward of it the chine lies on the centreline. */
@@ -202,10 +218,14 @@ public final class Boats {
     }
 
     private Hull hull() {
+        return Hull.through(table());
+    }
+
+    private OffsetTable table() {
         List<Station> named = new ArrayList<>();
         for (int i = 0; i < stations.length; i++) {
             named.add(new Station(String.valueOf(i), stations[i]));
         }
-        return Hull.through(new OffsetTable("closed form", SkinSurface.OUTSIDE_OF_SKIN, 0.001, named, lines));
+        return new OffsetTable("closed form", SkinSurface.OUTSIDE_OF_SKIN, 0.001, named, lines);
     }
 }

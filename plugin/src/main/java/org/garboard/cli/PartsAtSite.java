@@ -4,14 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.garboard.cli.files.OutputFile;
+import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.Craft;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.flush.FlushCut;
+import org.garboard.cutout.inhull.BathCut;
+import org.garboard.cutout.inhull.BathWish;
 import org.garboard.cutout.made.PartsMade;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.transom.BracketCut;
+import org.garboard.cutout.transom.BracketWish;
 import org.garboard.drawing.sheets.SheetRefusal;
 import org.garboard.drawing.sheets.TemplateCutFile;
 import org.garboard.hull.Hull;
@@ -21,37 +27,42 @@ import org.garboard.meshfile.ObjFile;
 import org.garboard.meshfile.StlFile;
 import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.FlushThroughHull;
+import org.garboard.mount.InHull;
 import org.garboard.mount.Mount;
+import org.garboard.mount.TransomMount;
 import org.garboard.mount.told.FlowAsked;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Site;
 import org.garboard.skin.FittingRule;
+import org.garboard.skin.SurveyedSkin;
 
 /** The parts of the advised site, whatever its mount: made, or why there are none. */
 final class PartsAtSite {
     private final Hull hull;
     private final Job job;
+    private final BottomFeatures features;
     private final FairingWish fairing;
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
     private PartsMade made = new PartsMade.None();
 
-    private PartsAtSite(Hull hull, Job job, FairingWish fairing) {
+    private PartsAtSite(Hull hull, Job job, BottomFeatures features, FairingWish fairing) {
         this.hull = hull;
         this.job = job;
+        this.features = features;
         this.fairing = fairing;
     }
 
     static PartsAtSite of(Hull hull, SitingRecord decided) {
-        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.job().particulars().fairing());
+        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), decided.job().particulars().fairing());
         decided.advised().ifPresent(parts::make);
         return parts;
     }
 
     /** The parts at any place, whether or not it serves; a fairing block as it is wished. */
     static PartsAtSite at(Hull hull, Job job, FairingWish fairing, Mount mount, PlanPoint place) throws CannotBeBuilt {
-        PartsAtSite parts = new PartsAtSite(hull, job, fairing);
+        PartsAtSite parts = new PartsAtSite(hull, job, BottomFeatures.on(hull, job.features()), fairing);
         parts.made = parts.made(mount, place);
         return parts;
     }
@@ -73,6 +84,13 @@ final class PartsAtSite {
             double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), place.x(), place.y());
             return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
                 place.x(), place.y()));
+        }
+        if (mount instanceof InHull) {
+            return new PartsMade.OfBath(BathCut.cut(hull, job.transducer(), BathWish.of(SkinAtSite.build(job, hull, place)), place.x(), place.y()));
+        }
+        if (mount instanceof TransomMount) {
+            BracketWish wish = BracketWish.of(job.particulars().skin().map(SurveyedSkin::material));
+            return new PartsMade.OfBracket(BracketCut.cut(hull, job.transducer(), wish, features, job.particulars().craft().map(Craft::drive), place.y()));
         }
         return new PartsMade.None();
     }
@@ -114,6 +132,8 @@ final class PartsAtSite {
         List<String> lines = new ArrayList<>();
         made.flush().ifPresent(cutout -> lines.addAll(CutoutWords.lines(cutout)));
         made.fairing().ifPresent(block -> lines.addAll(FairingWords.lines(block, job)));
+        made.bath().ifPresent(bath -> lines.addAll(BathWords.lines(bath, job.particulars().skin().isPresent())));
+        made.bracket().ifPresent(bracket -> lines.addAll(BracketWords.lines(bracket, job)));
         lines.addAll(CutoutWords.templates(made.templates()));
         return lines;
     }

@@ -26,8 +26,11 @@ import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.cutout.skin.Skin;
 import org.garboard.cutout.skin.SmoothPiece;
 import org.garboard.cutout.template.Development;
-import org.garboard.cutout.template.Template.RoundHole;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.template.Template.Kind;
+import org.garboard.cutout.template.Template.Mark;
+import org.garboard.cutout.template.Template.RoundHole;
+import org.garboard.cutout.template.Template.Up;
 import org.garboard.hull.Hull;
 import org.garboard.mount.BlockSize;
 import org.garboard.skin.Layup;
@@ -264,13 +267,13 @@ public final class FairingCut {
         List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
         loops.addAll(holes);
         Development laid = Development.of(frame, loops);
-        templates.add(new Template("fairing-footprint", laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
-            List.of(), List.of(), laid.stretch()));
+        templates.add(new Template("fairing-footprint", Up.OUTSIDE, laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
+            List.of(), laid.cross(), laid.stretch()));
         List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(chord / 2, plan.length())));
         milled.add(milled.get(0));
-        templates.add(new Template("fairing-block", flat(cutting), List.of(), drilled, List.of(milled), 0));
+        templates.add(new Template("fairing-block", Up.OUTSIDE, flat(cutting), List.of(), drilled, List.of(new Mark(Kind.SCRIBED, milled)), 0));
         if (through.skin().isPresent()) {
-            templates.add(new Template("inner-block", flat(cutting), List.of(), drilled, List.of(), 0));
+            templates.add(new Template("inner-block", Up.OUTSIDE, flat(cutting), List.of(), drilled, List.of(), 0));
         }
     }
 

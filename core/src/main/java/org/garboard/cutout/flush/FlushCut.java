@@ -148,7 +148,7 @@ public final class FlushCut {
         double bodyTop = face + body.height();
         Solid solid = roofed ? backing.over(outer, edge, plug, stem, bodyTop, step) : backing.ring(outer, edge, bodyTop, step);
         solids.add(new NamedSolid("backing-block", solid));
-        templates.add(new Template("backing-block", flat(block.loop(cuttingChord(), coarse)),
+        templates.add(new Template("backing-block", Template.Up.OUTSIDE, flat(block.loop(cuttingChord(), coarse)),
             roofed ? List.of() : List.of(flat(cut.loop(cuttingChord(), coarse))),
             roofed ? List.of(new Template.RoundHole(new FlatPoint(0, 0), hole)) : List.of(), List.of(), 0));
         return backing.top();
@@ -177,7 +177,7 @@ public final class FlushCut {
 
     private Template developed(String name, Loop loop) throws CannotBeBuilt {
         Development flat = Development.of(frame, List.of(loop));
-        return new Template(name, flat.loop(0), List.of(), List.of(), List.of(), flat.stretch());
+        return new Template(name, Template.Up.OUTSIDE, flat.loop(0), List.of(), List.of(), flat.cross(), flat.stretch());
     }
 
     static List<FlatPoint> flat(Loop loop) {

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.inhull.HullBath;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.transom.TransomBracket;
 
 /** The parts of one mount at its place; a keel pocket is none of them. */
 public sealed interface PartsMade {
@@ -27,6 +29,16 @@ public sealed interface PartsMade {
 
     /** Where they are of a through-hull with its fairing block. */
     default Optional<FairingBlock> fairing() {
+        return Optional.empty();
+    }
+
+    /** Where they are of an in-hull transducer. */
+    default Optional<HullBath> bath() {
+        return Optional.empty();
+    }
+
+    /** Where they are of a transom mount. */
+    default Optional<TransomBracket> bracket() {
         return Optional.empty();
     }
 
@@ -67,6 +79,42 @@ public sealed interface PartsMade {
         @Override
         public Optional<FairingBlock> fairing() {
             return Optional.of(block);
+        }
+    }
+
+    /** Of an in-hull transducer. */
+    record OfBath(HullBath made) implements PartsMade {
+        @Override
+        public List<NamedSolid> solids() {
+            return made.solids();
+        }
+
+        @Override
+        public List<Template> templates() {
+            return made.templates();
+        }
+
+        @Override
+        public Optional<HullBath> bath() {
+            return Optional.of(made);
+        }
+    }
+
+    /** Of a transom mount. */
+    record OfBracket(TransomBracket made) implements PartsMade {
+        @Override
+        public List<NamedSolid> solids() {
+            return made.solids();
+        }
+
+        @Override
+        public List<Template> templates() {
+            return made.templates();
+        }
+
+        @Override
+        public Optional<TransomBracket> bracket() {
+            return Optional.of(made);
         }
     }
 }

@@ -3,13 +3,13 @@ package org.garboard.cutout.part;
 import java.util.List;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
-import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.solid.Draft;
 import org.garboard.solid.Draft.Looks;
 import org.garboard.solid.Draft.Rim;
 import org.garboard.solid.Fill;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
+import org.garboard.solid.Placement;
 import org.garboard.solid.Solid;
 
 /** The transducer's body as its maker dimensions it: an upright prism, and its stem on top. */
@@ -22,11 +22,11 @@ public final class BodyEnvelope {
     }
 
     /**
-     * The envelope with its face at a height of the frame.
+     * The envelope with its face at a height of a frame, u along it.
      *
      * @param stemTop height of the stem's end [m]
      */
-    public static Solid of(AxisFrame frame, Transducer body, double face, double stemTop, double chord) throws CannotBeBuilt {
+    public static Solid of(Placement frame, Transducer body, double face, double stemTop, double chord) throws CannotBeBuilt {
         Loop outline = BodyOutline.of(body).loop(chord, STEP);
         Draft draft = new Draft(frame);
         Height top = Height.level(face + body.height());

@@ -9,6 +9,7 @@ import org.garboard.solid.Draft.Rim;
 import org.garboard.solid.Fill;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
+import org.garboard.solid.Placement;
 import org.garboard.solid.Solid;
 
 /** A body between two faces over the same loops: skin with its holes, a block on it. */
@@ -22,7 +23,7 @@ public final class SkinPlate {
      * @param step of the triangles [m]
      * @param upper above lower everywhere
      */
-    public static Solid between(AxisFrame frame, Loop outer, List<Loop> holes, double step, Height lower, Height upper) {
+    public static Solid between(Placement frame, Loop outer, List<Loop> holes, double step, Height lower, Height upper) {
         Draft draft = new Draft(frame);
         Fill fill = Fill.of(outer, holes, step);
         List<Loop> loops = new ArrayList<>();

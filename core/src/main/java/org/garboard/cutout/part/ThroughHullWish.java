@@ -74,16 +74,21 @@ public record ThroughHullWish(Optional<Layup> skin, double gap, double overlap, 
 
     /** Whether meshes can be made to the chord error and the block is thick enough to be made. */
     public void check() throws CannotBeBuilt {
-        if (chord < FINEST || chord > COARSEST) {
-            throw new CannotBeBuilt("a chord error of " + chord * 1000 + " mm",
-                "from 0.01 mm to 1 mm; " + (chord < FINEST ? "0.01" : "1") + " mm is nearest");
-        }
+        checkChord(chord);
         if (block < 0.005) {
             throw new CannotBeBuilt("a backing block " + Lengths.mm(block) + " thick bends under its nut", "5.0 mm or more");
         }
         if (overlap < 0.010) {
             throw new CannotBeBuilt("a backing block that overlaps the cutout by " + Lengths.mm(overlap) + " does not carry it",
                 "10.0 mm or more");
+        }
+    }
+
+    /** Whether meshes can be made to a chord error [m]. */
+    public static void checkChord(double chord) throws CannotBeBuilt {
+        if (!(chord >= FINEST && chord <= COARSEST)) {
+            throw new CannotBeBuilt("a chord error of " + chord * 1000 + " mm",
+                "from 0.01 mm to 1 mm; " + (chord < FINEST ? "0.01" : "1") + " mm is nearest");
         }
     }
 

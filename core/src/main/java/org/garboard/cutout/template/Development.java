@@ -2,10 +2,13 @@ package org.garboard.cutout.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.cutout.skin.Skin;
+import org.garboard.cutout.template.Template.Kind;
+import org.garboard.cutout.template.Template.Mark;
 import org.garboard.solid.Fill;
 import org.garboard.solid.Loop;
 
@@ -18,12 +21,17 @@ public final class Development {
     private static final int COMPARED = 16;
     /** Sides of the net to the outline's length, our choice. */
     private static final double NET = 0.12;
+    /** Pieces of the cross: level length of each [m], and no more of them to a side. */
+    private static final double PIECE = 0.004;
+    private static final int MOST_PIECES = 1000;
 
     private final List<List<FlatPoint>> loops;
+    private final List<Mark> cross;
     private final double stretch;
 
-    private Development(List<List<FlatPoint>> loops, double stretch) {
+    private Development(List<List<FlatPoint>> loops, List<Mark> cross, double stretch) {
         this.loops = loops;
+        this.cross = cross;
         this.stretch = stretch;
     }
 
@@ -64,7 +72,26 @@ public final class Development {
             }
             laid.add(ring);
         }
-        return new Development(laid, stretch(skin, plan, laid.get(0)));
+        FlatNet onNet = new FlatNet(net, places);
+        double x = frame.origin().getX();
+        double y = frame.origin().getY();
+        List<Mark> cross = List.of(new Mark(Kind.FORE_AND_AFT, line(sprawl, onNet, x, y, 1, 0)), new Mark(Kind.STATION, line(sprawl, onNet, x, y, 0, 1)));
+        return new Development(laid, cross, stretch(skin, plan, laid.get(0)));
+    }
+
+    /** Where a plumb plane through the middle meets the skin, laid flat from edge to edge. */
+    private static List<FlatPoint> line(Sprawl sprawl, FlatNet net, double x, double y, int aft, int starboard) {
+        List<FlatPoint> line = new ArrayList<>(List.of(new FlatPoint(0, 0)));
+        for (int end = -1; end <= 1; end += 2) {
+            for (int k = 1; k < MOST_PIECES && sprawl.layFlat(x + end * k * PIECE * aft, y + end * k * PIECE * starboard); k++) {
+                Optional<FlatPoint> at = net.at(sprawl.u(), sprawl.v());
+                if (at.isEmpty()) {
+                    break;
+                }
+                line.add(end < 0 ? 0 : line.size(), at.get());
+            }
+        }
+        return line;
     }
 
     private static double[] relaxed(Skin skin, Sprawl sprawl, Fill net, List<double[]> plan) throws CannotBeBuilt {
@@ -126,6 +153,11 @@ public final class Development {
     /** A loop laid flat, in the order they were given. */
     public List<FlatPoint> loop(int i) {
         return loops.get(i);
+    }
+
+    /** The lines fore and aft and athwart through the middle, as they are snapped on the skin. */
+    public List<Mark> cross() {
+        return cross;
     }
 
     /** Largest difference between a length along the skin and the same length laid flat [m]. */

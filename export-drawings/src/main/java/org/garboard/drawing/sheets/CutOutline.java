@@ -30,9 +30,13 @@ record CutOutline(List<Point> corners) {
 
     /** Points of a development in the frame of the stock. */
     static List<Point> flat(List<FlatPoint> development) {
+        return apart(development.stream().map(place -> new Point(-1000 * place.u(), 1000 * place.v())).toList());
+    }
+
+    /** Without points that fall together with the one before, the last with the first [mm]. */
+    static List<Point> apart(List<Point> line) {
         List<Point> points = new ArrayList<>();
-        for (FlatPoint place : development) {
-            Point point = new Point(-1000 * place.u(), 1000 * place.v());
+        for (Point point : line) {
             if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > TOGETHER) {
                 points.add(point);
             }

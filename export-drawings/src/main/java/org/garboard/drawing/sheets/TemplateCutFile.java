@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.template.Template.Kind;
+import org.garboard.cutout.template.Template.Mark;
+import org.garboard.cutout.template.Template.Up;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.dxf.CutDrawing;
@@ -17,9 +20,10 @@ import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.dxf.CutLayer;
 
 /**
- * A template for the machine, outside up: bow to the right, starboard up, true millimetres from the part's middle.
- * Marks lie inside the outline: lines fore and aft and athwart through the middle, an arrow to the bow, a corner
- * notch to starboard, ticks between which its check length is measured.
+ * A template for the machine, in true millimetres from the part's middle: outside up it lies bow to the right and starboard
+ * up, inside up bow to the right and port up, seen from aft starboard to the right. Marks lie inside the outline: its own
+ * lines or two axes through the middle, an arrow to the bow (on the transom: up), a corner notch to starboard, ticks between
+ * which its check length is measured.
  */
 public final class TemplateCutFile {
     /** Marks keep clear of outlines and holes [mm]: our choice, so that the tool does not cut them away. */
@@ -30,30 +34,27 @@ public final class TemplateCutFile {
     /** Pieces into which a mark is parted to see which of them lie clear. */
     private static final int PIECES = 200;
 
+    private final Template template;
     private final CutOutline outline;
     private final List<Contour> contours = new ArrayList<>();
     private final List<Hole> holes = new ArrayList<>();
     private final List<Stroke> strokes = new ArrayList<>();
 
     private TemplateCutFile(Template template) {
-        outline = new CutOutline(CutOutline.flat(template.outline()));
+        this.template = template;
+        outline = new CutOutline(laid(template.outline()));
         contours.add(new Contour(CutLayer.CUT_OUTER, outline.corners()));
         for (List<FlatPoint> opening : template.openings()) {
-            contours.add(new Contour(CutLayer.CUT_INNER, CutOutline.flat(opening)));
+            contours.add(new Contour(CutLayer.CUT_INNER, laid(opening)));
         }
         for (Template.RoundHole hole : template.holes()) {
             holes.add(new Hole(CutLayer.DRILL, point(hole.centre()), 1000 * hole.diameter()));
-        }
-        for (List<FlatPoint> mark : template.marks()) {
-            for (int i = 0; i + 1 < mark.size(); i++) {
-                strokes.add(new Stroke(CutLayer.MARK, point(mark.get(i)), point(mark.get(i + 1))));
-            }
         }
     }
 
     /** Name without folder: "hull-cutout-outside-up_mm_1to1.dxf". */
     public static String fileName(Template template) {
-        return template.name() + "-outside-up_mm_1to1.dxf";
+        return template.name() + "-" + template.up().word() + "_mm_1to1.dxf";
     }
 
     /** The whole file; the same template gives the same bytes. */
@@ -69,30 +70,79 @@ public final class TemplateCutFile {
 
     static CutDrawing drawing(Template template) {
         TemplateCutFile file = new TemplateCutFile(template);
-        file.axes();
+        file.lines();
+        file.arrow();
         file.notch();
         file.ticks();
         return new CutDrawing(file.contours, file.holes, file.strokes);
     }
 
-    private static Point point(FlatPoint place) {
-        return new Point(-1000 * place.u(), 1000 * place.v());
+    private List<Point> laid(List<FlatPoint> line) {
+        return CutOutline.apart(line.stream().map(this::point).toList());
     }
 
-    private void axes() {
-        Box box = outline.extents();
-        clear(new Point(box.left(), 0), new Point(box.right(), 0));
-        clear(new Point(0, box.bottom()), new Point(0, box.top()));
-        arrow(BARB * box.width());
+    private Point point(FlatPoint place) {
+        return switch (template.up()) {
+            case OUTSIDE -> new Point(-1000 * place.u(), 1000 * place.v());
+            case INSIDE -> new Point(-1000 * place.u(), -1000 * place.v());
+            case AFT, WALL -> new Point(1000 * place.u(), 1000 * place.v());
+        };
     }
 
-    /** On the line fore and aft, as far forward as it is clear. */
-    private void arrow(double barb) {
+    /** So far towards the bow, or up the transom, and so far to starboard [mm]. */
+    private Point towards(double ahead, double starboard) {
+        return switch (template.up()) {
+            case OUTSIDE -> new Point(ahead, starboard);
+            case INSIDE -> new Point(ahead, -starboard);
+            case AFT -> new Point(starboard, ahead);
+            case WALL -> new Point(-starboard, ahead);
+        };
+    }
+
+    private double reachAhead() {
+        return template.up() == Up.AFT || template.up() == Up.WALL ? outline.extents().top() : outline.extents().right();
+    }
+
+    private double reachStarboard() {
+        return switch (template.up()) {
+            case OUTSIDE -> outline.extents().top();
+            case INSIDE -> -outline.extents().bottom();
+            case AFT -> outline.extents().right();
+            case WALL -> -outline.extents().left();
+        };
+    }
+
+    private void lines() {
+        template.marks().forEach(this::mark);
+        if (template.marks().stream().allMatch(mark -> mark.kind() == Kind.SCRIBED)) {
+            Box box = outline.extents();
+            clear(new Point(box.left(), 0), new Point(box.right(), 0));
+            clear(new Point(0, box.bottom()), new Point(0, box.top()));
+        }
+    }
+
+    /** What is scribed stands as it is; other lines only where nothing is cut. */
+    private void mark(Mark mark) {
+        List<Point> line = CutOutline.apart(mark.line().stream().map(this::point).toList());
+        boolean closes = point(mark.line().get(0)).distanceTo(point(mark.line().get(mark.line().size() - 1))) < 1e-6;
+        for (int i = 0; i + 1 < line.size() + (closes ? 1 : 0); i++) {
+            Point from = line.get(i);
+            Point to = line.get((i + 1) % line.size());
+            if (mark.kind() == Kind.SCRIBED || isClear(from) && isClear(to)) {
+                strokes.add(new Stroke(CutLayer.MARK, from, to));
+            }
+        }
+    }
+
+    /** From the middle ahead, as far out as it is clear. */
+    private void arrow() {
+        double barb = BARB * outline.extents().width();
         for (double share = 0.75; share > 0; share -= 0.05) {
-            Point tip = new Point(share * outline.extents().right(), 0);
-            Point starboard = tip.movedBy(-barb, barb / 2);
-            Point port = tip.movedBy(-barb, -barb / 2);
-            if (isClear(tip) && isClear(starboard) && isClear(port) && isClear(tip.movedBy(-barb, 0))) {
+            double out = share * reachAhead();
+            Point tip = towards(out, 0);
+            Point starboard = towards(out - barb, barb / 2);
+            Point port = towards(out - barb, -barb / 2);
+            if (isClear(tip) && isClear(starboard) && isClear(port) && isClear(towards(out - barb, 0))) {
                 strokes.add(new Stroke(CutLayer.MARK, tip, starboard));
                 strokes.add(new Stroke(CutLayer.MARK, tip, port));
                 return;
@@ -102,14 +152,15 @@ public final class TemplateCutFile {
 
     /** A small right-angled triangle in the forward starboard quarter, half way out. */
     private void notch() {
-        Box box = outline.extents();
-        double leg = NOTCH * box.height();
-        Point corner = new Point(0.36 * box.right(), 0.62 * box.top());
-        Point aft = corner.movedBy(-leg, 0);
-        Point down = corner.movedBy(0, -leg);
+        double leg = NOTCH * Math.min(outline.extents().height(), outline.extents().width());
+        double ahead = 0.36 * reachAhead();
+        double out = 0.62 * reachStarboard();
+        Point corner = towards(ahead, out);
+        Point aft = towards(ahead - leg, out);
+        Point in = towards(ahead, out - leg);
         strokes.add(new Stroke(CutLayer.MARK, corner, aft));
-        strokes.add(new Stroke(CutLayer.MARK, aft, down));
-        strokes.add(new Stroke(CutLayer.MARK, down, corner));
+        strokes.add(new Stroke(CutLayer.MARK, aft, in));
+        strokes.add(new Stroke(CutLayer.MARK, in, corner));
     }
 
     /** At the two corners that lie farthest apart. */

@@ -1,0 +1,56 @@
+package org.garboard.cutout.transom;
+
+import java.util.List;
+import java.util.Optional;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.skin.SkinMaterial;
+
+/**
+ * What is asked of a transom mount. Lengths [m].
+ *
+ * @param drop how far the level face hangs below the bottom where the bottom comes lowest over it
+ * @param screws of the maker's bracket; empty for two of our own choice
+ * @param board thickness of the board between transom and bracket
+ * @param chord by which meshes and outlines may stray from true
+ */
+public record BracketWish(double drop, List<Screw> screws, double board, double chord) {
+    /** Below a laminate, wooden or unknown bottom: common practice, no source (an eighth of an inch). */
+    public static final double DROP = 0.003;
+    /** Below a bottom of plate, whose seams and rivets stir the water: common practice, no source (three eighths of an inch). */
+    public static final double DROP_BELOW_PLATE = 0.010;
+    /** Our choice: a plastic board that takes the screws, so that few holes go into the transom. */
+    public static final double BOARD = 0.012;
+    private static final double PILOT = 0.004;
+    private static final double OVER_BODY = 0.040;
+    private static final double SPREAD = 0.3;
+
+    public BracketWish {
+        screws = List.copyOf(screws);
+    }
+
+    /**
+     * A screw of the bracket.
+     *
+     * @param across from the bracket's middle, to starboard
+     * @param aboveFace along the transom, over the level of the transducer's face
+     * @param diameter of the pilot hole
+     */
+    public record Screw(double across, double aboveFace, double diameter) {
+    }
+
+    /** The defaults for a bottom of a material. */
+    public static BracketWish of(Optional<SkinMaterial> bottom) {
+        return new BracketWish(bottom.filter(SkinMaterial::isMetal).isPresent() ? DROP_BELOW_PLATE : DROP, List.of(), BOARD, ThroughHullWish.CHORD);
+    }
+
+    /** Those of the bracket, or two over the body: our choice. */
+    List<Screw> screwsFor(Transducer body) {
+        if (!screws.isEmpty()) {
+            return screws;
+        }
+        double out = Math.max(0.02, SPREAD * body.width());
+        double up = body.height() + OVER_BODY;
+        return List.of(new Screw(-out, up, PILOT), new Screw(out, up, PILOT));
+    }
+}
