@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
@@ -87,15 +88,33 @@ class RunCommandTest {
         assertTrue(names().stream().noneMatch(name -> name.endsWith(".stl")), names().toString());
     }
 
-    /** The cutout of a bronze housing in aluminium would want a sleeve's room; none is drawn without. */
+    /** Between a bronze housing and a hull of aluminium goes a sleeve, and the hull's cut has its room. */
     @Test
-    void drawsNoCutoutThatBringsTwoMetalsTogether() throws IOException {
-        String job = Files.readString(task.job()).replace("<drawing>", "<skin material=\"aluminium\"/><drawing>");
+    void drawsTheSleeveBetweenTwoMetals() throws IOException {
+        String job = Files.readString(task.job()).replace("<drawing>",
+            "<skin material=\"aluminium\"><layup><whole unit=\"mm\">6</whole></layup></skin><drawing>");
         Files.writeString(task.job(), job.replaceAll("(<stem-diameter)", "<housing>bronze</housing>$1"));
         Shell shell = run();
-        assertEquals(4, shell.code(), shell.out());
-        assertTrue(shell.err().contains("needs an isolating sleeve in this metal hull"), shell.err() + shell.out());
-        assertTrue(names().stream().noneMatch(name -> name.startsWith("hull-cutout")), names().toString());
+        assertEquals(0, shell.code(), shell.err());
+        assertTrue(shell.out().contains("Sleeve of plastic between hull and body, wall 3.0 mm"), shell.out());
+        assertTrue(names().containsAll(List.of("sleeve_mm.stl", "sleeve_mm.obj")), names().toString());
+    }
+
+    /** The parts of each of the other mounts, alone in the job. */
+    @Test
+    void makesThePartsOfEveryMount() throws IOException {
+        String job = Files.readString(task.job()).replaceAll("(<element-inclination[^>]*>)[^<]*<", "$10<");
+        Map<String, List<String>> parts = Map.of(
+            "through-hull-with-fairing-block", List.of("fairing-block_mm.stl", "fairing-footprint-outside-up_mm_1to1.dxf", "fairing-block-outside-up_mm_1to1.dxf"),
+            "in-hull", List.of("bath_mm.stl", "bath-footprint-inside-up_mm_1to1.dxf", "bath-wall-outside-up_mm_1to1.dxf"),
+            "transom-mount", List.of("transom-board_mm.stl", "transom-drilling-aft-side-up_mm_1to1.dxf"));
+        for (Map.Entry<String, List<String>> mount : parts.entrySet()) {
+            Files.writeString(task.job(), job.replaceFirst("(?s)<mounts.*</mounts>", "<mounts><" + mount.getKey() + "/></mounts>"));
+            Shell shell = run();
+            assertEquals(0, shell.code(), mount.getKey() + ": " + shell.err() + shell.out());
+            assertTrue(names().containsAll(mount.getValue()), names().toString());
+            assertTrue(names().containsAll(List.of("template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.stl")), names().toString());
+        }
     }
 
     @Test
