@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 class DecisionTest {
     private static final Hull WEDGE = Boats.prismaticV(20);
     private static final BottomFeatures BARE = new BottomFeatures(List.of(), FeatureList.GIVEN);
-    private static final DrawingWish WISH = new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Projection.FIRST_ANGLE,
+    private static final DrawingWish WISH = new DrawingWish(DrawingWish.Units.MILLIMETRES, DrawingWish.Paper.A2, DrawingWish.Orientation.LANDSCAPE, DrawingWish.Projection.FIRST_ANGLE,
         "D-1", "Test yard", "Loft", "", "2026-03-14", "A");
 
     private static Job job(String name, double length, double width, double inclinationDeg) {
