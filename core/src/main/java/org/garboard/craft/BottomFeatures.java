@@ -34,8 +34,8 @@ public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
     }
 
     /** With the strakes that the offsets give, before all others. */
-    public BottomFeatures with(HullOffsets offsets) {
-        List<LaidFeature> all = new ArrayList<>(TableStrakes.of(offsets));
+    public BottomFeatures with(HullOffsets offsets, Hull hull) {
+        List<LaidFeature> all = new ArrayList<>(TableStrakes.of(offsets, hull));
         all.addAll(laid);
         return new BottomFeatures(all, list);
     }

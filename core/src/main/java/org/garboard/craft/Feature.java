@@ -38,6 +38,6 @@ public sealed interface Feature permits Strake, Fitting {
 
     /** Laid on a hull. */
     default LaidFeature on(Hull hull) {
-        return new LaidFeature(name(), kind(), sides(), cover(hull));
+        return new LaidFeature(name(), kind(), sides(), cover(hull), height());
     }
 }

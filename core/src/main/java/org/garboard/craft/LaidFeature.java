@@ -1,6 +1,7 @@
 package org.garboard.craft;
 
 import java.util.List;
+import java.util.Optional;
 import org.garboard.geometry.Quad;
 
 /**
@@ -8,8 +9,9 @@ import org.garboard.geometry.Quad;
  *
  * @param kind "lifting strake", "intake"
  * @param cover what it covers in plan, hull frame [m], drawn to starboard whatever its side; from end to end
+ * @param height how far it stands out of the skin [m], 0 for an opening; none where it is not told
  */
-public record LaidFeature(String name, String kind, Sides sides, List<Quad> cover) {
+public record LaidFeature(String name, String kind, Sides sides, List<Quad> cover, Optional<Double> height) {
     public LaidFeature {
         cover = List.copyOf(cover);
     }

@@ -2,8 +2,10 @@ package org.garboard.craft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.geometry.CubicSpline;
 import org.garboard.geometry.Quad;
+import org.garboard.hull.Hull;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.StrakeEdges;
 
@@ -19,11 +21,11 @@ final class TableStrakes {
     private TableStrakes() {
     }
 
-    static List<LaidFeature> of(HullOffsets offsets) {
-        return offsets.strakes().stream().map(TableStrakes::laid).toList();
+    static List<LaidFeature> of(HullOffsets offsets, Hull hull) {
+        return offsets.strakes().stream().map(each -> laid(each, hull)).toList();
     }
 
-    private static LaidFeature laid(StrakeEdges edges) {
+    private static LaidFeature laid(StrakeEdges edges, Hull hull) {
         List<Quad> cover = new ArrayList<>();
         List<StrakeEdges.Cut> piece = new ArrayList<>();
         for (StrakeEdges.Cut cut : edges.cuts()) {
@@ -35,7 +37,13 @@ final class TableStrakes {
             piece.add(cut);
         }
         cover(piece, cover);
-        return new LaidFeature(edges.name(), Strake.KIND, Sides.BOTH, cover);
+        return new LaidFeature(edges.name(), Strake.KIND, Sides.BOTH, cover, height(edges, hull));
+    }
+
+    /** Its corner below the skin, the most of all stations; none where there is no skin over it. */
+    private static Optional<Double> height(StrakeEdges edges, Hull hull) {
+        return edges.cuts().stream().map(cut -> hull.height(cut.x(), cut.outerY()) - cut.outerZ()).filter(depth -> depth >= 0)
+            .max(Double::compare);
     }
 
     private static void cover(List<StrakeEdges.Cut> cuts, List<Quad> cover) {

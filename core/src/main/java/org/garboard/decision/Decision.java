@@ -9,6 +9,7 @@ import org.garboard.craft.LaidFeature;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 import org.garboard.siting.Siting;
@@ -24,14 +25,16 @@ public final class Decision {
     private static final int MOST_SEARCHES = 12;
 
     private final Hull hull;
+    private final RunningWater running;
     private final List<Job> jobs;
     private final BottomFeatures features;
     private final int threads;
     private final List<List<MountSiting>> alone = new ArrayList<>();
     private int searches;
 
-    private Decision(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
+    private Decision(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
         this.hull = hull;
+        this.running = running;
         this.jobs = jobs;
         this.features = features;
         this.threads = threads;
@@ -40,11 +43,12 @@ public final class Decision {
     /**
      * A record for each job, in their order. The answer does not depend on the number of threads.
      *
+     * @param running how the boat runs
      * @param jobs of one boat, one for each transducer
      * @param features what else is on the bottom
      */
-    public static List<SitingRecord> of(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
-        Decision decision = new Decision(hull, jobs, features, threads);
+    public static List<SitingRecord> of(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
+        Decision decision = new Decision(hull, running, jobs, features, threads);
         if (jobs.size() == 1) {
             return List.of(decision.advice(0, features).of(decision.search(0, features)));
         }
@@ -58,8 +62,8 @@ public final class Decision {
     /**
      * What is on the bottom for each transducer, the others being where they are advised; nothing is searched for a single one.
      */
-    public static List<BottomFeatures> bottoms(Hull hull, List<Job> jobs, BottomFeatures features, int threads) {
-        return jobs.size() == 1 ? List.of(features) : of(hull, jobs, features, threads).stream().map(SitingRecord::features).toList();
+    public static List<BottomFeatures> bottoms(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
+        return jobs.size() == 1 ? List.of(features) : of(hull, running, jobs, features, threads).stream().map(SitingRecord::features).toList();
     }
 
     private Advice advice(int k, BottomFeatures bottom) {
@@ -71,7 +75,7 @@ public final class Decision {
             return alone.get(k);
         }
         searches++;
-        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom), threads);
+        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom, running), threads);
     }
 
     /** Places for the k-th and all after it; empty where there is none for one of them. */
@@ -119,7 +123,7 @@ public final class Decision {
     /** Whether those before still serve with a later one where it is. */
     private boolean leavesAlone(SitingRecord later, List<SitingRecord> before) {
         return IntStream.range(0, before.size()).allMatch(k -> before.get(k).advised().map(siting -> {
-            SitingTask task = jobs.get(k).sitingTask(hull, features.and(laidBut(k, with(before, later))));
+            SitingTask task = jobs.get(k).sitingTask(hull, features.and(laidBut(k, with(before, later))), running);
             Site site = siting.sites().get(0);
             return Siting.at(hull, task, site.mount(), site.x(), site.y()).feasible();
         }).orElse(true));
@@ -133,7 +137,7 @@ public final class Decision {
             return new SitingRecord(own.job(), bottom, own.sitings(), own.advised(), own.pocket(), own.refusal());
         }
         Site site = own.advised().get().sites().get(0);
-        Site again = Siting.withWindow(hull, jobs.get(k).sitingTask(hull, bottom), site.mount(), site.x(), site.y());
+        Site again = Siting.withWindow(hull, jobs.get(k).sitingTask(hull, bottom, running), site.mount(), site.x(), site.y());
         List<MountSiting> sitings = search(k, bottom).stream()
             .map(siting -> siting.mount().equals(site.mount()) ? siting.preferring(again) : siting).toList();
         SitingRecord anew = advice(k, bottom).of(sitings);

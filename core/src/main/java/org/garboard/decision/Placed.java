@@ -9,9 +9,11 @@ import org.garboard.cutout.Pocket;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.Footprint;
 import org.garboard.mount.Installation;
 import org.garboard.mount.KeelPocket;
+import org.garboard.mount.Mount;
 import org.garboard.mount.Seat;
 import org.garboard.siting.Site;
 
@@ -27,7 +29,7 @@ final class Placed {
     }
 
     private static LaidFeature of(Hull hull, SitingRecord decided, Site site) {
-        Installation installation = decided.job().sitingTask(hull, decided.features()).installation();
+        Installation installation = decided.job().installation();
         Footprint footprint = site.mount().footprint(installation);
         double ahead = footprint.length() / 2;
         double abaft = footprint.length() / 2;
@@ -42,7 +44,12 @@ final class Placed {
         double y = Math.abs(site.y());
         double half = footprint.width() / 2;
         Quad cover = Quad.of(site.x() - ahead, y - half, site.x() + abaft, y - half, site.x() + abaft, y + half, site.x() - ahead, y + half);
-        return new LaidFeature(decided.job().transducer().name(), Fitting.Type.TRANSDUCER.words(), side(site), List.of(cover));
+        return new LaidFeature(decided.job().transducer().name(), Fitting.Type.TRANSDUCER.words(), side(site), List.of(cover), height(site.mount()));
+    }
+
+    /** Nothing of what lies flush stands out; what hangs below is taken to stand out who knows how far. */
+    private static Optional<Double> height(Mount mount) {
+        return mount instanceof FairedThroughHull || mount.seat() == Seat.BEHIND_TRANSOM ? Optional.empty() : Optional.of(0.0);
     }
 
     private static Sides side(Site site) {

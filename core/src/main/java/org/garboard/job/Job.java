@@ -12,6 +12,7 @@ import org.garboard.hull.Hull;
 import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.Mark;
 import org.garboard.siting.SitingTask;
 
@@ -41,15 +42,20 @@ public record Job(String boat, String hullNumber, String tableFile, Fit fit, dou
     /**
      * What the search of the bottom needs to know of the job.
      *
-     * @param laid its features on its hull
+     * @param laid what is on her bottom
+     * @param running how she runs
      */
-    public SitingTask sitingTask(Hull hull, BottomFeatures laid) {
+    public SitingTask sitingTask(Hull hull, BottomFeatures laid, RunningWater running) {
+        return new SitingTask(draught, installation(), mounts, switch (drawing.units()) {
+            case MILLIMETRES -> Mark.FIVE_MILLIMETRES;
+            case FEET_INCHES_EIGHTHS -> Mark.QUARTER_INCH;
+        }, laid, particulars.around(hull, laid, running));
+    }
+
+    /** What goes into the bottom. */
+    public Installation installation() {
         FairingWish wish = particulars.fairing();
-        return new SitingTask(draught, new Installation(transducer, particulars.transducer(), pocket, FairingCut.size(transducer, wish),
-            wish.throughHull().block(), particulars.limits()), mounts,
-            switch (drawing.units()) {
-                case MILLIMETRES -> Mark.FIVE_MILLIMETRES;
-                case FEET_INCHES_EIGHTHS -> Mark.QUARTER_INCH;
-            }, laid, particulars.around(hull));
+        return new Installation(transducer, particulars.transducer(), pocket, FairingCut.size(transducer, wish), wish.throughHull().block(),
+            particulars.limits());
     }
 }

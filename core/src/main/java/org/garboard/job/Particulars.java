@@ -3,6 +3,8 @@ package org.garboard.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.garboard.appendage.Keel;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Craft;
 import org.garboard.craft.TransducerDetails;
 import org.garboard.cutout.fairing.FairingWish;
@@ -16,7 +18,8 @@ import org.garboard.inside.LaidInside;
 import org.garboard.mount.Limits;
 import org.garboard.mount.Preference;
 import org.garboard.mount.Surroundings;
-import org.garboard.mount.told.WaterAtSpeed;
+import org.garboard.mount.LaidBottom;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.skin.SurveyedSkin;
 
 /**
@@ -38,20 +41,29 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
         new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty(),
             Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())), Preference.LEAST_INVASIVE, Limits.OWN);
 
-    /** Laid on her hull. */
-    public Surroundings around(Hull hull) {
+    /**
+     * Laid on her hull.
+     *
+     * @param laid what is on her bottom
+     * @param running how she runs
+     */
+    public Surroundings around(Hull hull, BottomFeatures laid, RunningWater running) {
         return new Surroundings(hull.foot(), skin.map(told -> told.on(hull)), rooms.map(told -> LaidInside.on(hull, told)), supports,
-            craft.map(Craft::drive), water(hull));
+            craft.map(Craft::drive), running.over(laid.laid()), Optional.of(new LaidBottom(hull, laid)));
     }
 
-    /** Along the bottom at each of her speeds; none where nothing is told of her running, or a keel hangs below her bottom. */
-    private List<WaterAtSpeed> water(Hull hull) {
-        if (craft.isEmpty() || hull.skinLine() != 0
-                || !(CraftRunning.of(hull, Optional.empty(), craft.get()) instanceof CraftRunning.Ready ready)) {
-            return List.of();
+    /**
+     * How she runs; untold where too little is told of it.
+     *
+     * @param keel what hangs below her skin
+     * @param threads to work with; the result does not depend on it
+     */
+    public RunningWater running(Hull hull, Optional<Keel> keel, int threads) {
+        if (craft.isEmpty() || !(CraftRunning.of(hull, keel, craft.get()) instanceof CraftRunning.Ready ready)) {
+            return RunningWater.UNTOLD;
         }
         Water home = new Water(craft.get().water().celsius(), craft.get().water().salinity());
-        return ready.running().profile().stream().map(at -> WaterAtSpeed.of(hull, home, at)).toList();
+        return RunningWater.of(hull, home, ready.running().profile(), threads);
     }
 
     /** What of it does not lie on or in this hull, each a sentence without its full stop. */

@@ -56,6 +56,11 @@ public interface Bed {
     /** Depth of the highest skin under the footprint below the waterline at rest. */
     double immersion();
 
+    /** Height above base of the highest skin under the footprint; NaN where nobody asks. */
+    default double highest() {
+        return Double.NaN;
+    }
+
     /** Rise of the V over the half width above the keel line, the largest over the footprint's length. */
     double rise();
 

@@ -18,10 +18,14 @@ import java.util.function.ToDoubleFunction;
  * @param unread what it means for a place that the reading cannot be taken there
  * @param detail of the place last measured, a sentence that is put after the other two; why it is not known where the
  *     reading cannot be taken; may be empty
+ * @param missing what the reading leaves out at a place, a sentence; empty where it is the whole answer. A limit that the part
+ *     which is known does not keep is not kept; one that it keeps is NOT KNOWN to be
  * @param knots the speed at which it is made; empty where it is not of one speed
  */
 public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFunction<Bed> reading,
-                     String met, String notMet, Unread unread, Function<Bed, String> detail, OptionalDouble knots) {
+                     String met, String notMet, Unread unread, Function<Bed, String> detail, Function<Bed, String> missing,
+                     OptionalDouble knots) {
+    private static final Function<Bed, String> NOTHING = bed -> "";
 
     /** What becomes of a place where the reading cannot be taken. Either way it is NOT KNOWN. */
     public enum Unread {
@@ -38,37 +42,47 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     }
 
     public static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "", OptionalDouble.empty());
+        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty());
     }
 
     public static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, bed -> "", OptionalDouble.empty());
+        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty());
     }
 
     /** The same, where a place whose reading cannot be taken may still have a site. */
     public Demand leavingOpen() {
-        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, knots);
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, missing, knots);
     }
 
     /** The same with more to say of a place. */
     public Demand telling(Function<Bed, String> more) {
-        return new Demand(name, sense, limit, reading, met, notMet, unread, more, knots);
+        return new Demand(name, sense, limit, reading, met, notMet, unread, more, missing, knots);
+    }
+
+    /** The same where the reading may be a part of the answer; a place that keeps to it there may still have a site. */
+    public Demand leavingOut(Function<Bed, String> what) {
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, what, knots);
     }
 
     /** The same at a speed [kn]. */
     public Demand at(double speed) {
-        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, OptionalDouble.of(speed));
+        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, OptionalDouble.of(speed));
     }
 
     /** Whether a site may be where the reading is as it is. */
     public boolean allows(Bed bed) {
-        double utilisation = utilisation(bed);
-        return utilisation <= 1 || Double.isNaN(utilisation) && unread == Unread.LEAVES_OPEN;
+        double shortfall = shortfall(bed);
+        return shortfall <= 0 || Double.isNaN(shortfall) && unread == Unread.LEAVES_OPEN;
     }
 
-    /** Demand over limit, or required over available; NaN when the reading cannot be taken. */
+    /** Demand over limit, or required over available; NaN when the reading cannot be taken, or is met only as far as it goes. */
     public double utilisation(Bed bed) {
-        double value = reading.applyAsDouble(bed);
+        double utilisation = utilisationOf(reading.applyAsDouble(bed));
+        return utilisation <= 1 && !missing.apply(bed).isEmpty() ? Double.NaN : utilisation;
+    }
+
+    /** Of a reading. */
+    public double utilisationOf(double value) {
         if (sense == Check.Sense.AT_MOST) {
             return Math.abs(value) / limit.value();
         }
@@ -76,11 +90,15 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     }
 
     /**
-     * By how much of the limit the reading misses it; 0 on the limit, negative when met. Unlike the
+     * By how much of the limit the reading, as far as it goes, misses it; 0 on the limit, negative when met. Unlike the
      * utilisation of a minimum it is linear in the reading, so its zero can be interpolated.
      */
     public double shortfall(Bed bed) {
-        double value = reading.applyAsDouble(bed);
+        return shortfallOf(reading.applyAsDouble(bed));
+    }
+
+    /** Of a reading. */
+    public double shortfallOf(double value) {
         return sense == Check.Sense.AT_MOST
             ? Math.abs(value) / limit.value() - 1 : 1 - value / limit.value();
     }
@@ -88,12 +106,16 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     /** The check of a place. */
     public Check check(Bed bed) {
         double value = reading.applyAsDouble(bed);
-        double utilisation = utilisation(bed);
+        double utilisation = utilisationOf(value);
+        String left = missing.apply(bed);
         if (Double.isNaN(utilisation)) {
-            String reason = detail.apply(bed);
+            String reason = left.isEmpty() ? detail.apply(bed) : left;
             return unmeasured(reason.isEmpty() ? "It could not be measured here." : reason);
         }
         boolean serves = utilisation <= 1;
+        if (serves && !left.isEmpty()) {
+            return unmeasured(with(with(left, "As far as it is known: " + met), detail.apply(bed)));
+        }
         double shown = sense == Check.Sense.AT_MOST ? Math.abs(value) : value;
         return new Check(name, sense, Double.isInfinite(value) ? Double.NaN : limit.measure().shown(shown),
             limit.measure().shown(limit.value()), limit.measure().unit(), utilisation,

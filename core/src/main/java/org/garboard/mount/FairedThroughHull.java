@@ -3,11 +3,12 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
-import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
 import org.garboard.mount.told.SupportAsked;
+import org.garboard.mount.water.CavitationAsked;
+import org.garboard.mount.water.FlowAsked;
 
 /** Below the skin: the body in a streamlined block, its face level athwartships, its stem square to the block's cut face. */
 public record FairedThroughHull() implements Mount {
@@ -49,7 +50,7 @@ public record FairedThroughHull() implements Mount {
         double tangent = Math.abs(Math.tan(bed.deadrise()));
         double least = Math.max(block.lowSide() + block.width() / 2 * tangent, body.height() + block.roof() + body.width() / 2 * tangent);
         double most = block.width() - block.width() / 2 * tangent;
-        double clear = FlowAsked.clearHeight(around, installation.limits(), bed.x(), bed.y());
+        double clear = FlowAsked.clearHeight(around.water().speeds(), installation.limits(), bed.x(), bed.y());
         return Double.isNaN(clear) ? least : Math.max(least, Math.min(most, clear));
     }
 
@@ -72,14 +73,15 @@ public record FairedThroughHull() implements Mount {
             + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())) + installation.backing()));
         demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
-        demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, new Footprint(block.length(), block.width(), 0), bed -> 0));
         demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, around, bed)));
+        demands.addAll(CavitationAsked.ofBlock(installation, around, bed -> faceHeight(installation, around, bed)));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
         settled.addAll(SkinAsked.settled(installation, around));
         settled.addAll(RoomAsked.open(around));
         settled.addAll(SupportAsked.open(around));

@@ -3,11 +3,12 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
-import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
 import org.garboard.mount.told.SupportAsked;
+import org.garboard.mount.water.CavitationAsked;
+import org.garboard.mount.water.FlowAsked;
 
 /** At the skin: the housing flush through the hull, beside the keel. */
 public record FlushThroughHull() implements Mount {
@@ -53,14 +54,15 @@ public record FlushThroughHull() implements Mount {
         demands.addAll(SkinAsked.ofHole(installation, around, bed -> installation.backing()));
         demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * body.height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
-        demands.addAll(FlowAsked.demands(installation, around, body.length() / 2, Bed::deadrise));
+        demands.addAll(FlowAsked.demands(installation, around, body.length() / 2, footprint(installation), Bed::deadrise));
         demands.addAll(FlowAsked.flush(installation, around));
+        demands.addAll(CavitationAsked.ofBead(installation, around));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
         settled.addAll(SkinAsked.settled(installation, around));
         settled.addAll(RoomAsked.open(around));
         settled.addAll(SupportAsked.open(around));

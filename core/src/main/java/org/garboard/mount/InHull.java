@@ -3,10 +3,10 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.TransducerDetails;
-import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
+import org.garboard.mount.water.FlowAsked;
 
 /** Inside: the element stands plumb in a bath that is bonded to solid skin, and sends through it. Nothing is cut. */
 public record InHull() implements Mount {
@@ -45,13 +45,14 @@ public record InHull() implements Mount {
         demands.addAll(SoundAsked.throughSkin(installation, around));
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation), 2 * installation.transducer().height(), limits));
-        demands.addAll(FlowAsked.demands(installation.with(TransducerDetails.UNTOLD), around, footprint(installation).length() / 2, bed -> 0));
+        demands.addAll(FlowAsked.demands(installation.with(TransducerDetails.UNTOLD), around, footprint(installation).length() / 2,
+            footprint(installation), bed -> 0));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE));
         settled.addAll(SoundAsked.settledInHull(installation, around));
         settled.addAll(RoomAsked.open(around));
         return settled;

@@ -3,11 +3,12 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
-import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
 import org.garboard.mount.told.SupportAsked;
+import org.garboard.mount.water.CavitationAsked;
+import org.garboard.mount.water.FlowAsked;
 
 /** In a recess athwart the keel. */
 public record KeelPocket() implements Mount {
@@ -86,14 +87,15 @@ public record KeelPocket() implements Mount {
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * height, limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
-        demands.addAll(FlowAsked.demands(installation, around, footprint(installation).length() / 2, bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, footprint(installation).length() / 2, footprint(installation), bed -> 0));
         demands.addAll(FlowAsked.flush(installation, around));
+        demands.addAll(cavitation(installation, around));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
         settled.addAll(SkinAsked.settled(installation, around));
         settled.add(OpenQuestion.STRUCTURE.check());
         settled.addAll(SupportAsked.open(around));
@@ -118,6 +120,14 @@ public record KeelPocket() implements Mount {
     @Override
     public String gains() {
         return "Room for a large face on the keel line, level, in the cleanest water, with no drag of its own.";
+    }
+
+    private List<Demand> cavitation(Installation installation, Surroundings around) {
+        double ratio = installation.pocket().rampRatio();
+        List<Demand> demands = new ArrayList<>(CavitationAsked.ofBead(installation, around));
+        demands.addAll(ratio > 0 ? CavitationAsked.ofRamp(installation, around, ratio, bed -> ramp(installation, bed.rise()))
+            : CavitationAsked.ofRecess(installation, around, bed -> faceDepth(installation, bed.rise())));
+        return demands;
     }
 
     private double faceDepth(Installation installation, double rise) {

@@ -6,7 +6,7 @@ import org.garboard.units.FixedDecimal;
 /**
  * The figure a check is held to.
  *
- * @param value in metres, radians, decibels, beams or knots
+ * @param value in metres, radians, decibels, beams, knots, or as a share of 1
  * @param measure how it is shown
  * @param source where it comes from
  */
@@ -14,7 +14,7 @@ public record Limit(double value, Measure measure, String source) {
 
     /** What is measured, and how it is shown to people. */
     public enum Measure {
-        LENGTH("mm", 1000), ANGLE("deg", 180 / Math.PI), DECIBELS("dB", 1), BEAMS("beams", 1), TIMES("times", 1), KNOTS("kn", 1);
+        LENGTH("mm", 1000), ANGLE("deg", 180 / Math.PI), DECIBELS("dB", 1), BEAMS("beams", 1), TIMES("times", 1), KNOTS("kn", 1), SHARE("%", 100);
 
         private final String unit;
         private final double scale;
@@ -55,6 +55,10 @@ public record Limit(double value, Measure measure, String source) {
 
     static Limit ofTimes(double times, String source) {
         return new Limit(times, Measure.TIMES, source);
+    }
+
+    static Limit ofShare(double share, String source) {
+        return new Limit(share, Measure.SHARE, source);
     }
 
     static Limit ofKnots(double knots, String source) {

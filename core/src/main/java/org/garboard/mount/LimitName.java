@@ -91,7 +91,20 @@ public enum LimitName {
         "our choice, because most of the slow water and the bubbles in it pass below a face where it runs at 0.9 of the outer speed")),
 
     ECHO_LOSS(Limit.ofDecibels(6,
-        "our choice, because 6 dB out and back leave seven tenths of the depth that is reached (40 log 0.71 = -6 dB)"));
+        "our choice, because 6 dB out and back leave seven tenths of the depth that is reached (40 log 0.71 = -6 dB)")),
+
+    JUDGED_FROM(Limit.ofKnots(8,
+        "our choice, because slower the layer is thick but quiet and nothing cavitates")),
+
+    WAKE_LEFT(Limit.ofShare(0.05,
+        "our choice: a twentieth of a wake is left where it is taken to have faded; half-angle 6 deg after Berger and White,"
+        + " arXiv 2010.05323 (abstract), for turbulent wedges; for bubbles behind strakes and fittings no source is known")),
+
+    SWEPT_DOWN(Limit.ofShare(0.05,
+        "our choice, because one line in twenty of the upper water is within what the tracing of lines is good for")),
+
+    CAVITATION_MARGIN(Limit.ofTimes(1.2,
+        "our choice, because roughness, waves and a yaw of 10 deg (which takes 1.15 of a 4:1 fairing's speed) come on top of a smooth form"));
 
     private final Limit own;
 

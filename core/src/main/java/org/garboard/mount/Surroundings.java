@@ -2,10 +2,11 @@ package org.garboard.mount;
 
 import java.util.List;
 import java.util.Optional;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Drive;
 import org.garboard.handling.Supports;
 import org.garboard.inside.LaidInside;
-import org.garboard.mount.told.WaterAtSpeed;
+import org.garboard.mount.water.BottomWater;
 import org.garboard.skin.HullSkin;
 
 /**
@@ -16,16 +17,18 @@ import org.garboard.skin.HullSkin;
  * @param inside what stands behind it
  * @param supports what she rests on or hangs from
  * @param drive what drives her
- * @param water along the bottom at each of her speeds, slowest first; empty where nothing is told of her running
+ * @param water along the bottom at each of her speeds
+ * @param bottom what is on it; empty where only places are asked about
  */
 public record Surroundings(double foot, Optional<HullSkin> skin, Optional<LaidInside> inside, Optional<Supports> supports,
-                           Optional<Drive> drive, List<WaterAtSpeed> water) {
+                           Optional<Drive> drive, BottomWater water, Optional<LaidBottom> bottom) {
     /** Where only the table is told. */
     public static final Surroundings UNTOLD = new Surroundings(Double.NaN, Optional.empty(), Optional.empty(), Optional.empty(),
-        Optional.empty(), List.of());
+        Optional.empty(), BottomWater.UNTOLD, Optional.empty());
 
-    public Surroundings {
-        water = List.copyOf(water);
+    /** Whether the job lists what is on the bottom, if only to say that nothing is. */
+    public boolean listed() {
+        return bottom.filter(laid -> laid.features().list() == BottomFeatures.FeatureList.GIVEN).isPresent();
     }
 
     /** Whether port and starboard are alike. */
@@ -36,6 +39,6 @@ public record Surroundings(double foot, Optional<HullSkin> skin, Optional<LaidIn
 
     /** The same with what drives her. */
     public Surroundings driven(Drive by) {
-        return new Surroundings(foot, skin, inside, supports, Optional.of(by), water);
+        return new Surroundings(foot, skin, inside, supports, Optional.of(by), water, bottom);
     }
 }

@@ -3,8 +3,8 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.mount.told.DriveAsked;
-import org.garboard.mount.told.FlowAsked;
 import org.garboard.mount.told.SoundAsked;
+import org.garboard.mount.water.FlowAsked;
 
 /**
  * Behind the transom: on a bracket, its face a little below the lower edge of the transom. The bracket sets it level, and it
@@ -45,13 +45,13 @@ public record TransomMount() implements Mount {
             CommonDemands.immersion(limits)));
         demands.addAll(DriveAsked.fromPropeller(installation, around));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
-        demands.addAll(FlowAsked.demands(installation, around, 0, bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));
         return demands;
     }
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(around, OpenQuestion.WET, OpenQuestion.WAKE));
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE));
         settled.addAll(DriveAsked.settled(around));
         return settled;
     }

@@ -174,6 +174,11 @@ final class KeelBed implements MeasuredBed {
     }
 
     @Override
+    public double highest() {
+        return seat.highest();
+    }
+
+    @Override
     public double rise() {
         return seat.rise();
     }

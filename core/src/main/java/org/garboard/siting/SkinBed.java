@@ -39,7 +39,7 @@ final class SkinBed implements MeasuredBed {
     private double toKnuckle;
     private double toEnds;
     private double toStep;
-    private double immersion;
+    private double highest;
     /** The rectangle round the footprint in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
     private int nearest;
@@ -181,7 +181,7 @@ final class SkinBed implements MeasuredBed {
 
     private void takeRooms() {
         BottomLines lines = ground.lines();
-        double highest = Double.NEGATIVE_INFINITY;
+        highest = Double.NEGATIVE_INFINITY;
         double foremost = Double.POSITIVE_INFINITY;
         double aftmost = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < off.length; k++) {
@@ -189,7 +189,6 @@ final class SkinBed implements MeasuredBed {
             foremost = px[k] < foremost ? px[k] : foremost;
             aftmost = px[k] > aftmost ? px[k] : aftmost;
         }
-        immersion = ground.draught() - highest;
         toStep = lines.toFirstStep(centreX, centreY) < 0 ? Double.NaN : Double.POSITIVE_INFINITY;
         for (int k = 0; k < off.length && !lines.steps().isEmpty(); k++) {
             toStep = Math.min(toStep, lines.toFirstStep(px[k], py[k]));
@@ -301,7 +300,12 @@ final class SkinBed implements MeasuredBed {
 
     @Override
     public double immersion() {
-        return immersion;
+        return ground.draught() - highest;
+    }
+
+    @Override
+    public double highest() {
+        return highest;
     }
 
     /** Asked of a seat athwart the keel only. */

@@ -71,11 +71,12 @@ final class Suitability {
         double sum = 0;
         for (int i = 0; i < asked.count(); i++) {
             Demand demand = asked.demand(i);
-            double lacking = demand.shortfall(bed);
+            double value = demand.reading().applyAsDouble(bed);
+            double lacking = demand.shortfallOf(value);
             if (Double.isNaN(lacking) && demand.unread() == Demand.Unread.LEAVES_OPEN) {
                 continue;
             }
-            most = Math.max(most, demand.utilisation(bed));
+            most = Math.max(most, demand.utilisationOf(value));
             worst = Math.max(worst, lacking);
             sum += Math.max(0, lacking);
         }

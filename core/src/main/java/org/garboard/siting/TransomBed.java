@@ -127,6 +127,11 @@ final class TransomBed implements MeasuredBed {
         return ground.draught() - highest;
     }
 
+    @Override
+    public double highest() {
+        return highest;
+    }
+
     /** Asked of a seat athwart the keel only. */
     @Override
     public double rise() {

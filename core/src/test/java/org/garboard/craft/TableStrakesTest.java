@@ -46,7 +46,8 @@ class TableStrakesTest {
     void exact_edgesPassThroughThePointsOfTheTable() {
         OffsetTable table = striped().table();
         assertEquals(List.of(), TableFaults.of(table));
-        List<LaidFeature> laid = BottomFeatures.on(Hull.faired(table), Optional.empty()).with(table).laid();
+        Hull hull = Hull.faired(table);
+        List<LaidFeature> laid = BottomFeatures.on(hull, Optional.empty()).with(table, hull).laid();
         assertEquals(List.of("Inner strake", "Outer strake"), laid.stream().map(LaidFeature::name).toList());
         List<Quad> cover = laid.get(0).cover();
         assertEquals(1, cover.get(0).x(0), 0);
@@ -60,6 +61,9 @@ class TableStrakesTest {
             }
         }
         assertEquals(3, met);
+        // the skin rises 1 in 5 over the breadth of a level ledge
+        assertEquals(0.06 / 5, laid.get(0).height().orElseThrow(), 1e-4);
+        assertEquals(0.07 / 5, laid.get(1).height().orElseThrow(), 1e-4);
     }
 
     /** Strakes are no lines of the skin: with them and without it is the same surface, their ends put no ripple into it. */

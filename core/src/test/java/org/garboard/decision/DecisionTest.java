@@ -21,6 +21,7 @@ import org.garboard.job.SitingRecord;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.Boats;
 import org.garboard.siting.Site;
 import org.garboard.siting.Siting;
@@ -46,7 +47,7 @@ class DecisionTest {
 
     /** Covers a rectangle of one side in plan. */
     private static LaidFeature over(String name, Sides sides, double fromX, double toX, double fromY, double toY) {
-        return new LaidFeature(name, "anode", sides, List.of(Quad.of(fromX, fromY, toX, fromY, toX, toY, fromX, toY)));
+        return new LaidFeature(name, "anode", sides, List.of(Quad.of(fromX, fromY, toX, fromY, toX, toY, fromX, toY)), Optional.empty());
     }
 
     private static Site place(SitingRecord record) {
@@ -56,17 +57,17 @@ class DecisionTest {
     @Test
     void law_aSingleTransducerGoesWhereTheSearchPutsIt() {
         Job job = small("one");
-        SitingRecord alone = Decision.of(WEDGE, List.of(job), BARE, 1).get(0);
-        assertEquals(Siting.search(WEDGE, job.sitingTask(WEDGE, BARE), 1), alone.sitings());
+        SitingRecord alone = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job), BARE, 1).get(0);
+        assertEquals(Siting.search(WEDGE, job.sitingTask(WEDGE, BARE, RunningWater.UNTOLD), 1), alone.sitings());
     }
 
     /** The first as if it were alone; the second clear of it by what a feature asks; each is told of the other; all checks met. */
     @Test
     void law_theSecondKeepsClearOfTheFirst() {
-        List<SitingRecord> both = Decision.of(WEDGE, List.of(small("one"), small("other")), BARE, 2);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one"), small("other")), BARE, 2);
         Site first = place(both.get(0));
         Site second = place(both.get(1));
-        Site alone = place(Decision.of(WEDGE, List.of(small("one")), BARE, 2).get(0));
+        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one")), BARE, 2).get(0));
         assertEquals(alone.x(), first.x());
         assertEquals(alone.y(), first.y());
         double apart = Math.max(Math.abs(first.x() - second.x()) - 0.10, Math.abs(first.y() - second.y()) - 0.08);
@@ -89,8 +90,8 @@ class DecisionTest {
             over("inside of A", Sides.STARBOARD, 4.65, 5.2, 0, 0.2), over("outside of A", Sides.STARBOARD, 4.65, 5.2, 0.6, 1),
             over("aft", Sides.STARBOARD, 5.2, 6, 0, 1)), FeatureList.GIVEN);
         Job large = job("large", 0.40, 0.28, 20);
-        assertTrue(place(Decision.of(WEDGE, List.of(small("small")), covered, 1).get(0)).x() > 4.65);
-        List<SitingRecord> both = Decision.of(WEDGE, List.of(small("small"), large), covered, 1);
+        assertTrue(place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small")), covered, 1).get(0)).x() > 4.65);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small"), large), covered, 1);
         assertTrue(place(both.get(0)).x() < 2.3, "small at " + place(both.get(0)).x());
         assertTrue(place(both.get(1)).x() > 4.65, "large at " + place(both.get(1)).x());
     }
@@ -98,10 +99,10 @@ class DecisionTest {
     /** One that finds no place anywhere moves nobody, and is told by itself with what it lacks. */
     @Test
     void law_oneWithoutAPlaceLeavesTheOthersAlone() {
-        List<SitingRecord> both = Decision.of(WEDGE, List.of(job("upright", 0.1, 0.08, 0), small("leaning")), BARE, 1);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job("upright", 0.1, 0.08, 0), small("leaning")), BARE, 1);
         assertTrue(both.get(0).advised().isEmpty());
         assertEquals("lean of the element", both.get(0).sitings().get(0).nearest().orElseThrow().governing().orElseThrow().name());
-        Site alone = place(Decision.of(WEDGE, List.of(small("leaning")), BARE, 1).get(0));
+        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("leaning")), BARE, 1).get(0));
         assertEquals(alone.x(), place(both.get(1)).x());
         assertEquals(alone.y(), place(both.get(1)).y());
     }
@@ -109,7 +110,7 @@ class DecisionTest {
     @Test
     void law_theAnswerDoesNotDependOnTheThreads() {
         List<Job> jobs = List.of(small("one"), small("two"), small("three"));
-        assertEquals(Decision.of(WEDGE, jobs, BARE, 1).stream().map(SitingRecord::sitings).toList(),
-            Decision.of(WEDGE, jobs, BARE, 3).stream().map(SitingRecord::sitings).toList());
+        assertEquals(Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE, 1).stream().map(SitingRecord::sitings).toList(),
+            Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE, 3).stream().map(SitingRecord::sitings).toList());
     }
 }

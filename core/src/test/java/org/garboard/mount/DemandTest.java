@@ -78,6 +78,21 @@ class DemandTest {
         }
     }
 
+    /** What is known in part refuses by that part, and is otherwise not known; a site may be there. */
+    @Test
+    void law_aKnownPartRefusesAndNeverPasses() {
+        for (double mm : new double[] {2, 3, 4}) {
+            Demand part = most(mm / 1000).leavingOut(bed -> "The other end is not known.");
+            boolean kept = mm <= 3;
+            assertEquals(kept ? Verdict.NOT_KNOWN : Verdict.NOT_MET, part.check(null).verdict());
+            assertEquals(kept, Double.isNaN(part.utilisation(null)));
+            assertEquals(kept, part.allows(null));
+            assertEquals(mm / 3 - 1, part.shortfall(null), 1e-12);
+        }
+        assertEquals("The other end is not known. As far as it is known: Good.", most(0.002).leavingOut(bed -> "The other end is not known.").check(null).sentence());
+        assertEquals(Verdict.MET, most(0.002).leavingOut(bed -> "").check(null).verdict());
+    }
+
     /** Met exactly where the shortfall is not above zero: regions and checks may not disagree. */
     @Test
     void law_shortfallAndUtilisationAgree() {
@@ -90,6 +105,6 @@ class DemandTest {
     @Test
     void badInput_aDemandNeedsALimit() {
         assertThrows(IllegalArgumentException.class, () -> new Demand("x", Check.Sense.YES_NO,
-            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> "", OptionalDouble.empty()));
+            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> "", bed -> "", OptionalDouble.empty()));
     }
 }

@@ -29,6 +29,7 @@ import org.garboard.mount.Mount;
 import org.garboard.mount.Surroundings;
 import org.garboard.mount.TransomMount;
 import org.garboard.mount.Verdict;
+import org.garboard.mount.water.BottomWater;
 import org.garboard.skin.HullSkin;
 import org.garboard.skin.Layup;
 import org.garboard.skin.SkinMaterial;
@@ -43,7 +44,7 @@ class ToldPlacesTest {
 
     private static Surroundings around(SkinMaterial material, Layup layup, Optional<LaidInside> inside, Optional<Supports> supports, Optional<Drive> drive) {
         return new Surroundings(HULL.foot(), Optional.of(new HullSkin(material, Optional.of(layup), List.of(), Optional.empty(), List.of())), inside,
-            supports, drive, List.of());
+            supports, drive, BottomWater.UNTOLD, Optional.empty());
     }
 
     private static Surroundings bare() {

@@ -19,6 +19,7 @@ import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.PlanPoint;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -114,7 +115,7 @@ final class CutCommand implements Callable<Integer> {
         PartFile.Origin origin = new PartFile.Origin(Version.number(), mount, at, source.file(), source.table().file());
         Garboard.of(spec).stage("cutting");
         try {
-            spec.commandLine().getOut().print(new String(part(origin, source.job(), hull), StandardCharsets.UTF_8));
+            spec.commandLine().getOut().print(new String(part(origin, source, hull), StandardCharsets.UTF_8));
             return Exit.DONE.code();
         } catch (CannotBeBuilt refusal) {
             spec.commandLine().getErr().println(mount.words() + " cannot be built: " + refusal.getMessage());
@@ -135,14 +136,16 @@ final class CutCommand implements Callable<Integer> {
         }
     }
 
-    private byte[] part(PartFile.Origin origin, Job job, Hull hull) throws CannotBeBuilt {
+    private byte[] part(PartFile.Origin origin, JobSource source, Hull hull) throws CannotBeBuilt {
+        Job job = source.job();
         if (mount instanceof KeelPocket) {
             return pocket(origin, job, hull);
         }
         FairingWish told = job.particulars().fairing();
         FairingWish wish = new FairingWish(told.planform(), told.slenderness(), height.isPresent() ? height : told.height(),
             told.trailingEdgeLower(), told.toe(), told.throughHull());
-        PartsAtSite parts = PartsAtSite.at(hull, job, wish, mount, at);
+        RunningWater running = mount instanceof FairedThroughHull ? source.running(hull, threads.count()) : RunningWater.UNTOLD;
+        PartsAtSite parts = PartsAtSite.at(hull, job, wish, running, mount, at);
         return PartFile.solids(origin, parts.made().solids(), parts.words());
     }
 

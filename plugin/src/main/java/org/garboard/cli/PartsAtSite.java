@@ -30,7 +30,8 @@ import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.InHull;
 import org.garboard.mount.Mount;
 import org.garboard.mount.TransomMount;
-import org.garboard.mount.told.FlowAsked;
+import org.garboard.mount.water.FlowAsked;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.MountSiting;
 import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Site;
@@ -43,26 +44,28 @@ final class PartsAtSite {
     private final Job job;
     private final BottomFeatures features;
     private final FairingWish fairing;
+    private final RunningWater running;
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
     private PartsMade made = new PartsMade.None();
 
-    private PartsAtSite(Hull hull, Job job, BottomFeatures features, FairingWish fairing) {
+    private PartsAtSite(Hull hull, Job job, BottomFeatures features, FairingWish fairing, RunningWater running) {
         this.hull = hull;
+        this.running = running;
         this.job = job;
         this.features = features;
         this.fairing = fairing;
     }
 
-    static PartsAtSite of(Hull hull, SitingRecord decided) {
-        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), decided.job().particulars().fairing());
+    static PartsAtSite of(Hull hull, SitingRecord decided, RunningWater running) {
+        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), decided.job().particulars().fairing(), running);
         decided.advised().ifPresent(parts::make);
         return parts;
     }
 
     /** The parts at any place, whether or not it serves; a fairing block as it is wished. */
-    static PartsAtSite at(Hull hull, Job job, FairingWish fairing, Mount mount, PlanPoint place) throws CannotBeBuilt {
-        PartsAtSite parts = new PartsAtSite(hull, job, BottomFeatures.on(hull, job.features()), fairing);
+    static PartsAtSite at(Hull hull, Job job, FairingWish fairing, RunningWater running, Mount mount, PlanPoint place) throws CannotBeBuilt {
+        PartsAtSite parts = new PartsAtSite(hull, job, BottomFeatures.on(hull, job.features()), fairing, running);
         parts.made = parts.made(mount, place);
         return parts;
     }
@@ -81,7 +84,7 @@ final class PartsAtSite {
             return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(place), place.x(), place.y()));
         }
         if (mount instanceof FairedThroughHull) {
-            double clear = FlowAsked.clearHeight(job.particulars().around(hull), job.particulars().limits(), place.x(), place.y());
+            double clear = FlowAsked.clearHeight(running.speeds(), job.particulars().limits(), place.x(), place.y());
             return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
                 place.x(), place.y()));
         }

@@ -89,7 +89,7 @@ final class ProbeCommand implements Callable<Integer> {
         out.flush();
         asked.stream().filter(place -> keel.filter(below -> below.isOver(place.x(), place.y())).isPresent())
             .forEach(place -> spec.commandLine().getErr().println(under(place, keel.orElseThrow())));
-        List<LaidFeature> strakes = BottomFeatures.NOT_LISTED.with(source.table()).laid();
+        List<LaidFeature> strakes = BottomFeatures.NOT_LISTED.with(source.table(), hull).laid();
         for (PlanPoint place : asked) {
             strakes.stream().filter(strake -> strake.covers(place.x(), place.y())).forEach(strake ->
                 spec.commandLine().getErr().println(at(place) + " lies under the " + strake.kind() + " \"" + strake.name()

@@ -21,6 +21,7 @@ import org.garboard.exchange.RecordSource;
 import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.RunningWater;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -67,13 +68,14 @@ final class RunCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Garboard.of(spec).stage("searching the bottom");
-        List<SitingRecord> all = Decision.of(hull, source.jobs(), source.features(hull), threads.count());
+        RunningWater running = source.running(hull, threads.count());
+        List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
         String origin = source.table().table().origin();
         Provenance provenance = new Provenance(Version.number(), source.table().file().sha256());
         Garboard.of(spec).stage("drawing the sheets");
         List<TransducerSet> sets = new ArrayList<>();
         for (SitingRecord decided : all) {
-            sets.add(TransducerSet.of(sets.size() + 1, decided, source.table().table(), hull, provenance));
+            sets.add(TransducerSet.of(sets.size() + 1, decided, source.table().table(), hull, running, provenance));
         }
         List<OutputFile> files = sets.stream().flatMap(set -> set.files().stream()).toList();
         List<SheetRefusal> refusals = sets.stream().flatMap(set -> set.refusals().stream()).toList();

@@ -19,6 +19,7 @@ import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.PlanPoint;
 import org.garboard.siting.Site;
 import org.garboard.siting.Siting;
@@ -78,7 +79,7 @@ final class SiteCommand implements Callable<Integer> {
 
     private Exit search(JobSource source, Hull hull) throws InputFault {
         Garboard.of(spec).stage("searching the bottom");
-        List<SitingRecord> all = Decision.of(hull, source.jobs(), source.features(hull), threads.count());
+        List<SitingRecord> all = Decision.of(hull, source.running(hull, threads.count()), source.jobs(), source.features(hull), threads.count());
         String origin = source.table().table().origin();
         PrintWriter out = spec.commandLine().getOut();
         List<String> answer = Answer.lines(all, origin);
@@ -107,9 +108,10 @@ final class SiteCommand implements Callable<Integer> {
     /** Of several transducers each is asked about with the others where they are advised. */
     private Exit check(JobSource source, Hull hull) throws InputFault {
         List<Job> jobs = source.jobs();
-        List<BottomFeatures> bottoms = Decision.bottoms(hull, jobs, source.features(hull), threads.count());
+        RunningWater running = source.running(hull, threads.count());
+        List<BottomFeatures> bottoms = Decision.bottoms(hull, running, jobs, source.features(hull), threads.count());
         List<List<Site>> places = IntStream.range(0, jobs.size()).mapToObj(k -> {
-            SitingTask task = jobs.get(k).sitingTask(hull, bottoms.get(k));
+            SitingTask task = jobs.get(k).sitingTask(hull, bottoms.get(k), running);
             return task.mounts().stream().map(mount -> Siting.at(hull, task, mount, at.x(), at.y())).toList();
         }).toList();
         PrintWriter out = spec.commandLine().getOut();

@@ -9,6 +9,7 @@ import org.garboard.drawing.sheets.SheetRefusal;
 import org.garboard.drawing.sheets.SheetSet;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.offsets.HullOffsets;
 
 /**
@@ -19,8 +20,8 @@ import org.garboard.offsets.HullOffsets;
 record TransducerSet(List<OutputFile> files, List<SheetRefusal> refusals, List<String> words) {
 
     /** @param number of the transducer in the job; the files of the second are called "2-sheet-1-siting.dxf" and so on */
-    static TransducerSet of(int number, SitingRecord decided, HullOffsets table, Hull hull, Provenance provenance) {
-        PartsAtSite parts = PartsAtSite.of(hull, decided);
+    static TransducerSet of(int number, SitingRecord decided, HullOffsets table, Hull hull, RunningWater running, Provenance provenance) {
+        PartsAtSite parts = PartsAtSite.of(hull, decided, running);
         DrawnSet set = SheetSet.draw(decided, table, hull, provenance, parts.made());
         String prefix = number == 1 ? "" : number + "-";
         List<OutputFile> files = new ArrayList<>();

@@ -14,7 +14,7 @@ class DemoJobsTest {
 
     @ParameterizedTest
     @CsvSource({"outboard-22,flush through-hull", "outboard-39,keel pocket", "stepped-38,flush through-hull",
-        "inboard-58,flush through-hull", "displacement-30,flush through-hull"})
+        "inboard-58,through-hull with fairing block", "displacement-30,flush through-hull"})
     void eachShowsItsOwnAnswer(String boat, String mount) {
         Shell shell = Shell.run("site", DEMO.resolve(boat).resolve("job.xml"));
         assertEquals(0, shell.code(), shell.err());

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cli.files.JobSource;
+import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.NamedDrawing;
 import org.garboard.drawing.sheets.Provenance;
@@ -19,6 +20,7 @@ import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.RunningWater;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -36,8 +38,9 @@ class DemoSheetsTest {
     void law_everySheetCanBeRead(String boat) throws Exception {
         JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"));
         Hull hull = source.table().hull(source.job().fit());
-        SitingRecord decided = SitingChain.decide(hull, source.job(), source.features(hull), 2);
-        PartsAtSite parts = PartsAtSite.of(hull, decided);
+        RunningWater running = source.running(hull, 2);
+        SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull), 2).get(0);
+        PartsAtSite parts = PartsAtSite.of(hull, decided, running);
         List<String> faults = new ArrayList<>();
         for (String lying : LYING) {
             Paper paper = Paper.valueOf(lying.split(" ")[0]);

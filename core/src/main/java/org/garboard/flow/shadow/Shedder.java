@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.Feature;
 import org.garboard.craft.Fitting;
@@ -45,30 +46,27 @@ public record Shedder(String name, Sheds sheds, Sides sides, List<Quad> cover, d
     }
 
     private static Sheds sheds(Feature feature) {
-        if (!(feature instanceof Fitting fitting)) {
-            return Sheds.STRAKE;
-        }
-        return switch (fitting.type()) {
+        return feature instanceof Fitting fitting ? sheds(fitting.type(), fitting.height()) : Sheds.STRAKE;
+    }
+
+    private static Sheds sheds(Fitting.Type type, Optional<Double> stands) {
+        return switch (type) {
             case PROPELLER -> Sheds.PROPELLER;
             case TUNNEL -> Sheds.TUNNEL;
             case SCOOP, SHAFT, STRUT, RUDDER, TRIM_TAB -> Sheds.PROUD;
             case INTAKE, ANODE, DRAIN, TRANSDUCER ->
-                fitting.height().filter(height -> height <= Sheds.FLUSH_HEIGHT).isPresent() ? Sheds.FLUSH : Sheds.PROUD;
+                stands.filter(height -> height <= Sheds.FLUSH_HEIGHT).isPresent() ? Sheds.FLUSH : Sheds.PROUD;
         };
     }
 
-    /**
-     * A feature as it is laid on the hull, a strake of the table say. How far it stands out is not told there, so that what may be
-     * flush is taken to stand out.
-     */
+    /** A feature as it is laid on the hull, a strake of the table say. A fitting whose height is not told is taken to stand out. */
     public static Shedder of(LaidFeature feature) {
-        Sheds sheds = feature.isPropeller() ? Sheds.PROPELLER
-            : feature.kind().equals(Fitting.Type.TUNNEL.words()) ? Sheds.TUNNEL
-            : Arrays.stream(Fitting.Type.values()).anyMatch(type -> type.words().equals(feature.kind())) ? Sheds.PROUD : Sheds.STRAKE;
         double widest = 0;
         for (Quad quad : feature.cover()) {
             widest = Math.max(widest, Math.max(Math.abs(quad.y(3) - quad.y(0)), Math.abs(quad.y(2) - quad.y(1))));
         }
+        Sheds sheds = Arrays.stream(Fitting.Type.values()).filter(type -> type.words().equals(feature.kind())).findFirst()
+            .map(type -> sheds(type, feature.height())).orElse(Sheds.STRAKE);
         return new Shedder(feature.name(), sheds, feature.sides(), feature.cover(), widest);
     }
 

@@ -97,9 +97,9 @@ class BracketCutTest {
     @Test
     void exact_beside() throws CannotBeBuilt {
         BottomFeatures features = new BottomFeatures(List.of(
-            new LaidFeature("Inner strake", "lifting strake", Sides.BOTH, List.of(Quad.of(2, 0.25, 5.9, 0.25, 5.9, 0.31, 2, 0.31))),
-            new LaidFeature("Tab", "trim tab", Sides.PORT, List.of(Quad.of(5.8, 0.5, 6, 0.5, 6, 0.8, 5.8, 0.8))),
-            new LaidFeature("Far strake", "lifting strake", Sides.BOTH, List.of(Quad.of(2, 0.4, 4, 0.4, 4, 0.5, 2, 0.5)))), FeatureList.GIVEN);
+            new LaidFeature("Inner strake", "lifting strake", Sides.BOTH, List.of(Quad.of(2, 0.25, 5.9, 0.25, 5.9, 0.31, 2, 0.31)), Optional.empty()),
+            new LaidFeature("Tab", "trim tab", Sides.PORT, List.of(Quad.of(5.8, 0.5, 6, 0.5, 6, 0.8, 5.8, 0.8)), Optional.empty()),
+            new LaidFeature("Far strake", "lifting strake", Sides.BOTH, List.of(Quad.of(2, 0.4, 4, 0.4, 4, 0.5, 2, 0.5)), Optional.empty())), FeatureList.GIVEN);
         Drive drive = new Drive(Drive.Kind.OUTBOARD, 1, Optional.empty(), Optional.empty(), Optional.empty());
         TransomBracket starboard = BracketCut.cut(Boats.prismaticV(20), BODY, WISH, features, Optional.of(drive), 0.4);
         assertEquals(1, starboard.beside().size());

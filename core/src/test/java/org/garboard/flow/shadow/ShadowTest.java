@@ -152,7 +152,7 @@ class ShadowTest {
         }
     }
 
-    /** As laid on the hull no height is told. */
+    /** As laid on the hull: kind, width and height come along. */
     @Test
     void law_laidFeaturesShedAsTheirKind() {
         Fitting tunnel = new Fitting("mouth", Fitting.Type.TUNNEL, Sides.BOTH, place(3, 0.4), 0.2, 0.1, Optional.of(0.0));
@@ -162,7 +162,8 @@ class ShadowTest {
         assertEquals(Sheds.PROPELLER, Shedder.of(screw.on(HULL)).sheds());
         Fitting drain = new Fitting("drain", Fitting.Type.DRAIN, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.of(0.0));
         assertEquals(Sheds.FLUSH, Shedder.of(drain, HULL).sheds());
-        assertEquals(Sheds.PROUD, Shedder.of(drain.on(HULL)).sheds());
+        assertEquals(Sheds.FLUSH, Shedder.of(drain.on(HULL)).sheds());
+        assertEquals(Sheds.PROUD, Shedder.of(new Fitting("drain", Fitting.Type.DRAIN, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.empty()).on(HULL)).sheds());
         Strake strake = new Strake("strake", Sides.BOTH, List.of(place(2, 0.7), place(6, 0.7)), 0.06, 0.03);
         assertEquals(Sheds.STRAKE, Shedder.of(strake.on(HULL)).sheds());
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.BottomFeatures.FeatureList;
 import org.garboard.craft.LaidFeature;
@@ -79,7 +80,7 @@ class SitingSheetTest {
             for (int i = 0; i < many; i++) {
                 double x = 4 + 0.8 * i;
                 Sides sides = Sides.values()[i % 3];
-                laid.add(new LaidFeature("Fitting " + i, "intake", sides, List.of(Quad.of(x, 0.5, x + 0.3, 0.5, x + 0.3, 0.7, x, 0.7))));
+                laid.add(new LaidFeature("Fitting " + i, "intake", sides, List.of(Quad.of(x, 0.5, x + 0.3, 0.5, x + 0.3, 0.7, x, 0.7)), Optional.empty()));
             }
             SitingRecord record = new SitingRecord(bare.job(), new BottomFeatures(laid, FeatureList.GIVEN), bare.sitings(),
                     bare.advised(), bare.pocket(), bare.refusal());

@@ -17,6 +17,7 @@ import org.garboard.exchange.JobReading;
 import org.garboard.exchange.RecordSource;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
+import org.garboard.mount.water.RunningWater;
 import org.garboard.units.FixedDecimal;
 
 /**
@@ -84,12 +85,17 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
         if (!off.isEmpty()) {
             throw new InputFault(off);
         }
-        return BottomFeatures.on(hull, job.features()).with(table.table());
+        return BottomFeatures.on(hull, job.features()).with(table.table(), hull);
     }
 
     /** What a record is made from. */
     public RecordSource recordSource(String programVersion, Hull hull) {
         return new RecordSource(programVersion, file, table.file(), hull, Keel.of(table.table(), hull));
+    }
+
+    /** How the boat runs; the same for all her transducers. */
+    public RunningWater running(Hull hull, int threads) {
+        return job().particulars().running(hull, Keel.of(table.table(), hull), threads);
     }
 
     /** The table's file; a link that leads out of the job's folder is not followed. */

@@ -1,0 +1,29 @@
+package org.garboard.mount.water;
+
+import org.garboard.flow.cavitation.Suction;
+import org.garboard.units.Angle;
+
+/** Suction on a fairing block by its height, tabled. Owns its array. */
+final class NoseSuction {
+    /** Yaw of the water that passes a block: our choice, as much as a boat makes leeway in a turn. */
+    private static final Angle YAW = Angle.ofDegrees(5);
+    /** Between two heights [m]. */
+    private static final double STEP = 0.005;
+    private static final int COUNT = 100;
+
+    private final double[] suction = new double[COUNT];
+
+    NoseSuction(double length, double width) {
+        for (int i = 0; i < COUNT; i++) {
+            Suction.Answer answer = new Suction.FairingNose(length, width, Math.max(1e-3, i * STEP), YAW).answer();
+            suction[i] = -((Suction.Coefficient) answer).least();
+        }
+    }
+
+    /** Least pressure coefficient without its sign, of a block so high [m]. */
+    double at(double height) {
+        double place = Math.max(0, Math.min(COUNT - 1.001, height / STEP));
+        int i = (int) place;
+        return suction[i] + (place - i) * (suction[i + 1] - suction[i]);
+    }
+}

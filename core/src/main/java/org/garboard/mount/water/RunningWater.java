@@ -1,0 +1,104 @@
+package org.garboard.mount.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.garboard.craft.LaidFeature;
+import org.garboard.flow.attitude.AtSpeed;
+import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.PlaningHull;
+import org.garboard.flow.doublebody.DoubleBody;
+import org.garboard.flow.doublebody.HullFlow;
+import org.garboard.flow.doublebody.MeshWish;
+import org.garboard.flow.doublebody.Stern;
+import org.garboard.flow.streams.HullStreams;
+import org.garboard.flow.streams.SweepDown;
+import org.garboard.flow.water.Water;
+import org.garboard.hull.Hull;
+
+/**
+ * How one boat runs at each of her speeds, and the streamlines along her afloat: what is the same whatever goes into her bottom, and
+ * dear to work out.
+ */
+public final class RunningWater {
+    /** Where nothing is told of her running. */
+    public static final RunningWater UNTOLD = new RunningWater(null, List.of(), List.of(), 1);
+    /** Depth of the upper water at the bow against the hull's draught: the larger end of 0.05 to 0.15, our choice. */
+    private static final double UPPER = 0.15;
+
+    private final Hull hull;
+    private final List<WaterAtSpeed> speeds;
+    private final List<Attitude.Floats> afloat;
+    private final int threads;
+    private Traced traced;
+
+    /** @param untraced why there are no streamlines; empty where there are */
+    private record Traced(Optional<HullStreams> streams, String untraced) {
+    }
+
+    private RunningWater(Hull hull, List<WaterAtSpeed> speeds, List<Attitude.Floats> afloat, int threads) {
+        this.hull = hull;
+        this.speeds = speeds;
+        this.afloat = afloat;
+        this.threads = threads;
+    }
+
+    /**
+     * @param profile every speed, slowest first
+     * @param threads to work with; the result does not depend on it
+     */
+    public static RunningWater of(Hull hull, Water water, List<AtSpeed> profile, int threads) {
+        return new RunningWater(hull, profile.stream().map(at -> WaterAtSpeed.of(hull, water, at)).toList(),
+            profile.stream().flatMap(at -> floats(at).stream()).toList(), threads);
+    }
+
+    /** At the middle of the band, or at the first end that is known. */
+    private static Optional<Attitude.Floats> floats(AtSpeed at) {
+        List<Attitude> all = new ArrayList<>(List.of(at.middle()));
+        at.ends().forEach(end -> all.add(end.attitude()));
+        return all.stream().filter(Attitude.Floats.class::isInstance).map(Attitude.Floats.class::cast).findFirst();
+    }
+
+    /** Slowest first; none where nothing is told of her running. */
+    public List<WaterAtSpeed> speeds() {
+        return speeds;
+    }
+
+    /** With what is on the bottom. */
+    public BottomWater over(List<LaidFeature> laid) {
+        if (speeds.isEmpty()) {
+            return BottomWater.UNTOLD;
+        }
+        List<WaterAtSpeed> planing = speeds.stream().filter(each -> !each.isUnknown() && !each.floats()).toList();
+        List<Wakes> wakes = new ArrayList<>(laid.isEmpty() ? List.of() : Wakes.planing(hull, laid, planing));
+        boolean neverPlanes = PlaningHull.unfit(hull).isPresent() || speeds.stream().allMatch(WaterAtSpeed::floats);
+        String words = speeds.stream().filter(WaterAtSpeed::floats).map(WaterAtSpeed::words).collect(Collectors.joining("; "));
+        if (words.isEmpty() || laid.isEmpty() && !neverPlanes) {
+            return new BottomWater(speeds, wakes, "", Optional.empty());
+        }
+        Traced along = traced();
+        if (along.streams().isEmpty()) {
+            return new BottomWater(speeds, wakes, "Not worked out, at " + words + ": " + along.untraced() + ".", Optional.empty());
+        }
+        HullStreams streams = along.streams().get();
+        if (!laid.isEmpty()) {
+            wakes.add(0, Wakes.afloat(hull, laid, words, streams));
+        }
+        return new BottomWater(speeds, wakes, "", neverPlanes ? Optional.of(SweepDown.of(streams, UPPER * fastest().draught())) : Optional.empty());
+    }
+
+    private Attitude.Floats fastest() {
+        return afloat.get(afloat.size() - 1);
+    }
+
+    /** Of the fastest speed afloat; the others float alike. */
+    private Traced traced() {
+        if (traced == null) {
+            DoubleBody body = DoubleBody.past(hull, fastest().afloat().hull().water(), MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN), threads);
+            traced = body instanceof HullFlow flow ? new Traced(Optional.of(new HullStreams(flow)), "")
+                : new Traced(Optional.empty(), ((DoubleBody.None) body).reason());
+        }
+        return traced;
+    }
+}

@@ -1,0 +1,146 @@
+package org.garboard.mount.water;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.garboard.craft.LaidFeature;
+import org.garboard.flow.shadow.AlongBottom;
+import org.garboard.flow.shadow.AlongStreams;
+import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.FlowLines;
+import org.garboard.flow.shadow.Shadow;
+import org.garboard.flow.shadow.ShadowCaster;
+import org.garboard.flow.shadow.Shedder;
+import org.garboard.flow.streams.HullStreams;
+import org.garboard.flow.underway.PlaningWater;
+import org.garboard.geometry.Quad;
+import org.garboard.hull.Hull;
+import org.garboard.units.Angle;
+import org.garboard.units.FixedDecimal;
+
+/**
+ * The wakes of all that is listed on the bottom, at those speeds at which they lie alike. Planing, the water runs straight aft, and
+ * what is dry at every end of the band throws none; afloat it runs along the streamlines of the middle of the band, which are taken
+ * to serve its ends too: our choice.
+ */
+public final class Wakes {
+    private final String speeds;
+    private final List<Shadow> shadows;
+    private final List<LaidFeature> throwers;
+    private final WakeRows judged;
+    private final WakeRows advisory;
+    private final WakeRows doubted;
+    private final List<LaidFeature> doubtful;
+
+    private Wakes(String speeds, Hull hull, List<Shadow> shadows, List<LaidFeature> throwers, List<Shadow> doubted,
+                  List<LaidFeature> doubtful) {
+        this.speeds = speeds;
+        this.shadows = shadows;
+        this.throwers = throwers;
+        this.judged = WakeRows.judged(shadows, hull.forwardEnd(), hull.afterEnd());
+        this.advisory = WakeRows.advisory(shadows, hull.forwardEnd(), hull.afterEnd());
+        this.doubted = WakeRows.judged(doubted, hull.forwardEnd(), hull.afterEnd());
+        this.doubtful = List.copyOf(doubtful);
+    }
+
+    /** Of a planing bottom: speeds at which the same features are wet go together. */
+    static List<Wakes> planing(Hull hull, List<LaidFeature> laid, List<WaterAtSpeed> speeds) {
+        if (speeds.isEmpty()) {
+            return List.of();
+        }
+        List<Cast> casts = casts(hull, laid, new AlongBottom(hull, Angle.ofDegrees(0)), PlaningWater.OUTBOARD);
+        Map<List<Wet>, List<String>> alike = new LinkedHashMap<>();
+        for (WaterAtSpeed water : speeds) {
+            alike.computeIfAbsent(laid.stream().map(feature -> wet(feature, water)).toList(), none -> new ArrayList<>()).add(water.words());
+        }
+        return alike.entrySet().stream().map(group -> {
+            List<Integer> wet = of(casts, group.getKey(), Wet.YES);
+            List<Integer> perhaps = of(casts, group.getKey(), Wet.PERHAPS);
+            return new Wakes(String.join("; ", group.getValue()), hull, shadows(casts, wet), features(laid, wet), shadows(casts, perhaps), features(laid, perhaps));
+        }).toList();
+    }
+
+    /** Whether water runs past a feature. */
+    private enum Wet {
+        YES,
+        NO,
+        /** At no end of the band that is known, but not all are. */
+        PERHAPS
+    }
+
+    private static List<Integer> of(List<Cast> casts, List<Wet> wet, Wet which) {
+        return IntStream.range(0, casts.size()).filter(i -> casts.get(i) instanceof Shadow && wet.get(i) == which).boxed().toList();
+    }
+
+    private static List<Shadow> shadows(List<Cast> casts, List<Integer> of) {
+        return of.stream().map(i -> (Shadow) casts.get(i)).toList();
+    }
+
+    private static List<LaidFeature> features(List<LaidFeature> laid, List<Integer> of) {
+        return of.stream().map(laid::get).toList();
+    }
+
+    private static Wet wet(LaidFeature feature, WaterAtSpeed water) {
+        boolean open = !water.missing().isEmpty();
+        for (int end = 0; end < water.ends(); end++) {
+            for (Quad quad : feature.cover()) {
+                for (int corner = 0; corner < Quad.CORNERS; corner++) {
+                    double run = water.end(end).run(quad.x(corner), quad.y(corner));
+                    if (run > 0) {
+                        return Wet.YES;
+                    }
+                    open |= Double.isNaN(run);
+                }
+            }
+        }
+        return open ? Wet.PERHAPS : Wet.NO;
+    }
+
+    /** Of a hull afloat. */
+    static Wakes afloat(Hull hull, List<LaidFeature> laid, String speeds, HullStreams streams) {
+        List<Cast> casts = casts(hull, laid, new AlongStreams(streams), 1);
+        List<Integer> thrown = IntStream.range(0, laid.size()).filter(i -> casts.get(i) instanceof Shadow).boxed().toList();
+        return new Wakes(speeds, hull, shadows(casts, thrown), features(laid, thrown), List.of(), List.of());
+    }
+
+    private static List<Cast> casts(Hull hull, List<LaidFeature> laid, FlowLines flow, double outboard) {
+        ShadowCaster caster = new ShadowCaster(hull, flow, outboard);
+        return laid.stream().map(feature -> caster.of(Shedder.of(feature))).toList();
+    }
+
+    /** "cruise, 24 kn; top, 28 kn". */
+    String speeds() {
+        return speeds;
+    }
+
+    /** How much is left of the strongest wake under a rectangle: 1 at what throws it, 0 outside all. */
+    double left(double x, double y, double length, double width) {
+        return judged.left(x, y, length, width);
+    }
+
+    /** What may or may not throw a wake that reaches a rectangle, a sentence; empty where nothing does. */
+    String doubt(double x, double y, double length, double width) {
+        int thrower = doubted.thrower(x, y, length, width);
+        return thrower < 0 ? "" : "Whether " + doubtful.get(thrower).kind() + " \"" + doubtful.get(thrower).name()
+            + "\" is wet is not known at every end of the band, and the place lies behind it.";
+    }
+
+    /** What throws the wake that reaches a rectangle, or whose advisory edge does, a sentence; empty where nothing does. */
+    String told(double x, double y, double length, double width) {
+        int thrower = judged.thrower(x, y, length, width);
+        if (thrower >= 0) {
+            return "It comes from " + named(thrower, x, y) + ".";
+        }
+        return Optional.of(advisory.thrower(x, y, length, width)).filter(near -> near >= 0)
+            .map(near -> "It lies within 10 deg of " + named(near, x, y) + ": look at it under way.").orElse("");
+    }
+
+    private String named(int thrower, double x, double y) {
+        LaidFeature feature = throwers.get(thrower);
+        return feature.kind() + " \"" + feature.name() + "\", " + FixedDecimal.format(shadows.get(thrower).runTo(x, y), 1)
+            + " m ahead along the water";
+    }
+}

@@ -1,0 +1,192 @@
+package org.garboard.mount.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.flow.attitude.AtSpeed;
+import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.layer.Layer;
+import org.garboard.flow.layer.LayerLaw;
+import org.garboard.flow.water.Water;
+import org.garboard.hull.Hull;
+import org.garboard.mount.Bed;
+import org.garboard.units.FixedDecimal;
+
+/** The water along the bottom at one speed, over the whole band of load and trim: what a search of the bottom reads off at every place. */
+public final class WaterAtSpeed {
+    private static final double KNOT = 1852 / 3600.0;
+
+    private final String name;
+    private final double knots;
+    private final double beam;
+    private final Water water;
+    private final EndOfBand[] known;
+    private final String missing;
+    private final String briefly;
+    private final LayerAlong[] thickness;
+    private final LayerAlong[] clear;
+
+    /** A reading of one end of the band at a place. */
+    interface Reading {
+        double at(int end, Bed bed);
+    }
+
+    private WaterAtSpeed(String name, double knots, double beam, double longest, Water water, List<EndOfBand> known, String missing) {
+        this.name = name;
+        this.knots = knots;
+        this.beam = beam;
+        this.water = water;
+        this.known = known.toArray(EndOfBand[]::new);
+        this.thickness = new LayerAlong[this.known.length];
+        this.clear = new LayerAlong[this.known.length];
+        for (int i = 0; i < this.known.length; i++) {
+            List<LayerLaw.Answer> layers = LayerAlong.layers(this.known[i].outer(), water, longest);
+            thickness[i] = LayerAlong.of(layers, Layer::thickness);
+            clear[i] = LayerAlong.of(layers, Layer::clearHeight);
+        }
+        this.missing = missing;
+        this.briefly = "Not known at every end of the band, as \"wet at " + words() + "\" tells.";
+    }
+
+    public static WaterAtSpeed of(Hull hull, Water water, AtSpeed at) {
+        List<EndOfBand> known = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        sort(hull, "at the mean load and trim", at.middle(), known, missing);
+        at.ends().forEach(end -> sort(hull, end.name(), end.attitude(), known, missing));
+        return new WaterAtSpeed(at.speed().name(), at.speed().knots(), 2 * hull.bottomEdge().y(hull.bottomEnd()),
+            hull.afterEnd() - hull.forwardEnd(), water, known, missing.isEmpty() ? "" : "Not worked out, " + String.join("; ", missing) + ".");
+    }
+
+    private static void sort(Hull hull, String name, Attitude attitude, List<EndOfBand> known, List<String> missing) {
+        if (attitude instanceof Attitude.NotKnown unknown) {
+            String reason = ": " + unknown.reason();
+            int same = missing.size() - 1;
+            if (same >= 0 && missing.get(same).endsWith(reason)) {
+                missing.set(same, missing.get(same).substring(0, missing.get(same).length() - reason.length()) + " and " + name + reason);
+            } else {
+                missing.add(name + reason);
+            }
+        } else {
+            known.add(EndOfBand.of(hull, name, attitude));
+        }
+    }
+
+    public double knots() {
+        return knots;
+    }
+
+    /** [m/s] */
+    double speed() {
+        return knots * KNOT;
+    }
+
+    /** "cruise, 25 kn". */
+    public String words() {
+        return name + ", " + FixedDecimal.format(knots, knots == Math.rint(knots) ? 0 : 1) + " kn";
+    }
+
+    /** Whether nothing is known at this speed, whatever load and trim. */
+    boolean isUnknown() {
+        return known.length == 0;
+    }
+
+    /** At which ends of the band nothing is known, and why; empty where all are. */
+    String missing() {
+        return missing;
+    }
+
+    /** Whether she floats at every end that is known. */
+    boolean floats() {
+        for (EndOfBand end : known) {
+            if (!end.floats()) {
+                return false;
+            }
+        }
+        return known.length > 0;
+    }
+
+    Water water() {
+        return water;
+    }
+
+    /** Of the bottom at its after end [m]. */
+    double beam() {
+        return beam;
+    }
+
+    int ends() {
+        return known.length;
+    }
+
+    EndOfBand end(int i) {
+        return known[i];
+    }
+
+    /** Thickness of the layer at a place, at an end that is known [m]; 0 where no water runs along the bottom. */
+    double thickness(int end, double x, double y) {
+        return grown(thickness, end, x, y);
+    }
+
+    /** Height that a face needs there to be clear of it [m]. */
+    double clearHeight(int end, double x, double y) {
+        return grown(clear, end, x, y);
+    }
+
+    private double grown(LayerAlong[] figure, int end, double x, double y) {
+        double run = known[end].run(x, y);
+        return run <= 0 ? 0 : figure[end].after(run);
+    }
+
+    /** Likewise, the most of the ends that are known. */
+    double clearHeight(double x, double y) {
+        double most = 0;
+        for (int i = 0; i < known.length; i++) {
+            double height = clearHeight(i, x, y);
+            most = height > most ? height : most;
+        }
+        return most;
+    }
+
+    /** The largest reading of the ends that have one; NaN where none has. */
+    double most(Reading reading, Bed bed) {
+        double most = Double.NaN;
+        for (int i = 0; i < known.length; i++) {
+            double value = reading.at(i, bed);
+            most = value > most || Double.isNaN(most) ? value : most;
+        }
+        return most;
+    }
+
+    /** The least, likewise. */
+    double least(Reading reading, Bed bed) {
+        double least = Double.NaN;
+        for (int i = 0; i < known.length; i++) {
+            double value = reading.at(i, bed);
+            least = value < least || Double.isNaN(least) ? value : least;
+        }
+        return least;
+    }
+
+    /** What the readings of a place leave out, a sentence; empty where they are the whole answer. */
+    String left(Reading reading, Bed bed) {
+        if (!missing.isEmpty()) {
+            return briefly;
+        }
+        for (int i = 0; i < known.length; i++) {
+            if (Double.isNaN(reading.at(i, bed))) {
+                String reason = known[i].reason(bed.x(), bed.y());
+                return reason.isEmpty() ? "No law tells it here, " + known[i].name() + "." : reason;
+            }
+        }
+        return "";
+    }
+
+    /** The end whose reading governs. */
+    EndOfBand governing(Reading reading, Bed bed, double worst) {
+        for (int i = 0; i < known.length; i++) {
+            if (reading.at(i, bed) == worst) {
+                return known[i];
+            }
+        }
+        return known[0];
+    }
+}
