@@ -30,7 +30,7 @@ final class FeetInchesEighths {
         int sign = first == '-' ? -1 : 1;
         String parts = first == '-' || first == '+' ? text.substring(1) : text;
         int sixteenth = 0;
-        if (parts.endsWith("+") || parts.matches(".*-.*-.*-")) {
+        if (parts.endsWith("+") || parts.endsWith("-") && parts.chars().filter(c -> c == '-').count() >= 3) {
             sixteenth = parts.endsWith("+") ? 1 : -1;
             parts = parts.substring(0, parts.length() - 1);
         }
