@@ -12,7 +12,7 @@ import org.garboard.lines.TapeRun;
 public record MarkedLength(Mark from, Mark to, Way way, TapeRun tape, Use use) {
     /** How the tape is held. */
     public enum Way {
-        ALONG_KEEL("along the keel line"), SQUARE("square to the centreline"), TIGHT("pulled tight");
+        ALONG_KEEL("along the keel line"), BESIDE_KEEL("straight, over the side of the keel"), SQUARE("square to the centreline"), TIGHT("pulled tight");
 
         private final String words;
 

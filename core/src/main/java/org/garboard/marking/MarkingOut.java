@@ -16,6 +16,8 @@ public record MarkingOut(Datum datum, List<Mark> marks, List<MarkedLength> lengt
         TRANSOM,
         /** The edge of a step on the centreline. */
         STEP,
+        /** The heel of the sternpost, where it is what the offsets are measured from. */
+        HEEL,
         /** Where the table ends; nothing shows it on the boat. */
         END_OF_TABLE
     }

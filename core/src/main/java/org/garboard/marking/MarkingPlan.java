@@ -8,11 +8,13 @@ import java.util.function.ToDoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.Pocket;
+import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Step;
 import org.garboard.lines.StretchedTape;
 import org.garboard.lines.TapeInPlane;
+import org.garboard.lines.TapeRun;
 import org.garboard.marking.MarkedLength.Use;
 import org.garboard.marking.MarkedLength.Way;
 import org.garboard.marking.MarkingOut.Datum;
@@ -32,6 +34,9 @@ public final class MarkingPlan {
     private static final double AT_END = 0.05;
     /** Marks nearer together are one [m]: our choice, as broad as a pencil's line. */
     private static final double ONE_MARK = 0.001;
+
+    /** The keel's after end is where offsets are measured from when it lies so near [m]: our choice, what a heel is rounded by. */
+    private static final double AT_HEEL = 0.02;
 
     private final Hull hull;
     private final HullOffsets table;
@@ -58,8 +63,9 @@ public final class MarkingPlan {
      */
     public static MarkingOut of(Hull hull, HullOffsets table, Vector3D place, double round) {
         MarkingPlan plan = new MarkingPlan(hull, table, place, round);
-        Datum datum = plan.datum();
-        if (hull.bottomEnd() - place.getX() < AT_END) {
+        boolean atEnd = hull.bottomEnd() - place.getX() < AT_END;
+        Datum datum = atEnd ? plan.datumOnKeelLine() : plan.datum();
+        if (atEnd) {
             plan.onAfterEnd(datum);
         } else {
             plan.offCentre(datum);
@@ -70,7 +76,7 @@ public final class MarkingPlan {
     /** The plan for a pocket athwart the keel and the corners of its opening. */
     public static MarkingOut of(Hull hull, HullOffsets table, Pocket pocket, double round) {
         MarkingPlan plan = new MarkingPlan(hull, table, pocket.site(), round);
-        Datum datum = plan.datum();
+        Datum datum = plan.datumOnKeelLine();
         plan.onKeel(datum, pocket);
         return new MarkingOut(datum, plan.marks, plan.lengths);
     }
@@ -83,7 +89,24 @@ public final class MarkingPlan {
         if (stepAbaft().isPresent()) {
             return Datum.STEP;
         }
-        return table.ends().transom().isPresent() ? Datum.TRANSOM : Datum.END_OF_TABLE;
+        if (table.ends().transom().isPresent()) {
+            return Datum.TRANSOM;
+        }
+        return heel().isPresent() ? Datum.HEEL : Datum.END_OF_TABLE;
+    }
+
+    /** Where all tapes from the datum lie on the keel line. */
+    private Datum datumOnKeelLine() {
+        Datum datum = datum();
+        return datum == Datum.HEEL ? Datum.END_OF_TABLE : datum;
+    }
+
+    /** The lower after corner of the keel on the place's side, where that is what the offsets are measured from. */
+    private Optional<Vector3D> heel() {
+        return Keel.of(table, hull).filter(keel -> table.isFromPlaceOfBoat())
+            .map(keel -> keel.section(keel.to()))
+            .filter(end -> Math.hypot(end.x(), end.z()) < AT_HEEL)
+            .map(end -> Vector3D.of(end.x(), side * end.halfSiding(), end.z()));
     }
 
     private double datumX() {
@@ -94,6 +117,7 @@ public final class MarkingPlan {
         return switch (datum) {
             case STEP -> "edge of the step (station " + stepAbaft().orElseThrow().name() + ") on the keel line";
             case TRANSOM -> "bottom corner of the transom on the keel line";
+            case HEEL -> table.origin() + ": lower after corner of the keel, on the side of the place";
             case END_OF_TABLE -> "after end of the " + table.word() + " (station "
                 + table.stations().get(table.stations().size() - 1).name() + ") on the keel line";
         };
@@ -143,6 +167,12 @@ public final class MarkingPlan {
         }
     }
 
+    /** Straight over the flat side of keel and deadwood, which hang below the keel line. */
+    private void besideKeel(Mark from, Mark to, Use use) {
+        double straight = from.place().distance(to.place());
+        lengths.add(new MarkedLength(from, to, Way.BESIDE_KEEL, new TapeRun(List.of(from.place(), to.place()), straight, 0, from.place()), use));
+    }
+
     /** Whole steps, not past the datum, the forward end or a step. */
     private double arm(double reach) {
         double room = Math.min(datumX() - place.getX(), place.getX() - hull.firstSection());
@@ -157,12 +187,16 @@ public final class MarkingPlan {
     private void offCentre(Datum datum) {
         double x = place.getX();
         double arm = arm(hull.girth(x, place.getY()));
-        Mark a = mark("A", datumWords(datum), onKeel(datumX()));
+        Mark a = mark("A", datumWords(datum), datum == Datum.HEEL ? heel().orElseThrow() : onKeel(datumX()));
         Mark b = mark("B", "on the keel line, abreast of the place", onKeel(x));
         Mark c = mark("C", "on the keel line, forward of B", onKeel(x - arm));
         Mark d = mark("D", "on the keel line, aft of B", onKeel(x + arm));
         Mark e = mark("E", "THE PLACE: centre of the hole", place);
-        alongKeel(a, b, Use.SETS);
+        if (datum == Datum.HEEL) {
+            besideKeel(a, b, Use.SETS);
+        } else {
+            alongKeel(a, b, Use.SETS);
+        }
         alongKeel(b, c, Use.SETS);
         alongKeel(b, d, Use.SETS);
         square(b, e, Use.SETS);

@@ -169,7 +169,7 @@ class ArchitectureTest {
     static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "solid", "skin", "flow.cavitation", "flow.water", "mount", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule markingTapesCutsOnTheHull = only("marking", "cutout", "mount", "lines", "hull", "offsets", "geometry", "units");
+    static final ArchRule markingTapesCutsOnTheHull = only("marking", "cutout", "mount", "lines", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule nothingInCoreKnowsWhatIsDecided = noClasses().that(not(resideInAnyPackage("org.garboard.decision..")))

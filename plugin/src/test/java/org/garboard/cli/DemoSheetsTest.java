@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cli.files.JobSource;
 import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.DrawnSet;
@@ -20,7 +21,11 @@ import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
+import org.garboard.marking.MarkedLength;
+import org.garboard.marking.MarkingOut;
+import org.garboard.marking.MarkingPlan;
 import org.garboard.mount.water.RunningWater;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -55,6 +60,21 @@ class DemoSheetsTest {
             sheets.forEach(sheet -> SvgLegibility.faults(sheet.content()).forEach(fault -> faults.add(where + sheet.fileName() + ": " + fault)));
         }
         assertEquals("", String.join("\n", faults));
+    }
+
+    /**
+     * A length from the heel to a point of the rabbet is the same as she stood blocked, tilted in both ways: there it follows
+     * from the numbers that were read, 2 m forward and 704 mm above the heel, as far to starboard within 2 mm.
+     */
+    @Test
+    void exact_takenOffBoatIsMarkedFromHerHeel() throws Exception {
+        JobSource source = JobSource.read(DEMO.resolve("displacement-30").resolve("job.xml"));
+        Hull hull = source.table().hull(source.job().fit());
+        MarkingOut plan = MarkingPlan.of(hull, source.table().table(), Vector3D.of(-2.0 - 0.704 * Math.sin(Math.toRadians(0.85)), 0.29, 0.8), 0.1);
+        assertEquals(MarkingOut.Datum.HEEL, plan.datum());
+        MarkedLength first = plan.lengths().get(0);
+        assertEquals(List.of("A", "B"), List.of(first.from().letter(), first.to().letter()));
+        assertEquals(Math.hypot(2.0, 0.704), first.metres(), 0.004);
     }
 
     static SitingRecord drawnAs(SitingRecord decided, Units units, Paper paper, Orientation orientation) {

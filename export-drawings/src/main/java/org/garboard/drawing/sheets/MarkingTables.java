@@ -75,7 +75,10 @@ final class MarkingTables {
                     + "Write it here: ____________________  " + settled());
         }
         steps.add("Snap the centreline along the keel with a string. A fair keel line is the datum for all marks on it.");
-        steps.add("Tape along the keel line from A; mark the others on it in the order of the table.");
+        steps.add(plan.datum() == Datum.HEEL
+                ? "B: from A tape straight over the flat side of deadwood and keel, to where the length meets the keel line, that is the rabbet. "
+                        + "Then tape along the keel line; mark the others on it in the order of the table."
+                : "Tape along the keel line from A; mark the others on it in the order of the table.");
         steps.add("Square the athwartships line by equal swings of the tape from C and D, not by a carpenter's square on curved skin.");
         steps.add("Then tape the lengths called CHECK, pulled tight over the skin from mark to mark. Off by more than Within: do it again. "
                 + "Off by Stop at or more: STOP, the boat is not as drawn; the place is NOT KNOWN.");

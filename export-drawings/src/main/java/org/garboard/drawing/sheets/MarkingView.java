@@ -134,7 +134,7 @@ final class MarkingView {
             if (points.get(points.size() - 1).distanceTo(last) > 1e-3) {
                 points.add(last);
             }
-            if (points.size() > 1 && length.way() != MarkedLength.Way.ALONG_KEEL) {
+            if (points.size() > 1 && length.way() != MarkedLength.Way.ALONG_KEEL && length.way() != MarkedLength.Way.BESIDE_KEEL) {
                 shown.add(Polyline.open(Layer.MARK, points));
             }
         }
