@@ -151,7 +151,7 @@ public final class Decision {
 
     private List<LaidFeature> laidBut(int k, List<SitingRecord> placed) {
         return IntStream.range(0, placed.size()).filter(other -> other != k)
-            .mapToObj(other -> Placed.of(hull, placed.get(other))).flatMap(Optional::stream).toList();
+            .mapToObj(other -> Placed.of(placed.get(other))).flatMap(Optional::stream).toList();
     }
 
     private static List<SitingRecord> with(List<SitingRecord> before, SitingRecord later) {

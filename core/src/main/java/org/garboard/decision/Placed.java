@@ -7,7 +7,6 @@ import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.cutout.Pocket;
 import org.garboard.geometry.Quad;
-import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.Footprint;
@@ -24,11 +23,11 @@ final class Placed {
     }
 
     /** What it covers in plan: the footprint, as if it lay level, which is a little more than it covers; a pocket with its ramps. */
-    static Optional<LaidFeature> of(Hull hull, SitingRecord decided) {
-        return decided.advised().map(siting -> siting.sites().get(0)).map(site -> of(hull, decided, site));
+    static Optional<LaidFeature> of(SitingRecord decided) {
+        return decided.advised().map(siting -> siting.sites().get(0)).map(site -> of(decided, site));
     }
 
-    private static LaidFeature of(Hull hull, SitingRecord decided, Site site) {
+    private static LaidFeature of(SitingRecord decided, Site site) {
         Installation installation = decided.job().installation();
         Footprint footprint = site.mount().footprint(installation);
         double ahead = footprint.length() / 2;

@@ -38,9 +38,10 @@ public final class Quad {
 
     /** Never more than {@link #gap}, and cheap: between the boxes round the two figures. */
     public double leastGap(double[] other) {
-        double x = Math.max(lowX - most(other, 0), least(other, 0) - highX);
-        double y = Math.max(lowY - most(other, 1), least(other, 1) - highY);
-        return Math.hypot(Math.max(0, x), Math.max(0, y));
+        double x = Math.max(0, Math.max(lowX - most(other, 0), least(other, 0) - highX));
+        double y = Math.max(0, Math.max(lowY - most(other, 1), least(other, 1) - highY));
+        // not hypot, which is many times dearer and keeps from overflow alone
+        return Math.sqrt(x * x + y * y);
     }
 
     private static double least(double[] a, int at) {

@@ -29,10 +29,11 @@ final class KeelBed implements MeasuredBed {
     private double toStep;
     /** Pocket and ramps in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
-    private int nearest;
+    private final Obstacles.Nearest nearest;
 
     private KeelBed(Ground ground, Mount mount, Installation installation, int samples) {
         this.ground = ground;
+        this.nearest = ground.obstacles().nearest();
         this.mount = mount;
         this.installation = installation;
         this.footprint = mount.footprint(installation);
@@ -84,7 +85,7 @@ final class KeelBed implements MeasuredBed {
             plan[2 * corner] = corner == 0 || corner == 3 ? x - reach : x + reach;
             plan[2 * corner + 1] = corner < 2 ? -footprint.width() / 2 : footprint.width() / 2;
         }
-        nearest = ground.obstacles().nearest(plan);
+        nearest.seek(plan);
     }
 
     /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
@@ -145,7 +146,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public double roomToFeature() {
-        return ground.obstacles().gap(nearest, plan);
+        return nearest.gap();
     }
 
     @Override
@@ -155,7 +156,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public Optional<LaidFeature> nearestFeature() {
-        return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
+        return nearest.feature();
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
@@ -48,28 +49,37 @@ final class Obstacles {
         return new Obstacles(features.laid().stream().filter(feature -> feature.sides().meets(sides)).toList(), features.laid());
     }
 
-    /** Index of the nearest to a footprint, the first of equals; -1 without any. */
-    int nearest(double[] footprint) {
-        int nearest = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < covers.length; i++) {
-            if (covers[i].leastGap(footprint) < least) {
-                double gap = covers[i].gap(footprint);
-                if (gap < least) {
-                    least = gap;
-                    nearest = i;
+    /** Which is the nearest to a footprint that is moved from place to place, and how far off it is. */
+    final class Nearest {
+        private int index = -1;
+        private double gap = Double.POSITIVE_INFINITY;
+
+        /** Of equals the first. The nearest of the place before is tried first: most others are then passed over by their boxes alone. */
+        void seek(double[] footprint) {
+            gap = index < 0 ? Double.POSITIVE_INFINITY : covers[index].gap(footprint);
+            int last = index;
+            for (int i = 0; i < covers.length; i++) {
+                if (i != last && covers[i].leastGap(footprint) <= gap) {
+                    double other = covers[i].gap(footprint);
+                    if (other < gap || other == gap && i < index) {
+                        gap = other;
+                        index = i;
+                    }
                 }
             }
         }
-        return nearest;
+
+        /** [m]; 0 under the footprint, infinite without any. */
+        double gap() {
+            return gap;
+        }
+
+        Optional<LaidFeature> feature() {
+            return index < 0 ? Optional.empty() : Optional.of(features[index]);
+        }
     }
 
-    /** Distance of an obstacle [m], 0 under the footprint; infinite without any. */
-    double gap(int obstacle, double[] footprint) {
-        return obstacle < 0 ? Double.POSITIVE_INFINITY : covers[obstacle].gap(footprint);
-    }
-
-    LaidFeature feature(int obstacle) {
-        return features[obstacle];
+    Nearest nearest() {
+        return new Nearest();
     }
 }

@@ -27,7 +27,8 @@ public final class Siting {
         return search(hull, task, GRID_STEP, threads);
     }
 
-    static List<MountSiting> search(Hull hull, SitingTask task, double step, int threads) {
+    /** @param step side of the grid's cells [m] */
+    public static List<MountSiting> search(Hull hull, SitingTask task, double step, int threads) {
         BottomSearch search = new BottomSearch(hull, task, step, threads);
         List<MountSiting> sitings = new ArrayList<>();
         for (Mount mount : task.mounts()) {

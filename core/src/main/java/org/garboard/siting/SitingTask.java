@@ -35,6 +35,11 @@ public record SitingTask(double draught, Installation installation, List<Mount> 
         this(draught, installation, mounts, mark, features, Surroundings.UNTOLD);
     }
 
+    /** The same with other ways in. */
+    public SitingTask by(List<Mount> others) {
+        return new SitingTask(draught, installation, others, mark, features, around);
+    }
+
     /** Whether what is told of port and starboard is alike for a mount. */
     boolean isSymmetrical(Mount mount) {
         return features.laid().stream().allMatch(feature -> feature.sides() == Sides.BOTH) && around.isSymmetrical()

@@ -42,10 +42,11 @@ final class SkinBed implements MeasuredBed {
     private double highest;
     /** The rectangle round the footprint in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
-    private int nearest;
+    private final Obstacles.Nearest nearest;
 
     private SkinBed(Ground ground, Lattice lattice, int fits) {
         this.ground = ground;
+        this.nearest = ground.obstacles().nearest();
         this.lattice = lattice;
         this.fits = fits;
         this.off = new double[lattice.size()];
@@ -209,7 +210,7 @@ final class SkinBed implements MeasuredBed {
             plan[2 * corner] = centreX + s * alongX + r * acrossX;
             plan[2 * corner + 1] = centreY + r * acrossY;
         }
-        nearest = ground.obstacles().nearest(plan);
+        nearest.seek(plan);
     }
 
     /** Least distance of the long edges from a line; negative where the line crosses the footprint. */
@@ -275,7 +276,7 @@ final class SkinBed implements MeasuredBed {
 
     @Override
     public double roomToFeature() {
-        return ground.obstacles().gap(nearest, plan);
+        return nearest.gap();
     }
 
     @Override
@@ -285,7 +286,7 @@ final class SkinBed implements MeasuredBed {
 
     @Override
     public Optional<LaidFeature> nearestFeature() {
-        return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
+        return nearest.feature();
     }
 
     @Override

@@ -16,10 +16,11 @@ final class TransomBed implements MeasuredBed {
     private double inner;
     private double outer;
     private double highest;
-    private int nearest;
+    private final Obstacles.Nearest nearest;
 
     TransomBed(Ground ground, Footprint footprint) {
         this.ground = ground;
+        this.nearest = ground.obstacles().nearest();
         this.footprint = footprint;
         this.edge = edge(ground.lines());
     }
@@ -45,7 +46,7 @@ final class TransomBed implements MeasuredBed {
             plan[2 * corner] = edge + (corner == 0 || corner == 3 ? -1 : 1) * footprint.length() / 2;
             plan[2 * corner + 1] = corner < 2 ? inner : outer;
         }
-        nearest = ground.obstacles().nearest(plan);
+        nearest.seek(plan);
         return true;
     }
 
@@ -98,7 +99,7 @@ final class TransomBed implements MeasuredBed {
 
     @Override
     public double roomToFeature() {
-        return ground.obstacles().gap(nearest, plan);
+        return nearest.gap();
     }
 
     @Override
@@ -108,7 +109,7 @@ final class TransomBed implements MeasuredBed {
 
     @Override
     public Optional<LaidFeature> nearestFeature() {
-        return nearest < 0 ? Optional.empty() : Optional.of(ground.obstacles().feature(nearest));
+        return nearest.feature();
     }
 
     /** It hangs on one of them. */
