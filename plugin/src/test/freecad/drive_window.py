@@ -34,6 +34,9 @@ def settle(seconds=0.6):
 
 
 def screen(name):
+    for dock in FreeCADGui.getMainWindow().findChildren(QtGui.QDockWidget):
+        if dock.objectName() in ("Report view", "Python console", "Selection view"):
+            dock.hide()
     settle()
     QtGui.QApplication.primaryScreen().grabWindow(0).save(os.path.join(SCREENS, name + ".png"))
 
@@ -91,8 +94,6 @@ class Drive:
         for dock in window.findChildren(QtGui.QDockWidget):
             if dock.objectName() in ("Combo View", "Model", "Tasks"):
                 window.resizeDocks([dock], [520], QtCore.Qt.Horizontal)
-            elif dock.objectName() in ("Report view", "Python console", "Selection view"):
-                dock.hide()
         folder = os.path.join(SCREENS, "outboard-22")
         shutil.rmtree(folder, ignore_errors=True)
         shutil.copytree(os.path.join(DEMO, "outboard-22"), folder)
@@ -158,6 +159,7 @@ class Drive:
         self.work("sites")
         check(panel.sites.rowCount() > 0 and panel.checks.rowCount() > 5, panel.said.toPlainText())
         screen("5-sites")
+        check(doc.getObject("Bottom").ViewObject.Coloring, "the bottom shows no colours")
         # a click on the bottom tells every check there
         FreeCADGui.Selection.clearSelection()
         FreeCADGui.Selection.addSelection(doc.Name, "Hull", "Face1", 5200.0, 250.0, 92.0)

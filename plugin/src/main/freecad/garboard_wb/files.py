@@ -81,6 +81,8 @@ class Region:
         self.side = element.get("side") or "both"
         self.outline = self._ring(element.find(RECORD + "outline"))
         self.holes = [self._ring(hole) for hole in element.findall(RECORD + "hole")]
+        xs, ys = zip(*self.outline)
+        self.least, self.most = (min(xs), min(ys)), (max(xs), max(ys))
 
     @staticmethod
     def _ring(element):
@@ -89,6 +91,8 @@ class Region:
     def holds(self, x, y):
         """Whether a place in plan, in metres, is in it: a region told for both sides is drawn to starboard."""
         y = abs(y) if self.side == "both" else y
+        if not (self.least[0] <= x <= self.most[0] and self.least[1] <= y <= self.most[1]):
+            return False
         return _within(self.outline, x, y) and not any(_within(hole, x, y) for hole in self.holes)
 
 

@@ -91,6 +91,7 @@ class Hull(_Proxy):
 
     PROPERTIES = (
         ("App::PropertyLink", "Boat", "Whose skin it is", SHOWN),
+        ("App::PropertyStringList", "Between", "Between which lines of the table each face lies, starboard first", READ_ONLY),
         ("App::PropertyString", "Answered", "", HIDDEN))
 
     def execute(self, obj):
@@ -103,6 +104,7 @@ class Hull(_Proxy):
     @staticmethod
     def take(obj, surface):
         obj.Shape = shapes.hull(surface)
+        obj.Between = 2 * ["%s, %s" % panel.lines for panel in surface.panels]
         obj.Answered = "\n".join(surface_words(obj.Boat, "-"))
 
 

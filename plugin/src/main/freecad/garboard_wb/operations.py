@@ -7,11 +7,14 @@ import tempfile
 
 import FreeCAD
 import Mesh
+import MeshPart
 import Part
 
 from garboard_wb import core, files, objects, shapes
 
 GREEN, GREY, AMBER = (0.25, 0.65, 0.35), (0.72, 0.74, 0.78), (0.90, 0.62, 0.15)
+# what is drawn on the bottom stands so far below it as to be seen [mm]; outlines below the colours
+SEEN = 5
 SPACINGS_MM = (500.0, 200.0, 200.0)
 
 
@@ -200,21 +203,24 @@ def find_sites(doc):
                 obj.Label = "Region for %s" % region.mount
                 wire = shapes.wires([points + points[:1]])
                 obj.Shape = Part.makeCompound([wire, shapes.mirrored(wire)]) if region.side == "both" else wire
+                obj.Placement.Base.z = -SEEN
                 made.addObject(obj)
                 _colour(obj, (0.05, 0.45, 0.15), width=3)
         places = objects.add(doc, "Part::FeaturePython", objects.Places, "Places", "Places")
         places.Boat, places.Answer, places.Record = boat, record.answer, text
         made.addObject(places)
+    if FreeCAD.GuiUp:
+        from garboard_wb import views
+        views.colour(doc)
     return record
 
 
 def _bottom(doc, made, hull, record):
-    """The lowest panel of each side as a mesh, coloured by whether a mount passes there every check that can be made."""
+    """The skin below the topsides as a mesh, coloured by whether a mount passes there every check that can be made."""
     facets, colours = [], []
-    for face in hull.Shape.Faces:
-        box = face.BoundBox
-        if box.ZMin > hull.Shape.BoundBox.ZMin + 0.6 * hull.Shape.BoundBox.ZLength:
-            continue
+    faces = list(zip(hull.Shape.Faces, hull.Between))
+    below = [face for face, lines in faces if not lines.lower().endswith(", sheer")] or [face for face, _ in faces]
+    for face in below:
         vertices, triangles = _grid(face)
         for triangle in triangles:
             facets.append([vertices[corner] for corner in triangle])
@@ -229,14 +235,12 @@ def _bottom(doc, made, hull, record):
     obj.addProperty("App::PropertyColorList", "VertexColors")
     obj.VertexColors = colours
     made.addObject(obj)
-    if FreeCAD.GuiUp:
-        obj.ViewObject.Coloring = True
 
 
-def _grid(face, along=90, across=14):
-    """Points of a face at even parameters, a hair outside the skin so that they are seen, and triangles between those on it."""
+def _grid(face, along=140, across=22):
+    """Points of a face at even parameters, a little below the skin so that they are seen, and triangles between those on it."""
     u1, u2, v1, v2 = face.ParameterRange
-    down = FreeCAD.Vector(0, 0, -2)
+    down = FreeCAD.Vector(0, 0, -SEEN / 2)
     vertices = [face.valueAt(u1 + (u2 - u1) * i / along, v1 + (v2 - v1) * k / across) + down
                 for i in range(along + 1) for k in range(across + 1)]
     triangles = []
@@ -245,7 +249,13 @@ def _grid(face, along=90, across=14):
             a = i * (across + 1) + k
             b, c, d = a + 1, a + across + 1, a + across + 2
             triangles += [(a, b, c), (b, d, c)]
-    return vertices, triangles
+    return vertices, [_outward(vertices, triangle) for triangle in triangles]
+
+
+def _outward(vertices, triangle):
+    """Seen from below against the clock, as light and shade want it."""
+    a, b, c = (vertices[corner] for corner in triangle)
+    return triangle if (b - a).cross(c - a).z < 0 else triangle[::-1]
 
 
 def check_place(doc, x, y):
@@ -295,8 +305,8 @@ def export(obj, path, deflection=1.0):
     part = os.path.join(os.path.dirname(os.path.abspath(path)), ".%s.%d%s" % (os.path.basename(path), os.getpid(), kind))
     try:
         if kind == ".stl":
-            # without a deflection 0.01 mm is taken, which on a whole hull fills the memory
-            obj.Shape.exportStl(part, deflection)
+            # Shape.exportStl leaves slivers at seams, and takes 0.01 mm unless told, which on a whole hull fills the memory
+            MeshPart.meshFromShape(Shape=obj.Shape, LinearDeflection=deflection, AngularDeflection=0.3, Relative=False).write(part)
         else:
             obj.Shape.exportStep(part)
         os.replace(part, path)

@@ -26,6 +26,7 @@ class Panel:
         self.doc = FreeCAD.ActiveDocument or FreeCAD.newDocument()
         self.request = None
         self.steps = None
+        self.box = None
         self.form = QtWidgets.QWidget()
         self.form.setWindowTitle(self.TITLE)
         self.layout = QtWidgets.QVBoxLayout(self.form)
@@ -151,10 +152,11 @@ class Panel:
         self.message(words)
 
     def message(self, words):
-        box = QtWidgets.QMessageBox(QtWidgets.QMessageBox.Warning, "Garboard", words, QtWidgets.QMessageBox.Ok, FreeCADGui.getMainWindow())
-        box.setAttribute(QtCore.Qt.WA_DeleteOnClose)
-        box.setModal(False)
-        box.show()
+        if self.box is not None:
+            self.box.close()
+        self.box = QtWidgets.QMessageBox(QtWidgets.QMessageBox.Warning, "Garboard", words, QtWidgets.QMessageBox.Ok, FreeCADGui.getMainWindow())
+        self.box.setModal(False)
+        self.box.show()
 
     def say(self, words):
         self.said.setPlainText(words)

@@ -246,8 +246,8 @@ def look(doc, below=False):
     if view is None or not hasattr(view, "viewAxonometric"):
         return
     if below:
-        # bow to the left, seen from under the bilge
-        view.setCameraOrientation(FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 120).Q)
+        # bow to the left, from below
+        view.setCameraOrientation(FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 150).Q)
     else:
         view.viewAxonometric()
     view.fitAll()

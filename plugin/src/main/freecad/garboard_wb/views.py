@@ -1,4 +1,7 @@
 """How our objects show in the tree and in the view."""
+import FreeCAD
+from PySide import QtCore
+
 from garboard_wb import paths
 
 ICONS = {"Boat": "open", "Hull": "hull", "Part": "place", "CutHull": "cut", "Places": "sites", "Sheets": "sheets"}
@@ -16,7 +19,10 @@ class View:
         return paths.icon(self.icon)
 
     def attach(self, obj):
-        pass
+        """A mesh shows its vertices' colours only when it is told once it stands; so also when a document is opened."""
+        if self.icon == "sites":
+            name = obj.Object.Document.Name
+            QtCore.QTimer.singleShot(0, lambda: colour(FreeCAD.listDocuments().get(name)))
 
     def dumps(self):
         return self.icon
@@ -26,6 +32,13 @@ class View:
 
     __getstate__ = dumps
     __setstate__ = loads
+
+
+def colour(doc):
+    for obj in doc.Objects if doc else ():
+        if hasattr(obj, "VertexColors"):
+            obj.ViewObject.Coloring = False
+            obj.ViewObject.Coloring = True
 
 
 def dress(obj, name):

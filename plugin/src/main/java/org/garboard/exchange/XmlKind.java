@@ -1,6 +1,14 @@
 package org.garboard.exchange;
 
+import jakarta.xml.bind.JAXBContext;
+import jakarta.xml.bind.JAXBException;
 import java.util.List;
+import javax.xml.XMLConstants;
+import javax.xml.transform.Source;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import javax.xml.validation.SchemaFactory;
+import org.xml.sax.SAXException;
 
 /** The kinds of XML file that are read, and what tells them apart. */
 enum XmlKind {
@@ -19,6 +27,8 @@ enum XmlKind {
     private final int mostBytes;
     private final String beans;
     private final String remedy;
+    private final Once<Schema> grammar = new Once<>(this::readSchemas);
+    private final Once<JAXBContext> context = new Once<>(this::bindBeans);
 
     XmlKind(String root, String namespace, String version, List<String> schemas, int mostBytes, String beans, String remedy) {
         this.root = root;
@@ -60,6 +70,37 @@ enum XmlKind {
     /** Package of the classes made from the schema. */
     String beans() {
         return beans;
+    }
+
+    /** What the schemas say, as a validator. */
+    Schema grammar() {
+        return grammar.get();
+    }
+
+    /** What binds elements to the beans. */
+    JAXBContext context() {
+        return context.get();
+    }
+
+    private Schema readSchemas() {
+        try {
+            SchemaFactory factory = SchemaFactory.newDefaultInstance();
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            return factory.newSchema(schemas.stream()
+                .map(schema -> new StreamSource(XmlKind.class.getResource(schema).toExternalForm()))
+                .toArray(Source[]::new));
+        } catch (SAXException e) {
+            throw new IllegalStateException("cannot set up the reading of " + root + " files", e);
+        }
+    }
+
+    private JAXBContext bindBeans() {
+        try {
+            return JAXBContext.newInstance(beans);
+        } catch (JAXBException e) {
+            throw new IllegalStateException("cannot bind " + beans, e);
+        }
     }
 
     /** What helps when the version is not known. */

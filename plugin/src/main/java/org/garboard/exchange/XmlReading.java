@@ -1,6 +1,5 @@
 package org.garboard.exchange;
 
-import jakarta.xml.bind.JAXBContext;
 import jakarta.xml.bind.JAXBException;
 import jakarta.xml.bind.Unmarshaller;
 import jakarta.xml.bind.UnmarshallerHandler;
@@ -14,10 +13,6 @@ import java.util.Optional;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
-import javax.xml.transform.Source;
-import javax.xml.transform.stream.StreamSource;
-import javax.xml.validation.Schema;
-import javax.xml.validation.SchemaFactory;
 import javax.xml.validation.ValidatorHandler;
 import org.garboard.exchange.SourceText.Position;
 import org.xml.sax.InputSource;
@@ -78,7 +73,7 @@ final class XmlReading {
         SchemaFaults found = new SchemaFaults(file, trail, new OptionalElements(kind));
         try {
             trail.setParent(parser());
-            ValidatorHandler validator = schema().newValidatorHandler();
+            ValidatorHandler validator = kind.grammar().newValidatorHandler();
             validator.setProperty(LOCALE, Locale.ROOT);
             validator.setErrorHandler(found);
             UnmarshallerHandler binding = binding();
@@ -119,18 +114,9 @@ final class XmlReading {
         }
     }
 
-    private Schema schema() throws SAXException {
-        SchemaFactory factory = SchemaFactory.newDefaultInstance();
-        factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-        factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-        return factory.newSchema(kind.schemas().stream()
-            .map(schema -> new StreamSource(XmlReading.class.getResource(schema).toExternalForm()))
-            .toArray(Source[]::new));
-    }
-
     private UnmarshallerHandler binding() {
         try {
-            Unmarshaller unmarshaller = JAXBContext.newInstance(kind.beans()).createUnmarshaller();
+            Unmarshaller unmarshaller = kind.context().createUnmarshaller();
             // validation has told what is wrong; binding need not say it again
             unmarshaller.setEventHandler(event -> true);
             return unmarshaller.getUnmarshallerHandler();

@@ -9,13 +9,25 @@ import org.glassfish.jaxb.runtime.marshaller.NamespacePrefixMapper;
 /** Writes a bound root element as a file: UTF-8, indented, the root's namespace without prefix. */
 final class XmlWriting {
 
+    /** Dear to make, and alike for every file of a kind. */
+    private static final ClassValue<JAXBContext> CONTEXTS = new ClassValue<>() {
+        @Override
+        protected JAXBContext computeValue(Class<?> root) {
+            try {
+                return JAXBContext.newInstance(root.getPackageName());
+            } catch (JAXBException e) {
+                throw new IllegalStateException("cannot bind " + root.getPackageName(), e);
+            }
+        }
+    };
+
     private XmlWriting() {
     }
 
     /** @param namespace the root's */
     static byte[] bytes(Object root, String namespace) {
         try {
-            Marshaller marshaller = JAXBContext.newInstance(root.getClass().getPackageName()).createMarshaller();
+            Marshaller marshaller = CONTEXTS.get(root.getClass()).createMarshaller();
             marshaller.setProperty(Marshaller.JAXB_FORMATTED_OUTPUT, Boolean.TRUE);
             marshaller.setProperty(Marshaller.JAXB_ENCODING, "UTF-8");
             marshaller.setProperty("org.glassfish.jaxb.namespacePrefixMapper", new Prefixes(namespace));
