@@ -15,6 +15,7 @@ AS_THE_JOB = -1.0
 POCKET = "keel-pocket"
 FLUSH = "flush-through-hull"
 BLOCK = "through-hull-with-fairing-block"
+LABELS = {POCKET: "Keel pocket", FLUSH: "Flush through-hull", BLOCK: "Fairing block", "in-hull": "In-hull bath", "transom-mount": "Transom bracket"}
 
 
 class _Proxy:
@@ -109,7 +110,7 @@ class Hull(_Proxy):
 
 
 class Fitted(_Proxy):
-    """A keel pocket, or the parts of a through-hull, at a place: change a property and it is worked out again by the core."""
+    """A keel pocket, or the parts of another mount, at a place: change a property and it is worked out again by the core."""
 
     PROPERTIES = (
         ("App::PropertyLink", "Boat", "Whose job it is of", SHOWN),
@@ -128,7 +129,7 @@ class Fitted(_Proxy):
         fresh = not hasattr(obj, "Mount")
         super().complete(obj)
         if fresh:
-            obj.Mount = [POCKET, FLUSH, BLOCK]
+            obj.Mount = list(LABELS)
             obj.Depth = obj.Height = obj.Ramp = AS_THE_JOB
 
     def execute(self, obj):

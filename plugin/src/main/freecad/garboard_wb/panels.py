@@ -149,7 +149,7 @@ class PartPanel(ListeningPanel):
 
     def fill(self):
         self.mount = QtWidgets.QComboBox()
-        self.mount.addItems([objects.POCKET, objects.FLUSH, objects.BLOCK])
+        self.mount.addItems(list(objects.LABELS))
         self.fields.addRow("Mount", self.mount)
         self.x = self.number("x aft", 0, -100000, 100000)
         self.y = self.number("y to starboard", 0, -20000, 20000)
@@ -161,7 +161,7 @@ class PartPanel(ListeningPanel):
         self.suggest()
 
     def suit(self, mount):
-        for box, mounts in ((self.y, (objects.FLUSH, objects.BLOCK)), (self.depth, (objects.POCKET,)),
+        for box, mounts in ((self.y, [each for each in objects.LABELS if each != objects.POCKET]), (self.depth, (objects.POCKET,)),
                             (self.ramp, (objects.POCKET,)), (self.height, (objects.BLOCK,))):
             box.setEnabled(mount in mounts)
 

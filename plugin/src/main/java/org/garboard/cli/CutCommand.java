@@ -15,7 +15,6 @@ import org.garboard.exchange.PartFile;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.mount.FairedThroughHull;
-import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
@@ -38,7 +37,7 @@ import picocli.CommandLine.Spec;
     customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--threads N]",
     description = {
         "Prints what is cut or made at one place, as XML (garboard-part.xsd): for a CAD program.",
-        "%nA keel pocket by its figures; the parts of a flush through-hull or of a fairing block as closed meshes. "
+        "%nA keel pocket by its figures; the parts of every other mount as closed meshes. "
             + "Whether the place serves is not asked here: garboard site JOB --at X,Y tells that. Ends with 4 where the part cannot be built.%n"})
 final class CutCommand implements Callable<Integer> {
     private static final double MOST_LENGTH = 2;
@@ -65,11 +64,12 @@ final class CutCommand implements Callable<Integer> {
     private Threads threads;
 
     @Option(names = "--mount", required = true, paramLabel = "WORD",
-        description = "keel-pocket, flush-through-hull or through-hull-with-fairing-block, whether or not the job lists it.")
+        description = "The way in, whether or not the job lists it: transom-mount, in-hull, flush-through-hull, "
+        + "through-hull-with-fairing-block or keel-pocket.")
     void setMount(String word) {
-        mount = Mount.ALL.stream().filter(each -> each.word().equals(word) && isCut(each)).findFirst()
+        mount = Mount.ALL.stream().filter(each -> each.word().equals(word)).findFirst()
             .orElseThrow(() -> new ParameterException(spec.commandLine(), "--mount is \"" + word + "\"; it must be one of "
-                + Mount.ALL.stream().filter(CutCommand::isCut).map(Mount::word).collect(Collectors.joining(", "))));
+                + Mount.ALL.stream().map(Mount::word).collect(Collectors.joining(", "))));
     }
 
     @Option(names = "--depth", paramLabel = "L", converter = MetresConverter.class,
@@ -101,10 +101,6 @@ final class CutCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), option + " is " + value + unit + "; it must be from " + least + " to " + most + unit);
         }
         return value;
-    }
-
-    private static boolean isCut(Mount mount) {
-        return mount instanceof KeelPocket || mount instanceof FlushThroughHull || mount instanceof FairedThroughHull;
     }
 
     @Override

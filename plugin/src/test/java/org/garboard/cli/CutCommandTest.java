@@ -77,7 +77,7 @@ class CutCommandTest {
 
     /** What the mesh encloses, by its own corners, is the volume that is told; every edge is passed once each way. */
     @ParameterizedTest
-    @CsvSource({"flush-through-hull", "through-hull-with-fairing-block"})
+    @CsvSource({"flush-through-hull", "through-hull-with-fairing-block", "in-hull"})
     void law_meshesAreClosed(String mount) throws Exception {
         NodeList solids = part(Shell.run("cut", job, "--mount", mount, "--at", "4,0.5")).getElementsByTagNameNS(PART, "solid");
         assertTrue(solids.getLength() > 0);
@@ -117,7 +117,7 @@ class CutCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--mount in-hull --at 4,0.2|--mount is \"in-hull\"; it must be one of flush-through-hull, through-hull-with-fairing-block, keel-pocket",
+        "--mount keel --at 4,0.2|--mount is \"keel\"; it must be one of transom-mount, in-hull, flush-through-hull, through-hull-with-fairing-block, keel-pocket",
         "--mount keel-pocket --at 4,0.2|--at is 4.0,0.2; a keel pocket lies on the centreline: write 4.0,0",
         "--mount flush-through-hull --at 4,0.2 --depth 1in|--depth, --ramp and --gap are of a keel pocket; leave them away with --mount flush-through-hull",
         "--mount keel-pocket --at 4,0 --height 1in|--height is of a fairing block; leave it away with --mount keel-pocket",
