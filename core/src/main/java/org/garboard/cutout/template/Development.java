@@ -2,7 +2,6 @@ package org.garboard.cutout.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.skin.AxisFrame;
@@ -73,22 +72,20 @@ public final class Development {
             laid.add(ring);
         }
         FlatNet onNet = new FlatNet(net, places);
+        Loop edge = flat.get(0);
         double x = frame.origin().getX();
         double y = frame.origin().getY();
-        List<Mark> cross = List.of(new Mark(Kind.FORE_AND_AFT, line(sprawl, onNet, x, y, 1, 0)), new Mark(Kind.STATION, line(sprawl, onNet, x, y, 0, 1)));
+        List<Mark> cross = List.of(new Mark(Kind.FORE_AND_AFT, line(sprawl, onNet, edge, x, y, 1, 0)), new Mark(Kind.STATION, line(sprawl, onNet, edge, x, y, 0, 1)));
         return new Development(laid, cross, stretch(skin, plan, laid.get(0)));
     }
 
     /** Where a plumb plane through the middle meets the skin, laid flat from edge to edge. */
-    private static List<FlatPoint> line(Sprawl sprawl, FlatNet net, double x, double y, int aft, int starboard) {
-        List<FlatPoint> line = new ArrayList<>(List.of(new FlatPoint(0, 0)));
+    private static List<FlatPoint> line(Sprawl sprawl, FlatNet net, Loop edge, double x, double y, int aft, int starboard) {
+        List<FlatPoint> line = new ArrayList<>(List.of(net.at(0, 0)));
         for (int end = -1; end <= 1; end += 2) {
-            for (int k = 1; k < MOST_PIECES && sprawl.layFlat(x + end * k * PIECE * aft, y + end * k * PIECE * starboard); k++) {
-                Optional<FlatPoint> at = net.at(sprawl.u(), sprawl.v());
-                if (at.isEmpty()) {
-                    break;
-                }
-                line.add(end < 0 ? 0 : line.size(), at.get());
+            for (int k = 1; k < MOST_PIECES && sprawl.layFlat(x + end * k * PIECE * aft, y + end * k * PIECE * starboard)
+                    && edge.holds(sprawl.u(), sprawl.v()); k++) {
+                line.add(end < 0 ? 0 : line.size(), net.at(sprawl.u(), sprawl.v()));
             }
         }
         return line;

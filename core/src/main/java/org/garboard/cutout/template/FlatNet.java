@@ -1,6 +1,5 @@
 package org.garboard.cutout.template;
 
-import java.util.Optional;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.solid.Fill;
 
@@ -8,8 +7,8 @@ import org.garboard.solid.Fill;
 record FlatNet(Fill net, double[] settled) {
     private static final double ROUNDING = 1e-9;
 
-    /** Where a place of the first lay goes; empty outside the net. */
-    Optional<FlatPoint> at(double u, double v) {
+    /** Where a place of the first lay goes; in a hole of the net it goes with the nearest of its points. */
+    FlatPoint at(double u, double v) {
         for (int t = 0; t < net.triangles(); t++) {
             int a = net.corner(t, 0);
             int b = net.corner(t, 1);
@@ -19,10 +18,21 @@ record FlatNet(Fill net, double[] settled) {
             double second = twice(net.u(a), net.v(a), u, v, net.u(c), net.v(c)) / whole;
             double third = 1 - first - second;
             if (first >= -ROUNDING && second >= -ROUNDING && third >= -ROUNDING) {
-                return Optional.of(new FlatPoint(u + shift(first, second, third, a, b, c, 0), v + shift(first, second, third, a, b, c, 1)));
+                return new FlatPoint(u + shift(first, second, third, a, b, c, 0), v + shift(first, second, third, a, b, c, 1));
             }
         }
-        return Optional.empty();
+        int near = nearest(u, v);
+        return new FlatPoint(u + moved(near, 0), v + moved(near, 1));
+    }
+
+    private int nearest(double u, double v) {
+        int nearest = 0;
+        for (int i = 1; i < net.points(); i++) {
+            if (Math.hypot(net.u(i) - u, net.v(i) - v) < Math.hypot(net.u(nearest) - u, net.v(nearest) - v)) {
+                nearest = i;
+            }
+        }
+        return nearest;
     }
 
     private double shift(double first, double second, double third, int a, int b, int c, int k) {

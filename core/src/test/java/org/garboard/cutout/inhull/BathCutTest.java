@@ -88,6 +88,18 @@ class BathCutTest {
         assertEquals(Template.Up.INSIDE, foot.up());
     }
 
+    /** On a V the line fore and aft runs along the template, the station's square to it. */
+    @Test
+    void exact_crossOnV() throws CannotBeBuilt {
+        Template foot = template(cut(Boats.prismaticV(20), 0.5), "bath-footprint");
+        for (FlatPoint place : foot.marks().get(0).line()) {
+            assertEquals(0, place.v(), 1e-8);
+        }
+        for (FlatPoint place : foot.marks().get(1).line()) {
+            assertEquals(0, place.u(), 1e-8);
+        }
+    }
+
     /** Inside a cylinder of radius R the skin is one of radius R - T: the footprint is its arcs. */
     @Test
     void exact_footprintInCylinder() throws CannotBeBuilt {

@@ -48,6 +48,28 @@ class DevelopmentTest {
         unrolls(FormSkin.plane(0.05, 0.4), 3, 0.5, p -> new double[] {p.dot(along), p.dot(across)});
     }
 
+    /**
+     * Plumb planes through the middle meet a plane z = a x + b y along (1, 0, a) and (0, 1, b): on the flat the station line crosses
+     * the other at acos(a b / sqrt((1 + a^2)(1 + b^2))), not square, and both reach from edge to edge over the hole.
+     */
+    @Test
+    void exact_crossOnAPlane() throws CannotBeBuilt {
+        double a = 0.3;
+        double b = 0.4;
+        Development flat = Development.of(AxisFrame.squareToSkin(FormSkin.plane(a, b), 3, 0.5), List.of(BODY, HOLE));
+        List<FlatPoint> along = flat.cross().get(0).line();
+        List<FlatPoint> station = flat.cross().get(1).line();
+        for (FlatPoint place : along) {
+            assertEquals(0, place.v(), 1e-9);
+        }
+        double angle = Math.acos(a * b / Math.sqrt((1 + a * a) * (1 + b * b)));
+        for (FlatPoint place : station) {
+            assertEquals(0, place.u() * Math.sin(angle) - place.v() * Math.cos(angle), 1e-9);
+        }
+        assertEquals(0.2, along.get(along.size() - 1).u() - along.get(0).u(), 0.01);
+        assertEquals(0.12 / Math.sin(angle), distance(station.get(0), station.get(station.size() - 1)), 0.01);
+    }
+
     @Test
     void exact_cylinder() throws CannotBeBuilt {
         double r = 0.7;

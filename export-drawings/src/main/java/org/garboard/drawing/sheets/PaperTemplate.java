@@ -4,26 +4,38 @@ import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.template.Template.Kind;
+import org.garboard.cutout.template.Template.Mark;
+import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
+import org.garboard.drawing.Text;
 import org.garboard.drawing.dxf.CutDrawing;
 import org.garboard.drawing.dxf.CutDrawing.Contour;
 import org.garboard.drawing.dxf.CutDrawing.Hole;
+import org.garboard.drawing.template.TemplateLay;
 import org.garboard.drawing.template.TemplateShape;
 import org.garboard.job.DrawingWish;
+import org.garboard.siting.Site;
+import org.garboard.units.FixedDecimal;
 
 /** Sheet 3: what is cut, with the marks of its cut file, to be printed at true size. */
 final class PaperTemplate {
     /** Chords of a hole's circle: of 60 mm across they stray 0.01 mm. */
     private static final int CHORDS = 120;
+    /** Less stretch goes unsaid [m]: it is printed as nothing. */
+    private static final double SHOWN = 5e-6;
+    /** Height of a letter [mm], and how far along its line it stands; our choice. */
+    private static final double LETTER = 3.5;
+    private static final double LETTERED = 0.85;
 
     private PaperTemplate() {
     }
 
     static TemplateShape of(SheetTask task, Pocket pocket) {
         CutOutline outline = CutOutline.of(pocket);
-        return shape(task, "pocket opening", PocketCutFile.of(pocket),
+        return shape(task, "pocket opening", TemplateLay.ON_HULL, PocketCutFile.of(pocket), List.of(),
                 List.of(checked(task, "length over all", outline.extents().width()),
                         checked(task, "width over all", outline.extents().height()),
                         checked(task, "diagonal, forward starboard to after port tick", outline.diagonalFromStarboard()),
@@ -32,13 +44,53 @@ final class PaperTemplate {
 
     static TemplateShape of(SheetTask task, Template template) {
         CutOutline outline = new CutOutline(CutOutline.flat(template.outline()));
-        return shape(task, template.name().replace('-', ' '), TemplateCutFile.drawing(template),
-                List.of(checked(task, "length over all", outline.extents().width()),
-                        checked(task, "width over all", outline.extents().height()),
-                        checked(task, "between the points farthest apart", 1000 * template.checkLength())));
+        List<String> checks = new ArrayList<>(List.of(checked(task, "length over all", outline.extents().width()),
+                checked(task, "width over all", outline.extents().height()),
+                checked(task, "between the points farthest apart", 1000 * template.checkLength())));
+        if (template.stretch() > SHOWN) {
+            checks.add("laid flat from skin that bends both ways it is out by at most " + FixedDecimal.format(1000 * template.stretch(), 2) + " mm");
+        }
+        List<Text> letters = new ArrayList<>();
+        for (Mark mark : template.marks()) {
+            String words = words(task, mark.kind());
+            if (!words.isEmpty()) {
+                String letter = String.valueOf((char) ('a' + letters.size()));
+                letters.add(letter(letter, TemplateCutFile.onPaper(template, mark)));
+                checks.add("line " + letter + ": " + words);
+            }
+        }
+        return shape(task, template.name().replace('-', ' '), lay(template), TemplateCutFile.drawing(template), letters, checks);
     }
 
-    private static TemplateShape shape(SheetTask task, String part, CutDrawing cut, List<String> checks) {
+    private static TemplateLay lay(Template template) {
+        return switch (template.up()) {
+            case INSIDE -> TemplateLay.IN_HULL;
+            case AFT -> TemplateLay.ON_TRANSOM;
+            case WALL -> TemplateLay.ROUND_WALL;
+            case OUTSIDE -> template.marks().stream().anyMatch(mark -> mark.kind() == Kind.STATION) ? TemplateLay.ON_HULL : TemplateLay.ON_BLANK;
+        };
+    }
+
+    private static String words(SheetTask task, Kind kind) {
+        Site site = task.record().advised().orElseThrow().sites().get(0);
+        return switch (kind) {
+            case SCRIBED -> "";
+            case FORE_AND_AFT -> "fore and aft, plumb over " + task.figures().length(Math.abs(site.y())) + (site.y() < 0 ? " to port" : " to starboard")
+                + " of the centreline";
+            case STATION -> "athwart, plumb over the station " + task.figures().length(task.fromAfterEnd(site.x())) + " forward of the " + task.afterEnd();
+            case TRANSOM_EDGE -> "lower edge of the transom";
+            case FACE_LEVEL -> "level of the transducer's face";
+            case PLUMB -> "plumb, through the middle";
+        };
+    }
+
+    /** Beside a line, short of its end. */
+    private static Text letter(String letter, List<Point> line) {
+        Point at = line.get((int) (LETTERED * (line.size() - 1)));
+        return Text.level(Layer.TEXT, letter, at.movedBy(1, 1), LETTER, Anchor.LEFT);
+    }
+
+    private static TemplateShape shape(SheetTask task, String part, TemplateLay lay, CutDrawing cut, List<Text> letters, List<String> checks) {
         DrawingWish wish = task.drawing();
         List<Line> strokes = new ArrayList<>();
         cut.strokes().forEach(stroke -> strokes.add(new Line(Layer.MARK, stroke.from(), stroke.to())));
@@ -52,9 +104,9 @@ final class PaperTemplate {
             }
             ring(round, strokes);
         }
-        return new TemplateShape("Template: " + part + ", " + task.boat(),
+        return new TemplateShape("Template: " + part + ", " + task.boat(), lay,
                 part + ", " + task.boat() + ", " + wish.number() + " sheet 3, revision " + wish.revision() + ", " + wish.date(),
-                cut.contours().get(0).corners(), strokes, checks);
+                cut.contours().get(0).corners(), strokes, letters, checks);
     }
 
     private static void ring(List<Point> corners, List<Line> strokes) {

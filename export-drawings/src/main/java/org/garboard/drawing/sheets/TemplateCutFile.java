@@ -31,8 +31,8 @@ public final class TemplateCutFile {
     private static final double BARB = 0.04;
     private static final double NOTCH = 0.05;
     private static final double TICK = 4;
-    /** Pieces into which a mark is parted to see which of them lie clear. */
-    private static final int PIECES = 200;
+    /** Pieces in which a mark is looked at to see where it lies clear [mm]. */
+    private static final double PIECE = 0.25;
 
     private final Template template;
     private final CutOutline outline;
@@ -77,6 +77,11 @@ public final class TemplateCutFile {
         return new CutDrawing(file.contours, file.holes, file.strokes);
     }
 
+    /** A line of it as it lies in the file [mm]. */
+    static List<Point> onPaper(Template template, Mark mark) {
+        return new TemplateCutFile(template).laid(mark.line());
+    }
+
     private List<Point> laid(List<FlatPoint> line) {
         return CutOutline.apart(line.stream().map(this::point).toList());
     }
@@ -116,21 +121,20 @@ public final class TemplateCutFile {
         template.marks().forEach(this::mark);
         if (template.marks().stream().allMatch(mark -> mark.kind() == Kind.SCRIBED)) {
             Box box = outline.extents();
-            clear(new Point(box.left(), 0), new Point(box.right(), 0));
-            clear(new Point(0, box.bottom()), new Point(0, box.top()));
+            clear(List.of(new Point(box.left(), 0), new Point(box.right(), 0)));
+            clear(List.of(new Point(0, box.bottom()), new Point(0, box.top())));
         }
     }
 
     /** What is scribed stands as it is; other lines only where nothing is cut. */
     private void mark(Mark mark) {
-        List<Point> line = CutOutline.apart(mark.line().stream().map(this::point).toList());
-        boolean closes = point(mark.line().get(0)).distanceTo(point(mark.line().get(mark.line().size() - 1))) < 1e-6;
-        for (int i = 0; i + 1 < line.size() + (closes ? 1 : 0); i++) {
-            Point from = line.get(i);
-            Point to = line.get((i + 1) % line.size());
-            if (mark.kind() == Kind.SCRIBED || isClear(from) && isClear(to)) {
-                strokes.add(new Stroke(CutLayer.MARK, from, to));
-            }
+        List<Point> line = mark.line().stream().map(this::point).toList();
+        if (mark.kind() != Kind.SCRIBED) {
+            clear(line);
+            return;
+        }
+        for (int i = 0; i + 1 < line.size(); i++) {
+            strokes.add(new Stroke(CutLayer.MARK, line.get(i), line.get(i + 1)));
         }
     }
 
@@ -184,29 +188,34 @@ public final class TemplateCutFile {
         strokes.add(new Stroke(CutLayer.MARK, other.towards(other.directionTo(one), CLEAR), other.towards(other.directionTo(one), CLEAR + TICK)));
     }
 
-    /** The parts of a line that lie inside the outline and clear of it and of all holes. */
-    private void clear(Point from, Point to) {
-        Point start = null;
-        Point last = null;
-        for (int i = 0; i <= PIECES; i++) {
-            double share = (double) i / PIECES;
-            Point at = new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
-            if (isClear(at)) {
-                start = start == null ? at : start;
-                last = at;
-            } else if (start != null) {
-                add(start, last);
-                start = null;
+    /** The parts of a line that lie inside the outline and clear of it and of all holes, but short bits. */
+    private void clear(List<Point> line) {
+        List<Point> run = new ArrayList<>();
+        for (int i = 0; i + 1 < line.size(); i++) {
+            Point from = line.get(i);
+            Point to = line.get(i + 1);
+            int pieces = Math.max(1, (int) Math.ceil(from.distanceTo(to) / PIECE));
+            for (int k = i == 0 ? 0 : 1; k <= pieces; k++) {
+                double share = (double) k / pieces;
+                Point at = new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+                if (!isClear(at)) {
+                    add(run);
+                    run.clear();
+                } else if (run.size() > 1 && k > 1) {
+                    run.set(run.size() - 1, at);
+                } else {
+                    run.add(at);
+                }
             }
         }
-        if (start != null) {
-            add(start, last);
-        }
+        add(run);
     }
 
-    private void add(Point from, Point to) {
-        if (from.distanceTo(to) > TICK) {
-            strokes.add(new Stroke(CutLayer.MARK, from, to));
+    private void add(List<Point> run) {
+        if (run.size() > 1 && run.get(0).distanceTo(run.get(run.size() - 1)) > TICK) {
+            for (int i = 0; i + 1 < run.size(); i++) {
+                strokes.add(new Stroke(CutLayer.MARK, run.get(i), run.get(i + 1)));
+            }
         }
     }
 

@@ -23,7 +23,6 @@ public final class TemplatePages {
     private static final double CROSS = 4;
     private static final String AT_FULL_SIZE = "Print at 100 % / Actual size; do not choose Fit or Shrink.";
     private static final String REJECT = "If 100 mm measures outside 99.8 to 100.2, or 4 in is not 4 in, DO NOT USE.";
-    private static final String SEEN = "OUTSIDE OF HULL, bow to the right, starboard up.";
 
     private final TemplateShape shape;
     private final TilePaper paper;
@@ -68,7 +67,7 @@ public final class TemplatePages {
         drawn.add(text(tile, beside, window.bottom() - 10, 5));
         drawn.add(text("True size 1:1, mm", beside, window.bottom() - 15, LETTERS));
         double y = paper.foot() + 7;
-        for (String line : List.of(AT_FULL_SIZE + " " + REJECT, SEEN + " Lay it on the outside, this side up.")) {
+        for (String line : List.of(AT_FULL_SIZE + " " + REJECT, shape.lay().seen() + " " + shape.lay().laid())) {
             double height = Math.min(LETTERS, 2.5);
             double width = paper.width() - 2 * x;
             while (LetterWidths.extent(line, height) > width && height > 1.8) {
@@ -92,6 +91,7 @@ public final class TemplatePages {
             Optional<Line> clipped = Clipped.of(line, tile.window());
             clipped.ifPresent(part -> drawn.add(part.movedBy(dx, dy)));
         }
+        shape.letters().stream().filter(letter -> tile.window().contains(letter.bounds())).forEach(letter -> drawn.add(letter.movedBy(dx, dy)));
         corners(window, drawn);
         neighbours(tile, window, drawn);
         return sheet(shape.title() + ", tile " + tile.name(), drawn);
@@ -177,8 +177,7 @@ public final class TemplatePages {
         steps.add("Then measure the joined sheet before use, each within 1 mm:");
         steps.addAll(shape.checks());
         steps.add("Paper moves by 1 to 3 mm in a metre with the damp (from memory): the tape decides, the template gives the shape.");
-        steps.add("Mark out first (sheet 2). Lay the template on the marks: its cross on the place, its arrow to the bow. " + SEEN
-                + " Not to be cut until the check measurements are signed.");
+        steps.add(shape.lay().step() + " " + shape.lay().seen() + " Not to be cut until the check measurements are signed.");
         return steps;
     }
 

@@ -4,20 +4,25 @@ import java.util.List;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
+import org.garboard.drawing.Text;
 
 /**
  * What a template shows, in its own frame.
  *
  * @param title of the file
+ * @param lay how it lies
  * @param heading boat, drawing, revision and date, on every page
  * @param outline to be cut, closed, the first corner not repeated
  * @param strokes other lines
+ * @param letters that name lines in the checks
  * @param checks what is measured across the joined tiles, a sentence each
  */
-public record TemplateShape(String title, String heading, List<Point> outline, List<Line> strokes, List<String> checks) {
+public record TemplateShape(String title, TemplateLay lay, String heading, List<Point> outline, List<Line> strokes, List<Text> letters,
+                            List<String> checks) {
     public TemplateShape {
         outline = List.copyOf(outline);
         strokes = List.copyOf(strokes);
+        letters = List.copyOf(letters);
         checks = List.copyOf(checks);
     }
 
