@@ -1,12 +1,15 @@
 package org.garboard.cutout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.statistics.Statistics;
 import org.garboard.craft.Transducer;
+import org.garboard.cutout.inhull.BathWish;
 import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.transom.BracketWish;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Boats;
 import org.garboard.skin.Layup;
@@ -57,7 +60,21 @@ final class AnyRequest {
         return new ThroughHullWish(lot.nextInt(8) == 0 ? Optional.empty() : Optional.of(skin), usual() ? from(0, 0.005) : Math.min(1, any()),
             usual() ? from(0.02, 0.05) : Math.min(1, any()), usual() ? from(0.01, 0.03) : Math.min(1, any()),
             lot.nextInt(3) == 0 ? OptionalDouble.of(usual() ? from(0.08, 0.15) : Math.min(1, any())) : OptionalDouble.empty(),
-            usual() ? from(5e-5, 3e-4) : Math.min(1, any()));
+            usual() ? from(5e-5, 3e-4) : Math.min(1, any())).sleeved(lot.nextInt(4) > 0 ? 0 : usual() ? 0.003 : Math.min(1, any()));
+    }
+
+    BathWish bath() {
+        return new BathWish(wish().skin(), usual() ? from(0.004, 0.012) : any(), Angle.ofDegrees(usual() ? from(5, 20) : from(-20, 60)),
+            usual() ? from(5e-5, 3e-4) : any());
+    }
+
+    BracketWish bracket() {
+        List<BracketWish.Screw> screws = new ArrayList<>();
+        for (int i = lot.nextInt(4); i > 0; i--) {
+            screws.add(new BracketWish.Screw(usual() ? from(-0.04, 0.04) : from(-2, 2), usual() ? from(0.07, 0.15) : from(-0.2, 2),
+                usual() ? from(0.003, 0.006) : any()));
+        }
+        return new BracketWish(usual() ? from(0, 0.02) : from(-0.1, 0.2), screws, usual() ? from(0.006, 0.02) : any(), usual() ? from(5e-5, 3e-4) : any());
     }
 
     double x() {

@@ -5,19 +5,25 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.fairing.Planform;
 import org.garboard.cutout.flush.FlushCut;
 import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.inhull.BathCut;
+import org.garboard.cutout.inhull.HullBath;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.transom.BracketCut;
+import org.garboard.cutout.transom.TransomBracket;
 import org.garboard.units.Angle;
 
 /** Whatever is asked, on whatever boat: sound solids and templates, or a refusal with a figure; never a broken mesh. */
@@ -49,6 +55,33 @@ class AnyRequestTest {
         } catch (CannotBeBuilt refusal) {
             speaks(refusal);
             any.tell("fairing", false);
+        }
+    }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    void law_bath(@ForAll long seed) {
+        AnyRequest any = new AnyRequest(seed);
+        try {
+            HullBath bath = BathCut.cut(any.hull, any.body(), any.bath(), any.x(), any.y());
+            sound(bath.solids(), bath.templates(), seed);
+            assertTrue(bath.litres() > 0 && bath.low() > 0 && bath.brim() > bath.level() - 1e-12 && bath.level() > bath.face(), bath.toString());
+            any.tell("bath", true);
+        } catch (CannotBeBuilt refusal) {
+            speaks(refusal);
+            any.tell("bath", false);
+        }
+    }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    void law_bracket(@ForAll long seed) {
+        AnyRequest any = new AnyRequest(seed);
+        try {
+            TransomBracket bracket = BracketCut.cut(any.hull, any.body(), any.bracket(), BottomFeatures.NOT_LISTED, Optional.empty(), any.y());
+            sound(bracket.solids(), bracket.templates(), seed);
+            any.tell("bracket", true);
+        } catch (CannotBeBuilt refusal) {
+            speaks(refusal);
+            any.tell("bracket", false);
         }
     }
 

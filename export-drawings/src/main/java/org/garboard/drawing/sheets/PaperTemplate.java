@@ -28,7 +28,7 @@ final class PaperTemplate {
     private static final double SHOWN = 5e-6;
     /** Height of a letter [mm], and how far along its line it stands; our choice. */
     private static final double LETTER = 3.5;
-    private static final double LETTERED = 0.85;
+    private static final double LETTERED = 0.94;
 
     private PaperTemplate() {
     }
@@ -86,7 +86,11 @@ final class PaperTemplate {
 
     /** Beside a line, short of its end. */
     private static Text letter(String letter, List<Point> line) {
-        Point at = line.get((int) (LETTERED * (line.size() - 1)));
+        double along = LETTERED * (line.size() - 1);
+        int before = (int) along;
+        Point from = line.get(before);
+        Point to = line.get(before + 1);
+        Point at = new Point(from.x() + (along - before) * (to.x() - from.x()), from.y() + (along - before) * (to.y() - from.y()));
         return Text.level(Layer.TEXT, letter, at.movedBy(1, 1), LETTER, Anchor.LEFT);
     }
 
