@@ -37,7 +37,12 @@ public final class LetterWidths {
 
     /** Extent of a line of text [mm] at a capital height [mm], reserve included. */
     public static double extent(String words, double capHeight) {
-        long thousandths = words.codePoints().mapToLong(LetterWidths::advance).sum();
+        long thousandths = 0;
+        int letter;
+        for (int i = 0; i < words.length(); i += Character.charCount(letter)) {
+            letter = words.codePointAt(i);
+            thousandths += advance(letter);
+        }
         return thousandths / 1000.0 * capHeight / CAP_HEIGHT * RESERVE;
     }
 

@@ -77,7 +77,8 @@ final class RunCommand implements Callable<Integer> {
         for (SitingRecord decided : all) {
             sets.add(TransducerSet.of(sets.size() + 1, decided, source.table().table(), hull, running, provenance));
         }
-        List<OutputFile> files = sets.stream().flatMap(set -> set.files().stream()).toList();
+        List<OutputFile> files = new ArrayList<>(sets.stream().flatMap(set -> set.files().stream()).toList());
+        files.add(source.table().copy());
         List<SheetRefusal> refusals = sets.stream().flatMap(set -> set.refusals().stream()).toList();
         List<ToldDecision> told = new ArrayList<>();
         List<String> said = new ArrayList<>();

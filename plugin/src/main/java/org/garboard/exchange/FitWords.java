@@ -14,6 +14,11 @@ final class FitWords {
         return word == TableFit.EXACT ? Fit.EXACT : Fit.WITHIN_ROUNDING;
     }
 
+    /** The record's word. */
+    static Fit fit(String word) {
+        return fit(TableFit.fromValue(word));
+    }
+
     static String word(Fit fit) {
         return switch (fit) {
             case WITHIN_ROUNDING -> TableFit.WITHIN_ROUNDING.value();

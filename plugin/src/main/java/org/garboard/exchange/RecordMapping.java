@@ -75,7 +75,7 @@ final class RecordMapping {
         return bean;
     }
 
-    private static File file(FileHash hash) {
+    static File file(FileHash hash) {
         File bean = new File();
         bean.setName(hash.name());
         bean.setSha256(hash.sha256());
@@ -138,7 +138,7 @@ final class RecordMapping {
         return bean;
     }
 
-    private static XMLGregorianCalendar date(String iso) {
+    static XMLGregorianCalendar date(String iso) {
         return DatatypeFactory.newDefaultInstance().newXMLGregorianCalendar(iso);
     }
 

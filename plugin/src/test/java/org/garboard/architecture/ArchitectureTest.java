@@ -20,8 +20,9 @@ class ArchitectureTest {
         "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
         "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
-        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job..", "org.garboard.decision.."};
-    static final String[] IMPORT = {"org.garboard.tablefile.."};
+        "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job..", "org.garboard.decision..",
+        "org.garboard.survey..", "org.garboard.revision.."};
+    static final String[] IMPORT = {"org.garboard.tablefile..", "org.garboard.findingsfile.."};
     static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange..", "org.garboard.session.."};
     static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers..",
@@ -174,6 +175,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule nothingInCoreKnowsWhatIsDecided = noClasses().that(not(resideInAnyPackage("org.garboard.decision..")))
         .and().resideInAnyPackage(CORE).should().dependOnClassesThat().resideInAnyPackage("org.garboard.decision..");
+
+    @ArchTest
+    static final ArchRule surveysAreLaidOnTheHull = only("survey", "craft", "hull", "offsets", "geometry", "units");
 
     /** A package of core that knows only these others of ours. */
     static ArchRule only(String subject, String... known) {

@@ -54,7 +54,7 @@ final class HalfBreadthPlan {
         for (GridLine waterline : lines.grid().waterlines()) {
             curve(Layer.FORM, waterline.words(), lines.hull().waterline(waterline.at(), chord), this::place);
         }
-        shown.addAll(lines.paper().stepsInPlan(this::place));
+        shown.addAll(lines.paper().stepsInPlan(Layer.HULL, this::place));
         if (lines.hull().endsSquare()) {
             ending(lines.hull().afterEnd());
         } else {

@@ -3,12 +3,14 @@ package org.garboard.drawing.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -43,7 +45,7 @@ public final class SheetPdf {
             for (Sheet sheet : sheets) {
                 PDPage page = page(document, sheet, font);
                 drawn.update(page.getContents().readAllBytes());
-                bookmarks.addLast(bookmark(sheet, page));
+                bookmarks.addLast(bookmark(sheet.title(), page));
             }
             document.getDocumentCatalog().setDocumentOutline(bookmarks);
             document.setDocumentId(drawn.getValue());
@@ -55,9 +57,52 @@ public final class SheetPdf {
         return out.toByteArray();
     }
 
-    private static PDOutlineItem bookmark(Sheet sheet, PDPage page) {
+    /**
+     * A file that was written here, with other sheets behind some of its own.
+     *
+     * @param kept how many of its pages stay, from the first; the others and their bookmarks are left out
+     */
+    public static byte[] append(byte[] earlier, int kept, List<Sheet> sheets) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (PDDocument document = Loader.loadPDF(earlier)) {
+            PDDocumentOutline bookmarks = new PDDocumentOutline();
+            List<String> titles = new ArrayList<>();
+            document.getDocumentCatalog().getDocumentOutline().children().forEach(bookmark -> titles.add(bookmark.getTitle()));
+            while (document.getNumberOfPages() > kept) {
+                document.removePage(document.getNumberOfPages() - 1);
+            }
+            for (int page = 0; page < kept; page++) {
+                bookmarks.addLast(bookmark(titles.get(page), document.getPage(page)));
+            }
+            PDFont font = Face.embeddedIn(document);
+            CRC32 drawn = new CRC32();
+            drawn.update(earlier);
+            for (Sheet sheet : sheets) {
+                PDPage page = page(document, sheet, font);
+                drawn.update(page.getContents().readAllBytes());
+                bookmarks.addLast(bookmark(sheet.title(), page));
+            }
+            document.getDocumentCatalog().setDocumentOutline(bookmarks);
+            document.setDocumentId(drawn.getValue());
+            document.save(out, CompressParameters.NO_COMPRESSION);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return out.toByteArray();
+    }
+
+    /** How many pages a file has that was written here. */
+    public static int pages(byte[] earlier) {
+        try (PDDocument document = Loader.loadPDF(earlier)) {
+            return document.getNumberOfPages();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static PDOutlineItem bookmark(String title, PDPage page) {
         PDOutlineItem bookmark = new PDOutlineItem();
-        bookmark.setTitle(sheet.title());
+        bookmark.setTitle(title);
         PDPageFitDestination whole = new PDPageFitDestination();
         whole.setPage(page);
         bookmark.setDestination(whole);

@@ -2,22 +2,16 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
-import org.garboard.drawing.Leader;
-import org.garboard.drawing.LetterWidths;
-import org.garboard.drawing.Line;
 import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
-import org.garboard.hull.HullLine;
 import org.garboard.offsets.Station;
 import org.garboard.siting.Site;
 
@@ -57,64 +51,14 @@ final class BottomPlanView {
     }
 
     private View with(List<MarkedSite> sites) {
-        hullLines();
+        shown.addAll(HullBelow.of(hull, task.table(), paper, 1.5 * lettering.figures()));
         shown.addAll(RegionHatch.below(task.record().sitings(), paper));
         shown.addAll(features.shown());
-        directions();
+        shown.addAll(HullBelow.directions(paper, features.afterEnd(), halfBeam, lettering.figures()));
         balloons(sites);
         sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(this::distances);
         shown.addAll(features.listed(0, View.around("so far", shown).frame().bottom() - 2 * lettering.figures()));
         return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", shown, lettering, 0);
-    }
-
-    private void hullLines() {
-        for (HullLine line : hull.lines().subList(1, hull.lines().size())) {
-            shown.addAll(paper.below(line, 1));
-            shown.addAll(paper.below(line, -1));
-        }
-        shown.addAll(paper.stepsInPlan(point -> paper.below(point.getX(), point.getY())));
-        shown.addAll(paper.stepsInPlan(point -> paper.below(point.getX(), -point.getY())));
-        if (hull.endsSquare()) {
-            ending(hull.afterEnd());
-        } else {
-            shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), point.getY())));
-            shown.addAll(paper.drawn(Layer.HULL, hull.afterEdge(), point -> paper.below(point.getX(), -point.getY())));
-        }
-        if (hull.stem().isEmpty()) {
-            ending(hull.forwardEnd());
-        } else {
-            shown.addAll(paper.drawn(Layer.HULL, hull.stemEdge(), point -> paper.below(point.getX(), point.getY())));
-            shown.addAll(paper.drawn(Layer.HULL, hull.stemEdge(), point -> paper.below(point.getX(), -point.getY())));
-        }
-        for (Station station : task.table().skinStations()) {
-            double beam = outermost(station.x());
-            shown.add(new Line(Layer.GRID, paper.below(station.x(), -beam), paper.below(station.x(), beam)));
-        }
-        double over = 1.5 * lettering.figures();
-        shown.add(new Line(Layer.CENTRE, new Point(-over, 0), new Point(paper.length() + over, 0)));
-    }
-
-    private double outermost(double x) {
-        return hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0);
-    }
-
-    private void ending(double x) {
-        double beam = outermost(x);
-        if (scale.paper(beam) > 0.01) {
-            shown.add(new Line(Layer.HULL, paper.below(x, -beam), paper.below(x, beam)));
-        }
-    }
-
-    private void directions() {
-        double h = lettering.figures();
-        double aft = features.afterEnd() - 1.5 * h;
-        double middle = Math.max(halfBeam / 2, LetterWidths.extent("STBD", h) / 2 + 2);
-        shown.add(Text.centred(Layer.TEXT, "STBD", new Point(aft, middle), h, 90));
-        shown.add(Text.centred(Layer.TEXT, "PORT", new Point(aft, -middle), h, 90));
-        Point bow = new Point(paper.length() + 1.7 * h, 0);
-        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * h, 0), bow)));
-        shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * h), h, Anchor.LEFT));
-        shown.add(Text.level(Layer.TEXT, "CL", bow.movedBy(0, -1.7 * h), h, Anchor.LEFT));
     }
 
     /** Balloons stand above the starboard sheer, each over its site as nearly as may be. */
@@ -135,7 +79,7 @@ final class BottomPlanView {
         double top = features.lowest() - 10;
         double pitch = 2.2 * lettering.figures();
         Point place = paper.below(site.x(), site.y());
-        Point aft = paper.below(hull.foot(), -outermost(hull.foot()));
+        Point aft = paper.below(hull.foot(), -HullBelow.outermost(hull, hull.foot()));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));
         distance(zero, place, top, task.figures().length(Math.abs(site.x())) + from((site.x() < 0 ? " forward of " : " from ") + task.forwardDatum()));
         distance(aft, place, top - pitch, task.figures().length(task.fromAfterEnd(site.x())) + from(" from " + task.afterEnd()));
@@ -147,7 +91,7 @@ final class BottomPlanView {
     }
 
     private double zeroBeam() {
-        return outermost(Math.min(hull.foot(), Math.max(hull.firstSection(), 0)));
+        return HullBelow.outermost(hull, Math.min(hull.foot(), Math.max(hull.firstSection(), 0)));
     }
 
     private void distance(Point from, Point to, double row, String words) {

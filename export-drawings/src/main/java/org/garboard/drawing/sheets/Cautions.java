@@ -7,7 +7,7 @@ import org.garboard.drawing.layout.Notes;
 import org.garboard.offsets.HullOffsets;
 
 /** What every sheet warns of. Trade knowledge, no source, but for the standards it names. */
-final class Cautions {
+public final class Cautions {
 
     /** The trade's words; the flow is that of a sharp hole, 0.6 A sqrt(2 g h) (textbook): 51 mm at 0.5 m, 230 L/min. */
     private static final List<String> FIRST = List.of(
@@ -26,12 +26,12 @@ final class Cautions {
     private Cautions() {
     }
 
-    static Notes of(HullOffsets from) {
+    public static Notes of(HullOffsets from) {
         return with(from, List.of());
     }
 
     /** For every page of a sheet that runs on. */
-    static Notes brief() {
+    public static Notes brief() {
         return new Notes("CAUTIONS", Stream.concat(FIRST.stream(), Stream.of("All the others stand on one page of this sheet."))
                 .map(words -> new Notes.Paragraph("-", words)).toList());
     }

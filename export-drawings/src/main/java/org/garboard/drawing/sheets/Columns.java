@@ -17,7 +17,7 @@ import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
 
 /** Tables under a heading whose columns are as wide as their cells want, or narrower; no word is broken. */
-final class Columns {
+public final class Columns {
     /** Columns that are filled in by hand, in letter heights. */
     private static final double BY_HAND = 8;
 
@@ -25,7 +25,7 @@ final class Columns {
     }
 
     /** As a piece that may run on to another page between its rows; the first row heads each part. */
-    static Piece piece(String heading, List<List<String>> rows, Lettering lettering, List<Piece.Corner> corners) {
+    public static Piece piece(String heading, List<List<String>> rows, Lettering lettering, List<Piece.Corner> corners) {
         return new Piece(shapes(heading, rows, lettering), corners, Optional.of(new Piece.Rows(rows.size() - 1, (from, before) -> {
             List<List<String>> part = new ArrayList<>(List.of(rows.get(0)));
             part.addAll(rows.subList(from + 1, before + 1));

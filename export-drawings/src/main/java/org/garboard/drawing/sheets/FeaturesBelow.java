@@ -20,7 +20,7 @@ import org.garboard.geometry.Quad;
  * Strakes and fittings seen from below, and their names in a column ahead of the bow: with lines to a few of them,
  * or where there are many, or there is no room ahead, with letters in balloons below the port side.
  */
-final class FeaturesBelow {
+public final class FeaturesBelow {
     /** More lines than that cannot be told apart; our choice. */
     private static final int MOST_LINES = 3;
     private static final int LETTERS = 26;
@@ -84,13 +84,21 @@ final class FeaturesBelow {
     }
 
     private void draw(LaidFeature feature) {
+        for (Polyline outline : outlines(feature, paper, Layer.FORM)) {
+            shown.add(outline);
+            afterEnd = Math.min(afterEnd, outline.bounds().left());
+        }
+    }
+
+    /** What a feature covers, on each side where it is. */
+    public static List<Polyline> outlines(LaidFeature feature, HullOnPaper paper, Layer layer) {
+        List<Polyline> outlines = new ArrayList<>();
         for (int side = -1; side <= 1; side += 2) {
             if (feature.sides().meets(side < 0 ? Sides.PORT : Sides.STARBOARD)) {
-                List<Point> outline = outline(feature, side);
-                shown.add(Polyline.closed(Layer.FORM, outline));
-                afterEnd = Math.min(afterEnd, outline.stream().mapToDouble(Point::x).min().orElse(0));
+                outlines.add(Polyline.closed(layer, outline(feature, side, paper)));
             }
         }
+        return outlines;
     }
 
     private void lines(List<LaidFeature> features) {
@@ -143,8 +151,12 @@ final class FeaturesBelow {
         return (left + right) / 2;
     }
 
-    /** Along the inboard corners from end to end, and back along the outboard ones. */
     private List<Point> outline(LaidFeature feature, int side) {
+        return outline(feature, side, paper);
+    }
+
+    /** Along the inboard corners from end to end, and back along the outboard ones. */
+    private static List<Point> outline(LaidFeature feature, int side, HullOnPaper paper) {
         List<Point> out = new ArrayList<>();
         List<Point> back = new ArrayList<>();
         for (Quad quad : feature.cover()) {

@@ -153,9 +153,9 @@ public final class HullOnPaper {
     }
 
     /** Steps seen from below or above, through a place on paper of x and half-breadth. */
-    public List<Entity> stepsInPlan(Function<Vector3D, Point> place) {
+    public List<Entity> stepsInPlan(Layer layer, Function<Vector3D, Point> place) {
         return hull.steps().stream().map(step -> onPaper(step.edges(STEP_POINTS).get(0), place))
-                .filter(points -> points.size() > 1).<Entity>map(points -> Polyline.open(Layer.HULL, points)).toList();
+                .filter(points -> points.size() > 1).<Entity>map(points -> Polyline.open(layer, points)).toList();
     }
 
     private static List<Point> onPaper(List<Vector3D> curve, Function<Vector3D, Point> place) {

@@ -2,7 +2,6 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.garboard.appendage.Keel;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -16,9 +15,6 @@ import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
-import org.garboard.offsets.LineKind;
-import org.garboard.offsets.Station;
-import org.garboard.offsets.StrakeEdges;
 
 /** The profile from starboard, bow to the right: named lines, stations, water at rest, sites. */
 final class ProfileView {
@@ -46,50 +42,16 @@ final class ProfileView {
     }
 
     private View with(List<MarkedSite> sites, String water) {
-        hullLines();
-        stations();
+        shown.addAll(HullAside.lines(hull, task.table(), paper, lettering.figures()));
+        shown.addAll(HullAside.stations(hull, task.table(), paper, task.figures(), lettering.figures()));
         levels(water);
         sites(sites);
         return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".",
                 shown, lettering, 0);
     }
 
-    private void hullLines() {
-        List<NameColumn.Name> names = new ArrayList<>();
-        for (HullLine line : hull.lines()) {
-            shown.addAll(paper.profile(line));
-            // a rabbet's half-siding lies in profile where the rabbet does
-            if (line.kind() != LineKind.RABBET) {
-                names.add(new NameColumn.Name(line.name(), paper.profile(hull.afterEnd(), line.z(line.afterEnd()))));
-            }
-        }
-        Keel.of(task.table(), hull).ifPresent(keel -> {
-            shown.add(paper.profile(keel));
-            names.add(new NameColumn.Name(keel.name(), paper.profile(keel.to(), keel.section(keel.to()).z())));
-        });
-        for (StrakeEdges strake : task.table().strakes()) {
-            shown.addAll(paper.profile(strake));
-        }
-        shown.addAll(NameColumn.leftOf(-3, 0, names, lettering.figures()));
-        shown.addAll(paper.afterEndInProfile());
-        shown.addAll(paper.stepsInProfile());
-        shown.addAll(paper.foreEndInProfile());
-        shown.add(new Line(Layer.GRID, paper.profile(hull.afterEnd(), 0), paper.profile(hull.forwardEnd(), 0)));
-    }
-
     private HullLine sheer() {
         return hull.lines().get(hull.lines().size() - 1);
-    }
-
-    /** Each station from keel to sheer, and its name with its distance below the base line. */
-    private void stations() {
-        List<StationLabels.Label> labels = new ArrayList<>();
-        for (Station station : task.table().skinStations()) {
-            double x = station.x();
-            shown.add(new Line(Layer.GRID, paper.profile(x, hull.keel().z(x)), paper.profile(x, sheer().z(x))));
-            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + ": " + task.figures().brief(x)));
-        }
-        shown.addAll(StationLabels.of(labels, lettering.figures()));
     }
 
     /** The water from the after end to where the keel comes out of it, and both levels named before the bow. */

@@ -16,7 +16,6 @@ import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.HullOffsets;
-import org.garboard.offsets.Station;
 
 /**
  * Everything the sheets of one job are drawn from.
@@ -67,21 +66,19 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
         return job().tableFile();
     }
 
-    /** The datum aft: the transom's bottom corner where the table gives the transom, otherwise where the table ends. */
+    /** The datum aft. */
     String afterEnd() {
-        Station last = table.stations().get(table.stations().size() - 1);
-        return table.ends().transom().isPresent() ? "bottom corner of the transom"
-                : "after end of " + table.word() + " (station " + last.name() + ")";
+        return new Datums(table, hull).afterEnd();
     }
 
     /** The datum forward. */
     String forwardDatum() {
-        return table.origin() + " of the " + table.word();
+        return new Datums(table, hull).forward();
     }
 
-    /** Distance of a place forward of that datum [m]. */
+    /** Distance of a place forward of the datum aft [m]. */
     double fromAfterEnd(double x) {
-        return hull.foot() - x;
+        return new Datums(table, hull).fromAfterEnd(x);
     }
 
     /** How the advised place is marked out; empty where no place is advised. */

@@ -23,8 +23,9 @@ import org.garboard.tablefile.WrittenTable;
  * @param printed the table as printed, with its cells in the file; none of a take-off
  * @param notes heading rows that the program does not use
  * @param file its name and its hash
+ * @param copy of the file, to lie beside what is drawn from it
  */
-public record TableSource(HullOffsets table, Optional<Printed> printed, List<String> notes, FileHash file) {
+public record TableSource(HullOffsets table, Optional<Printed> printed, List<String> notes, FileHash file, OutputFile copy) {
     private static final int MOST_CELLS = 500;
 
     public TableSource {
@@ -48,11 +49,12 @@ public record TableSource(HullOffsets table, Optional<Printed> printed, List<Str
             throw new InputFault(messages(faulty));
         }
         FileHash hash = FileHash.of(name, bytes);
+        OutputFile copy = new OutputFile("input-" + path.getFileName(), bytes);
         if (reading instanceof TableReading.TakenOff taken) {
-            return new TableSource(taken.offsets(), Optional.empty(), taken.notes(), hash);
+            return new TableSource(taken.offsets(), Optional.empty(), taken.notes(), hash, copy);
         }
         TableReading.Read read = (TableReading.Read) reading;
-        return new TableSource(read.table(), Optional.of(new Printed(read.table(), read.written())), read.notes(), hash);
+        return new TableSource(read.table(), Optional.of(new Printed(read.table(), read.written())), read.notes(), hash, copy);
     }
 
     /** Likely slips; of a take-off none are looked for. */
