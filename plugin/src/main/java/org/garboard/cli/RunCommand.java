@@ -77,7 +77,8 @@ final class RunCommand implements Callable<Integer> {
         for (SitingRecord decided : all) {
             sets.add(TransducerSet.of(sets.size() + 1, decided, source.table().table(), hull, running, provenance));
         }
-        List<OutputFile> files = new ArrayList<>(sets.stream().flatMap(set -> set.files().stream()).toList());
+        List<OutputFile> drawn = sets.stream().flatMap(set -> set.files().stream()).toList();
+        List<OutputFile> files = new ArrayList<>(drawn);
         files.add(source.table().copy());
         List<SheetRefusal> refusals = sets.stream().flatMap(set -> set.refusals().stream()).toList();
         List<ToldDecision> told = new ArrayList<>();
@@ -98,7 +99,7 @@ final class RunCommand implements Callable<Integer> {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
-        print(said, files, refusals);
+        print(said, drawn, refusals);
         boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent());
         return (yes && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RunCommandTest {
-    private static final List<String> WHOLE_SET = List.of("hull-cutout-outside-up_mm_1to1.dxf",
+    private static final List<String> WHOLE_SET = List.of("hull-cutout-outside-up_mm_1to1.dxf", "input-wedge.csv",
         "pocket-outside-up_mm_1to1.dxf", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
         "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
         "sheet-7-check.dxf", "sheet-7-check.svg", "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
@@ -156,7 +156,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(4, shell.code(), shell.err());
         assertTrue(shell.out().startsWith("The answer is no: no mount of the job has a place on this bottom.\n"), shell.out());
-        assertEquals(List.of("record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
+        assertEquals(List.of("input-wedge.csv", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
         String record = Files.readString(out.resolve("record.xml"));
         assertTrue(record.contains("<pocket-refused>"), record);
         assertFalse(record.contains("<answer mount="), record);
@@ -170,7 +170,7 @@ class RunCommandTest {
         assertEquals(4, shell.code());
         assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());
         assertEquals(5, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
-        assertEquals(List.of("record.xml"), names());
+        assertEquals(List.of("input-wedge.csv", "record.xml"), names());
     }
 
     @Test

@@ -1,7 +1,9 @@
 package org.garboard.drawing.survey;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.survey.Seats.Seat;
 
@@ -17,16 +19,24 @@ final class Leaders {
     /** Places nearer than this are one [mm]. */
     static final double ONE = 1.9;
     private static final int MOST_ROUNDS = 12;
+    private static final int MOST_KICKS = 20;
+    private static final int KICKED_TO = 24;
     /** One that runs nearly along a station line is hard to tell from it: nearer than this to upright [mm], or per mm of its length. */
     private static final double UPRIGHT = 1.5;
     private static final double LEAN = 0.08;
     /** Touching is so much worse than being upright. */
     private static final int TOUCH = 10;
+    /** What a leader goes round [mm] rather than stand upright, or pass over a dot. */
+    private static final double DETOUR = 12;
+    private static final double FAR_DETOUR = 1000;
+    private static final double NEVER = 1e6;
     private static final int FREE = -1;
 
     private final List<Seat> seats;
     private final int[] seat;
     private final int[] holder;
+    private final double[][] ways;
+    private int held = FREE;
     // ends of each leader: its place, and the gate of its seat [mm]
     private final double[] px;
     private final double[] py;
@@ -39,6 +49,7 @@ final class Leaders {
         this.holder = new int[seats.size()];
         this.px = places.stream().mapToDouble(Point::x).toArray();
         this.py = places.stream().mapToDouble(Point::y).toArray();
+        this.ways = new double[seat.length][seats.size()];
         this.gx = new double[seat.length];
         this.gy = new double[seat.length];
         Arrays.fill(holder, FREE);
@@ -47,19 +58,101 @@ final class Leaders {
         }
     }
 
-    /** The shortest that cross nowhere, then those that touch something, or run along a station line, led elsewhere. */
+    /** The shortest that pass by every dot and run along no station line, then those that touch another led elsewhere. */
     static Leaders between(List<Point> places, List<Seat> seats) {
-        double[][] ways = new double[places.size()][seats.size()];
+        Leaders leaders = new Leaders(places, seats, IntStream.range(0, places.size()).toArray());
         for (int i = 0; i < places.size(); i++) {
             for (int s = 0; s < seats.size(); s++) {
-                ways[i][s] = places.get(i).distanceTo(seats.get(s).gate());
+                leaders.ways[i][s] = leaders.way(i, seats.get(s).gate());
             }
         }
-        Leaders leaders = new Leaders(places, seats, ShortestMatching.of(ways));
-        for (int round = 0; round < MOST_ROUNDS && leaders.improve(); round++) {
-            // each round leads those that touch something to the seat where they do least harm
+        leaders.seatAs(ShortestMatching.of(leaders.ways));
+        leaders.settle();
+        for (int kick = 0; kick < MOST_KICKS && leaders.kick(); kick++) {
+            // each kick leaves fewer that touch
         }
         return leaders;
+    }
+
+    /** From a place to a gate [mm], much farther where that passes over another's dot, and somewhat where it stands upright. */
+    private double way(int i, Point gate) {
+        gx[i] = gate.x();
+        gy[i] = gate.y();
+        double way = Math.hypot(gx[i] - px[i], gy[i] - py[i]) + (isUpright(i) ? DETOUR : 0);
+        for (int k = 0; k < px.length; k++) {
+            boolean other = k != i && Math.hypot(px[i] - px[k], py[i] - py[k]) >= ONE;
+            way += other && from(px[k], py[k], i) < OFF_DOT ? FAR_DETOUR : 0;
+        }
+        return way;
+    }
+
+    private boolean isUpright(int i) {
+        double aside = Math.abs(gx[i] - px[i]);
+        return aside < UPRIGHT || aside < LEAN * Math.abs(gy[i] - py[i]);
+    }
+
+    /** Each round leads those that do harm to the seat where they do least. */
+    private void settle() {
+        boolean better = true;
+        for (int round = 0; round < MOST_ROUNDS && better; round++) {
+            better = improve();
+        }
+    }
+
+    /** Where nothing is bettered by one move: holds one that touches to a seat where it passes by every dot, and seats all others anew. */
+    private boolean kick() {
+        int before = touches();
+        int[] kept = seat.clone();
+        for (int i = 0; i < seat.length && before > 0; i++) {
+            if (touches(i) > 0) {
+                for (int s : nearest(i)) {
+                    if (ways[i][s] < FAR_DETOUR) {
+                        seatAs(ShortestMatching.of(waysAround(i, s)));
+                        held = i;
+                        settle();
+                        held = FREE;
+                        if (touches() < before) {
+                            return true;
+                        }
+                    }
+                }
+                seatAs(kept);
+            }
+        }
+        return false;
+    }
+
+    /** Ways where one place has its seat for certain, and others had better not touch its leader. */
+    private double[][] waysAround(int i, int s) {
+        exchange(i, s);
+        double[][] around = new double[ways.length][];
+        for (int k = 0; k < ways.length; k++) {
+            around[k] = ways[k].clone();
+            for (int t = 0; t < seats.size(); t++) {
+                if (k == i || t == s) {
+                    around[k][t] = k == i && t == s ? 0 : NEVER;
+                } else {
+                    gx[k] = seats.get(t).gate().x();
+                    gy[k] = seats.get(t).gate().y();
+                    around[k][t] += FAR_DETOUR * touches(k, i);
+                }
+            }
+        }
+        return around;
+    }
+
+    /** Seats other than its own, those with the shortest way first. */
+    private int[] nearest(int i) {
+        return IntStream.range(0, seats.size()).filter(s -> s != seat[i]).boxed()
+            .sorted(Comparator.comparingDouble(s -> Math.hypot(seats.get(s).gate().x() - px[i], seats.get(s).gate().y() - py[i])))
+            .limit(KICKED_TO).mapToInt(Integer::intValue).toArray();
+    }
+
+    private void seatAs(int[] kept) {
+        Arrays.fill(holder, FREE);
+        for (int i = 0; i < kept.length; i++) {
+            take(i, kept[i]);
+        }
     }
 
     Seat seat(int place) {
@@ -83,9 +176,7 @@ final class Leaders {
     }
 
     private int harm(int i) {
-        double aside = Math.abs(gx[i] - px[i]);
-        boolean upright = aside < UPRIGHT || aside < LEAN * Math.abs(gy[i] - py[i]);
-        return TOUCH * touches(i) + (upright ? 1 : 0);
+        return TOUCH * touches(i) + (isUpright(i) ? 1 : 0);
     }
 
     private int touches(int i) {
@@ -134,7 +225,7 @@ final class Leaders {
     private boolean improve() {
         boolean better = false;
         for (int i = 0; i < seat.length; i++) {
-            if (harm(i) > 0) {
+            if (i != held && harm(i) > 0) {
                 better |= leadElsewhere(i);
             }
         }
@@ -148,7 +239,7 @@ final class Leaders {
         double shortest = Double.POSITIVE_INFINITY;
         int before = harm(i);
         for (int s = 0; s < seats.size(); s++) {
-            if (s != own) {
+            if (s != own && (held == FREE || holder[s] != held)) {
                 int other = holder[s];
                 int harm = before + (other == FREE ? 0 : harm(other));
                 exchange(i, s);
