@@ -27,7 +27,7 @@ class HullSurveyTest {
     private static final OffsetTable TABLE = table();
     private static final Hull HULL = Hull.through(TABLE);
     private static final List<LaidFeature> FEATURES = List.of(
-        new LaidFeature("Intake", "intake", Sides.PORT, List.of(Quad.of(3, 0.2, 3.4, 0.2, 3.4, 0.4, 3, 0.4))));
+        new LaidFeature("Intake", "intake", Sides.PORT, List.of(Quad.of(3, 0.2, 3.4, 0.2, 3.4, 0.4, 3, 0.4)), Optional.empty()));
 
     private static OffsetTable table() {
         List<Station> stations = new ArrayList<>();
