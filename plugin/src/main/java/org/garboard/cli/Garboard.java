@@ -44,6 +44,7 @@ import picocli.CommandLine;
         TrimCommand.class,
         SiteCommand.class,
         RunCommand.class,
+        SurveyCommand.class,
         CutCommand.class,
         SessionCommand.class,
         NewCommand.class})
