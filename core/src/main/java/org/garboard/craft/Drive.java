@@ -1,6 +1,8 @@
 package org.garboard.craft;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.garboard.units.Angle;
 
 /**
@@ -11,9 +13,15 @@ import org.garboard.units.Angle;
  * @param hand how the propellers turn ahead, seen from aft; empty where it is not told, and for a jet
  * @param propellerDiameter [m]; empty where it is not told, and for a jet
  * @param toldThrust the line of thrust, where it is told
+ * @param apart between the axes of neighbours, who stand evenly about the centreline [m]; empty where it is not told
  */
 public record Drive(Kind kind, int number, Optional<Hand> hand, Optional<Double> propellerDiameter,
-                    Optional<ThrustLine> toldThrust) {
+                    Optional<ThrustLine> toldThrust, Optional<Double> apart) {
+
+    /** Where nobody tells how far apart the engines stand. */
+    public Drive(Kind kind, int number, Optional<Hand> hand, Optional<Double> propellerDiameter, Optional<ThrustLine> toldThrust) {
+        this(kind, number, hand, propellerDiameter, toldThrust, Optional.empty());
+    }
 
     /** With the usual line of thrust of each. Common practice, no source: heights against the foot of the transom. */
     public enum Kind {
@@ -60,6 +68,26 @@ public record Drive(Kind kind, int number, Optional<Hand> hand, Optional<Double>
         if (number < 1) {
             throw new IllegalArgumentException(number + " engines; 1 is the least");
         }
+    }
+
+    /** Half-breadths of the axes from port to starboard, port negative [m]; none where they are not told. */
+    public List<Double> axes() {
+        if (number == 1) {
+            return List.of(0.0);
+        }
+        return apart.map(between -> IntStream.range(0, number).mapToObj(i -> (i - (number - 1) / 2.0) * between).toList()).orElse(List.of());
+    }
+
+    /**
+     * On which side of an axis the blades go down: 1 to starboard, -1 to port, 0 where both do or it is not known. Of a pair that
+     * turns opposite ways the starboard one is right-handed and the port one left-handed: common practice, no source.
+     */
+    public int downwardSide(double axis) {
+        return hand.map(turns -> switch (turns) {
+            case RIGHT -> 1;
+            case LEFT -> -1;
+            case COUNTER_ROTATING -> (int) Math.signum(axis);
+        }).orElse(0);
     }
 
     /** As told, or as is usual for the kind. */

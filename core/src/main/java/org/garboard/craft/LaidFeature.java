@@ -28,6 +28,19 @@ public record LaidFeature(String name, String kind, Sides sides, List<Quad> cove
         return cover.stream().anyMatch(quad -> quad.gap(place) == 0);
     }
 
+    /** Its breadth athwart, of a propeller its diameter [m]. */
+    public double breadth() {
+        double inner = Double.POSITIVE_INFINITY;
+        double outer = Double.NEGATIVE_INFINITY;
+        for (Quad quad : cover) {
+            for (int i = 0; i < Quad.CORNERS; i++) {
+                inner = Math.min(inner, quad.y(i));
+                outer = Math.max(outer, quad.y(i));
+            }
+        }
+        return outer - inner;
+    }
+
     /** x of its forward end [m]. */
     public double from() {
         double from = Double.POSITIVE_INFINITY;

@@ -46,8 +46,8 @@ public interface Bed {
     double roomToEnds();
 
     /**
-     * Straight aft from the after edge of the footprint and its ramps to the first step; negative where it lies across
-     * the step, NaN abaft of it, infinite where the bottom has none.
+     * Straight aft from the after edge of the footprint and its ramps to the next step; negative where it lies across
+     * a step, infinite where there is none abaft of it.
      */
     default double roomToStep() {
         return Double.POSITIVE_INFINITY;

@@ -1,5 +1,7 @@
 package org.garboard.mount;
 
+import org.garboard.units.FixedDecimal;
+
 /** What every mount asks of the strakes and fittings around it. */
 public final class FeatureChecks {
 
@@ -15,9 +17,17 @@ public final class FeatureChecks {
             "A strake or fitting is too near, or lies under the footprint.");
     }
 
-    /** Asked where propellers are told. */
-    public static Demand aheadOfPropellers(Limits limits) {
-        return Demand.atLeast("ahead of the propellers", limits.of(LimitName.AHEAD_OF_PROPELLERS), Bed::aheadOfPropellers,
+    /**
+     * Asked where propellers are told.
+     *
+     * @param diameter of the largest of them [m]
+     */
+    public static Demand aheadOfPropellers(Limits limits, double diameter) {
+        Limit least = limits.of(LimitName.AHEAD_OF_PROPELLERS);
+        Limit times = limits.of(LimitName.PROPELLER_DIAMETERS);
+        Limit limit = times.value() * diameter <= least.value() ? least
+            : Limit.ofMetres(times.value() * diameter, FixedDecimal.format(times.value(), 1) + " diameters of the largest: " + times.source());
+        return Demand.atLeast("ahead of the propellers", limit, Bed::aheadOfPropellers,
             "The place lies well ahead of the propellers.",
             "The place lies beside or behind the propellers, or close ahead of them.");
     }

@@ -104,7 +104,10 @@ public enum LimitName {
         "our choice, because one line in twenty of the upper water is within what the tracing of lines is good for")),
 
     CAVITATION_MARGIN(Limit.ofTimes(1.2,
-        "our choice, because roughness, waves and a yaw of 10 deg (which takes 1.15 of a 4:1 fairing's speed) come on top of a smooth form"));
+        "our choice, because roughness, waves and a yaw of 10 deg (which takes 1.15 of a 4:1 fairing's speed) come on top of a smooth form")),
+
+    PROPELLER_DIAMETERS(Limit.ofTimes(1.5,
+        "our choice, because a propeller draws in the water of about so many diameters ahead of it, and 1 m at least"));
 
     private final Limit own;
 

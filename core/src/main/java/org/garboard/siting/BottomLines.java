@@ -36,9 +36,23 @@ record BottomLines(LineTrace keel, LineTrace edge, List<LineTrace> chines, List<
         this(keel, edge, chines, knuckles, List.of(), forwardEnd, afterEnd);
     }
 
-    /** How far ahead of the first step a place in plan lies, straight along [m]; infinite where there is none. */
-    double toFirstStep(double x, double y) {
-        return steps.isEmpty() ? Double.POSITIVE_INFINITY : steps.get(0).x(y) - x;
+    /** The number of the first step that lies abaft of a place, which is how many lie ahead of it. */
+    int nextStep(double x, double y) {
+        int next = 0;
+        while (next < steps.size() && steps.get(next).x(y) < x) {
+            next++;
+        }
+        return next;
+    }
+
+    /**
+     * How far ahead of a step a place in plan lies, straight along [m]; infinite where there is no such step; negative abaft of it, and
+     * ahead of the one before it.
+     */
+    double toStep(int step, double x, double y) {
+        double ahead = step < steps.size() ? steps.get(step).x(y) - x : Double.POSITIVE_INFINITY;
+        double before = step > 0 ? x - steps.get(step - 1).x(y) : Double.POSITIVE_INFINITY;
+        return before < 0 ? before : ahead;
     }
 
     static BottomLines of(Hull hull) {

@@ -16,7 +16,8 @@ final class Demands {
     static List<Demand> of(Hull hull, SitingTask task, Mount mount) {
         List<Demand> demands = new ArrayList<>(task.demands(mount));
         if (!hull.steps().isEmpty()) {
-            demands.add(StepChecks.clear(task.installation().limits()));
+            demands.add(StepChecks.clear(task.installation(), task.around()));
+            demands.add(StepChecks.behind(hull, task.installation(), task.around()));
         }
         return demands;
     }

@@ -66,10 +66,11 @@ final class KeelBed implements MeasuredBed {
         keelGap = run.gap();
         BottomLines lines = ground.lines();
         toEnds = Math.min(x - reach - lines.forwardEnd(), lines.afterEnd() - x - reach);
-        toStep = lines.toFirstStep(x, 0) < 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+        toStep = Double.POSITIVE_INFINITY;
+        int next = lines.nextStep(x, 0);
         for (int k = 0; k < samples; k++) {
             double out = footprint.width() / 2 * k / (samples - 1);
-            toStep = Math.min(toStep, lines.toFirstStep(x + reach, out));
+            toStep = Math.min(toStep, Math.min(lines.toStep(next, x - reach, out), lines.toStep(next, x + reach, out)));
         }
         toEdge = room(lines.edge(), x, half);
         toChine = Double.POSITIVE_INFINITY;

@@ -52,9 +52,8 @@ public record SitingTask(double draught, Installation installation, List<Mount> 
         if (!features.laid().isEmpty() || features.list() == BottomFeatures.FeatureList.GIVEN) {
             demands.add(FeatureChecks.room(installation.limits()));
         }
-        if (features.laid().stream().anyMatch(LaidFeature::isPropeller)) {
-            demands.add(FeatureChecks.aheadOfPropellers(installation.limits()));
-        }
+        features.laid().stream().filter(LaidFeature::isPropeller).mapToDouble(LaidFeature::breadth).max()
+            .ifPresent(diameter -> demands.add(FeatureChecks.aheadOfPropellers(installation.limits(), diameter)));
         return demands;
     }
 

@@ -190,9 +190,10 @@ final class SkinBed implements MeasuredBed {
             foremost = px[k] < foremost ? px[k] : foremost;
             aftmost = px[k] > aftmost ? px[k] : aftmost;
         }
-        toStep = lines.toFirstStep(centreX, centreY) < 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+        toStep = Double.POSITIVE_INFINITY;
+        int next = lines.nextStep(centreX, centreY);
         for (int k = 0; k < off.length && !lines.steps().isEmpty(); k++) {
-            toStep = Math.min(toStep, lines.toFirstStep(px[k], py[k]));
+            toStep = Math.min(toStep, lines.toStep(next, px[k], py[k]));
         }
         toEnds = Math.min(foremost - lines.forwardEnd(), lines.afterEnd() - aftmost);
         toKeel = room(lines.keel());

@@ -119,11 +119,6 @@ final class TransomBed implements MeasuredBed {
     }
 
     @Override
-    public double roomToStep() {
-        return ground.lines().steps().isEmpty() ? Double.POSITIVE_INFINITY : Double.NaN;
-    }
-
-    @Override
     public double immersion() {
         return ground.draught() - highest;
     }

@@ -150,6 +150,25 @@ class ToldPlacesTest {
         assertEquals("This mount hangs on the lower edge of the transom: ask at x = 6.000 m.", check(off, "seat").sentence());
     }
 
+    /** Two engines 0.7 m apart that turn opposite ways, blades down outboard: 380 mm outboard of the outer axes, or nowhere; right-handed both, between them too. */
+    @Test
+    void exact_transomMountBesideTwoEngines() {
+        TransomMount mount = new TransomMount();
+        for (Drive.Hand hand : List.of(Drive.Hand.COUNTER_ROTATING, Drive.Hand.RIGHT)) {
+            Surroundings driven = bare().driven(new Drive(Drive.Kind.OUTBOARD, 2, Optional.of(hand), Optional.empty(), Optional.empty(), Optional.of(0.7)));
+            SitingTask task = task(0, driven, Limits.OWN, mount);
+            assertEquals(1000 * (0.84 - 0.35 - 0.04), check(Siting.at(HULL, task, mount, 6, 0.84), "clear of the propeller").demand(), 1e-6);
+            assertEquals(Verdict.MET, check(Siting.at(HULL, task, mount, 6, 0.84), "clear of the propeller").verdict());
+            assertEquals(Verdict.NOT_MET, check(Siting.at(HULL, task, mount, 6, 0.5), "clear of the propeller").verdict());
+            boolean port = check(Siting.at(HULL, task, mount, 6, -0.84), "clear of the propeller").verdict() == Verdict.MET;
+            assertEquals(hand == Drive.Hand.COUNTER_ROTATING, port);
+        }
+        Surroundings untold = bare().driven(new Drive(Drive.Kind.OUTBOARD, 2, Optional.of(Drive.Hand.RIGHT), Optional.empty(), Optional.empty()));
+        Check open = check(Siting.at(HULL, task(0, untold, Limits.OWN, mount), mount, 6, 0.84), "clear of the propeller");
+        assertEquals(Verdict.NOT_KNOWN, open.verdict());
+        assertEquals("How far apart the 2 engines stand is not told: keep 380 mm from the axis of each.", open.sentence());
+    }
+
     /** A block sets an upright element level; an inclined one looks aside. Its high side is that of the wedge. */
     @Test
     void exact_fairingBlockOnAWedge() {

@@ -45,7 +45,8 @@ final class CraftMapping {
             Optional.ofNullable(bean.getHand()).map(hand -> Drive.Hand.valueOf(constant(hand.value()))),
             Optional.ofNullable(bean.getPropellerDiameter()).map(Lengths::metres),
             Optional.ofNullable(bean.getThrustLine())
-                .map(line -> new ThrustLine(Lengths.metres(line.getAboveTransomFoot()), TransducerMapping.angle(line.getInclination()))));
+                .map(line -> new ThrustLine(Lengths.metres(line.getAboveTransomFoot()), TransducerMapping.angle(line.getInclination()))),
+            Optional.ofNullable(bean.getApart()).map(Lengths::metres));
     }
 
     private static Weights weights(org.garboard.exchange.xml.job.Weights bean) {
@@ -97,6 +98,7 @@ final class CraftMapping {
         bean.setNumber(drive.number());
         drive.hand().ifPresent(hand -> bean.setHand(word(hand)));
         drive.propellerDiameter().ifPresent(diameter -> bean.setPropellerDiameterMm(Decimals.millimetres(diameter)));
+        drive.apart().ifPresent(apart -> bean.setApartMm(Decimals.millimetres(apart)));
         bean.setThrustHeightM(Decimals.metres(drive.thrust().height()));
         bean.setThrustInclinationDeg(Decimals.degrees(drive.thrust().inclination().radians()));
         bean.setThrust(drive.toldThrust().isPresent() ? "told" : "usual");

@@ -65,6 +65,10 @@ final class CraftRanges {
     private void drive(Drive drive) {
         Length diameter = drive.getPropellerDiameter();
         faults.aboveZero("propeller-diameter", diameter, MOST_DIAMETER);
+        faults.aboveZero("apart", drive.getApart(), MOST_DIAMETER);
+        if (drive.getApart() != null && drive.getNumber() == 1) {
+            faults.add(drive.getApart(), "one engine stands apart from none: leave <apart> away, or write how many there are");
+        }
         if (drive.getKind() == DriveKind.JET && diameter != null) {
             faults.add(diameter, "a jet has no propeller: leave <propeller-diameter> away, or write another kind of drive");
         }

@@ -40,6 +40,6 @@ class DemoJobsTest {
         Shell shell = Shell.run("site", job);
         assertTrue(shell.out().contains("Governing: room ahead of a step ("), shell.out());
         Shell behind = Shell.run("site", job, "--at", "8,0.2");
-        assertTrue(behind.out().contains("room ahead of a step: Water behind a step is not worked out"), behind.out());
+        assertTrue(behind.out().contains("clear of the air behind steps: Water behind a step is not worked out"), behind.out());
     }
 }

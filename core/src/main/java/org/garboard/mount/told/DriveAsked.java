@@ -20,35 +20,38 @@ public final class DriveAsked {
     }
 
     /**
-     * Distance out from the propeller's axis on the side where its blades move down: there they throw least air towards it. One
-     * engine stands on the centreline; where several stand is not told.
+     * Distance from each propeller's axis, and of the nearest on the side where its blades move down: there they throw least air
+     * towards it.
      */
     public static List<Demand> fromPropeller(Installation installation, Surroundings around) {
         if (!around.drive().map(DriveAsked::hangsBehind).orElse(false)) {
             return List.of();
         }
         Drive drive = around.drive().get();
-        boolean single = drive.number() == 1;
-        double side = !single || drive.hand().isEmpty() ? 0 : switch (drive.hand().get()) {
-            case RIGHT -> 1;
-            case LEFT -> -1;
-            case COUNTER_ROTATING -> 0;
-        };
-        boolean eitherSide = single && drive.hand().filter(hand -> hand == Drive.Hand.COUNTER_ROTATING).isPresent();
+        double[] axes = drive.axes().stream().mapToDouble(Double::doubleValue).toArray();
+        int[] down = drive.axes().stream().mapToInt(drive::downwardSide).toArray();
         double inner = installation.transducer().width() / 2;
-        String why = !single ? "Where each of " + drive.number() + " engines stands is not told: keep 380 mm from the axis of each."
-            : "Which way the propeller turns is not told: the side where its blades go down is the better one.";
+        String why = axes.length == 0 ? "How far apart the " + drive.number() + " engines stand is not told: keep 380 mm from the axis of each."
+            : drive.hand().isEmpty() ? "Which way the propeller turns is not told: the side where its blades go down is the better one." : "";
         return List.of(Demand.atLeast(CLEAR, installation.limits().of(LimitName.FROM_PROPELLER),
-            bed -> eitherSide ? Math.abs(bed.y()) - inner : side == 0 ? Double.NaN : side * bed.y() - inner,
-            "It hangs far enough from the propeller's axis, on the side where the blades go down.",
-            "It hangs too near the propeller's axis, or on the side where the blades come up.").leavingOpen()
-            .telling(bed -> eitherSide || side != 0 ? "" : why));
+            bed -> axes.length == 0 ? Double.NaN : room(axes, down, bed.y()) - inner,
+            "It hangs far enough from the propeller's axis, and not on the side where the blades come up.",
+            "It hangs too near the propeller's axis, or on the side where the blades come up.").leavingOut(bed -> why));
     }
 
-    /** Whether side by side is not alike: one propeller that turns one way. */
+    /** From the nearest axis; below 0 on the side where its blades come up. */
+    private static double room(double[] axes, int[] down, double y) {
+        int nearest = 0;
+        for (int i = 1; i < axes.length; i++) {
+            nearest = Math.abs(y - axes[i]) < Math.abs(y - axes[nearest]) ? i : nearest;
+        }
+        double off = y - axes[nearest];
+        return down[nearest] == 0 ? Math.abs(off) : down[nearest] * off;
+    }
+
+    /** Whether side by side is not alike: propellers that turn one way. */
     public static boolean hasSide(Surroundings around) {
-        return around.drive().filter(drive -> hangsBehind(drive) && drive.number() == 1
-            && drive.hand().filter(hand -> hand != Drive.Hand.COUNTER_ROTATING).isPresent()).isPresent();
+        return around.drive().filter(drive -> hangsBehind(drive) && drive.hand().filter(hand -> hand != Drive.Hand.COUNTER_ROTATING).isPresent()).isPresent();
     }
 
     /** The same along the whole transom. */

@@ -116,6 +116,36 @@ public final class FlowAsked {
         return most * limits.of(LimitName.FACE_CLEAR_OF_LAYER).value();
     }
 
+    /** Thickness of the layer at a place, the most of every speed that is judged, as far as the band is known [m]; 0 where nothing is. */
+    public static double thickness(List<WaterAtSpeed> speeds, Limits limits, double x, double y) {
+        double from = limits.of(LimitName.JUDGED_FROM).value();
+        double most = 0;
+        for (WaterAtSpeed water : speeds) {
+            for (int end = 0; end < water.ends() && water.knots() >= from; end++) {
+                double thick = water.thickness(end, x, y);
+                most = thick > most ? thick : most;
+            }
+        }
+        return most;
+    }
+
+    /**
+     * How far a place behind a step lies abaft of the air there, the least of every speed and every end of the band [beams]; NaN where
+     * one of them is not known, or none is told.
+     */
+    public static double abaftOfAir(List<WaterAtSpeed> speeds, double x, double y) {
+        double least = speeds.isEmpty() ? Double.NaN : Double.POSITIVE_INFINITY;
+        for (WaterAtSpeed water : speeds) {
+            if (!water.missing().isEmpty()) {
+                return Double.NaN;
+            }
+            for (int end = 0; end < water.ends(); end++) {
+                least = water.end(end).floats() ? least : Math.min(least, water.end(end).run(x, y) / water.beam());
+            }
+        }
+        return least;
+    }
+
     private static WaterAtSpeed.Reading thickness(WaterAtSpeed water) {
         return (end, bed) -> water.thickness(end, bed.x(), bed.y());
     }
