@@ -1,5 +1,6 @@
 package org.garboard.siting;
 
+import java.util.Arrays;
 import java.util.List;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Check;
@@ -30,6 +31,10 @@ final class Asked {
 
     Demand demand(int i) {
         return demands[i];
+    }
+
+    List<String> names() {
+        return Arrays.stream(demands).map(Demand::name).toList();
     }
 
     /** What is the same for every place. */

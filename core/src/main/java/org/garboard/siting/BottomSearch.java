@@ -53,6 +53,16 @@ final class BottomSearch {
         return new MountSiting(mount, regions, bestFirst(sites), bestFirst(nearest).stream().findFirst());
     }
 
+    /** How the whole bottom serves a mount, each side by itself where they are not alike. */
+    List<UtilisationMap> map(Mount mount) {
+        Asked asked = Asked.of(hull, task, mount);
+        double[] alongTransom = mount.seat() == Seat.BEHIND_TRANSOM ? new double[] {TransomBed.edge(lines)} : new double[0];
+        return sides(mount).stream().map(side -> {
+            Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
+            return new UtilisationMap(mount, side, grid, alongTransom, suitability(mount, ground, asked), asked.names());
+        }).toList();
+    }
+
     /** Each side by itself where they are not alike. */
     private List<Sides> sides(Mount mount) {
         return mount.seat() == Seat.ATHWART_KEEL || task.isSymmetrical(mount) ? List.of(Sides.BOTH) : List.of(Sides.STARBOARD, Sides.PORT);

@@ -38,6 +38,15 @@ public final class Siting {
     }
 
     /**
+     * How the whole bottom serves a mount; a map for each side where they are not alike.
+     *
+     * @param step side of the grid's cells [m]
+     */
+    public static List<UtilisationMap> map(Hull hull, SitingTask task, Mount mount, double step, int threads) {
+        return new BottomSearch(hull, task, step, threads).map(mount);
+    }
+
+    /**
      * Every check of a mount at one place: x aft, y to starboard [m], as asked, not rounded. A place
      * off the skin is a check that is not met, and what cannot be measured there is NOT KNOWN.
      */

@@ -13,16 +13,21 @@ final class Suitability {
     /** Shortfall of a node that cannot be measured: finite, and so large that a region ends at the node before it. */
     private static final double WORST = 1e6;
 
+    private static final short NOTHING = -1;
+
     private final int columns;
     private final double[] utilisation;
     private final double[] shortfall;
     private final double[] missed;
+    private final short[] governing;
 
     private Suitability(int rows, int columns) {
         this.columns = columns;
         this.utilisation = new double[rows * columns];
         this.shortfall = new double[rows * columns];
         this.missed = new double[rows * columns];
+        this.governing = new short[rows * columns];
+        Arrays.fill(governing, NOTHING);
         Arrays.fill(utilisation, Double.POSITIVE_INFINITY);
         Arrays.fill(shortfall, WORST);
         Arrays.fill(missed, WORST);
@@ -69,6 +74,7 @@ final class Suitability {
         double most = asked.refused() ? Double.POSITIVE_INFINITY : 0;
         double worst = asked.refused() ? 1 : Double.NEGATIVE_INFINITY;
         double sum = 0;
+        short worstOf = NOTHING;
         for (int i = 0; i < asked.count(); i++) {
             Demand demand = asked.demand(i);
             double value = demand.reading().applyAsDouble(bed);
@@ -76,7 +82,9 @@ final class Suitability {
             if (Double.isNaN(lacking) && demand.unread() == Demand.Unread.LEAVES_OPEN) {
                 continue;
             }
-            most = Math.max(most, demand.utilisationOf(value));
+            double used = demand.utilisationOf(value);
+            worstOf = used > most || worstOf < 0 ? (short) i : worstOf;
+            most = Math.max(most, used);
             worst = Math.max(worst, lacking);
             sum += Math.max(0, lacking);
         }
@@ -84,6 +92,7 @@ final class Suitability {
             utilisation[node] = most;
             shortfall[node] = Math.min(WORST, worst);
             missed[node] = Math.min(WORST, sum);
+            governing[node] = asked.refused() ? NOTHING : worstOf;
         }
     }
 
@@ -98,6 +107,11 @@ final class Suitability {
     /** Governing utilisation; infinite where a node cannot be measured. */
     double utilisation(int node) {
         return utilisation[node];
+    }
+
+    /** Number of the demand with the governing utilisation; -1 where there is none. */
+    int governing(int node) {
+        return governing[node];
     }
 
     /** Largest shortfall: at most zero where every demand is met; always finite. */

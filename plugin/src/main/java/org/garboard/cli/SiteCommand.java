@@ -8,11 +8,14 @@ import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
+import org.garboard.cli.files.OutputRefused;
+import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.print.Answer;
 import org.garboard.cli.print.SiteCsv;
 import org.garboard.cli.print.SiteReport;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.decision.Decision;
+import org.garboard.drawing.heat.HeatMap;
 import org.garboard.exchange.RecordFile;
 import org.garboard.exchange.RecordOutputs;
 import org.garboard.exchange.ToldDecision;
@@ -38,7 +41,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--threads N]",
+    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--heat-map FILE.svg] [--threads N]",
     description = {
         "Finds the best sites for a transducer, with every check.",
         "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
@@ -63,6 +66,10 @@ final class SiteCommand implements Callable<Integer> {
         + "hull surface and pocket among it.")
     private boolean xml;
 
+    @Option(names = "--heat-map", paramLabel = "FILE.svg", converter = FileNameConverter.class,
+        description = "Draw besides how well the whole bottom serves each mount, and which check governs where.")
+    private Path heatMap;
+
     @Mixin
     private Threads threads;
 
@@ -70,6 +77,9 @@ final class SiteCommand implements Callable<Integer> {
     public Integer call() throws InputFault {
         if (xml && (csv || at != null)) {
             throw new ParameterException(spec.commandLine(), "--xml is of the whole bottom and stands alone; leave --csv and --at away");
+        }
+        if (heatMap != null && at != null) {
+            throw new ParameterException(spec.commandLine(), "--heat-map is of the whole bottom; leave --at away");
         }
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
@@ -79,7 +89,16 @@ final class SiteCommand implements Callable<Integer> {
 
     private Exit search(JobSource source, Hull hull) throws InputFault {
         Garboard.of(spec).stage("searching the bottom");
-        List<SitingRecord> all = Decision.of(hull, source.running(hull, threads.count()), source.jobs(), source.features(hull), threads.count());
+        RunningWater running = source.running(hull, threads.count());
+        List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
+        if (heatMap != null) {
+            try {
+                new SingleFile(heatMap, HeatMap.MARK).write(HeatMap.draw(source.job().boat(), hull, HeatPanels.of(hull, running, all, threads.count())));
+            } catch (OutputRefused refused) {
+                spec.commandLine().getErr().println(refused.getMessage());
+                return Exit.USAGE;
+            }
+        }
         String origin = source.table().table().origin();
         PrintWriter out = spec.commandLine().getOut();
         List<String> answer = Answer.lines(all, origin);

@@ -182,4 +182,19 @@ class SiteCommandTest {
         assertEquals(2, both.code());
         assertTrue(both.err().startsWith("garboard site: --xml is of the whole bottom and stands alone; leave --csv and --at away\n"), both.err());
     }
+
+    @Test
+    void drawsHowTheBottomServesEachMount() throws Exception {
+        Path picture = folder.resolve("map.svg");
+        Shell shell = Shell.run("site", task.job(), "--heat-map", picture);
+        assertEquals(0, shell.code(), shell.err());
+        String svg = Files.readString(picture);
+        assertTrue(svg.contains("aria-label=\"Test body: flush through-hull, advised\"") && svg.contains("aria-label=\"Test body: keel pocket\""), svg);
+        assertEquals(0, Shell.run("site", task.job(), "--heat-map", picture).code());
+        Files.writeString(picture, "somebody's");
+        Shell stranger = Shell.run("site", task.job(), "--heat-map", picture);
+        assertEquals(2, stranger.code());
+        assertEquals("somebody's", Files.readString(picture));
+        assertEquals(2, Shell.run("site", task.job(), "--at", "4,0.5", "--heat-map", picture).code());
+    }
 }
