@@ -3,6 +3,7 @@ package org.garboard.cutout;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.skin.AxisFrame;
 
 /**
  * Skin on both sides of the keel line laid flat: u along the keel line, v along the skin square to it.
@@ -13,9 +14,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 final class KeelDevelopment {
     private static final int STEPS = 64;
 
-    private final PocketFrame frame;
+    private final AxisFrame frame;
 
-    KeelDevelopment(PocketFrame frame) {
+    KeelDevelopment(AxisFrame frame) {
         this.frame = frame;
     }
 
@@ -26,12 +27,12 @@ final class KeelDevelopment {
     /** Length of the skin along a straight run in plan, signed like the run; chords of a fine division. */
     private double length(double along, double fromAlong, double fromAcross, double across) {
         double total = 0;
-        double before = frame.rise(fromAlong, fromAcross);
+        double before = frame.outside(fromAlong, fromAcross);
         double stepAlong = (along - fromAlong) / STEPS;
         double stepAcross = (across - fromAcross) / STEPS;
         double plan = Math.hypot(stepAlong, stepAcross);
         for (int i = 1; i <= STEPS; i++) {
-            double here = frame.rise(fromAlong + i * stepAlong, fromAcross + i * stepAcross);
+            double here = frame.outside(fromAlong + i * stepAlong, fromAcross + i * stepAcross);
             total += Math.hypot(plan, here - before);
             before = here;
         }

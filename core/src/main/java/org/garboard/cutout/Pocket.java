@@ -2,12 +2,13 @@ package org.garboard.cutout;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.part.NamedSolid;
 
 /**
  * A keel pocket as it is to be cut, finished outside faces. Hull frame and metres.
  *
- * <p>The floor is level athwartships and runs fore and aft along the keel line under it. Walls
- * stand square to the floor.
+ * <p>The floor is level athwartships, or square to the skin, and runs fore and aft along the bottom under it or with its after edge a
+ * little lower. Walls lean out by their draft angle.
  *
  * @param site where the pocket's middle meets the keel line
  * @param slope of the floor fore and aft, dz/dx [rad], positive rising aft
@@ -30,6 +31,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param volume between cut surface and skin [m3]
  * @param openingArea of skin cut away [m2]
  * @param sections long section and cross sections
+ * @param solids what it is made of and milled to, as closed bodies
+ * @param details how it is made and what it costs
  */
 public record Pocket(Vector3D site, double slope, double length, double width, double cornerRadius,
                      double depth, double faceDepth, double wallHeight, double rampRatio,
@@ -37,7 +40,8 @@ public record Pocket(Vector3D site, double slope, double length, double width, d
                      List<Vector3D> floor, List<Vector3D> pocketEdge, List<Vector3D> opening,
                      List<FlatPoint> developedOpening, List<FlatPoint> developedPocket,
                      double developmentStretch, double volume, double openingArea,
-                     List<PocketSection> sections) {
+                     List<PocketSection> sections, List<NamedSolid> solids,
+                     PocketDetails details) {
     public Pocket {
         floor = List.copyOf(floor);
         pocketEdge = List.copyOf(pocketEdge);
@@ -45,5 +49,6 @@ public record Pocket(Vector3D site, double slope, double length, double width, d
         developedOpening = List.copyOf(developedOpening);
         developedPocket = List.copyOf(developedPocket);
         sections = List.copyOf(sections);
+        solids = List.copyOf(solids);
     }
 }

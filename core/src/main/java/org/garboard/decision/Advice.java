@@ -28,7 +28,8 @@ final class Advice {
 
     SitingRecord of(List<MountSiting> sitings) {
         Optional<Site> place = sitings.stream().filter(Advice::isPocket).flatMap(siting -> siting.sites().stream()).findFirst();
-        Optional<PocketOutcome> outcome = place.map(site -> KeelPocketCut.cut(hull, job.transducer(), job.pocket(), site.x()));
+        Optional<PocketOutcome> outcome = place.map(site -> KeelPocketCut.cut(hull, job.transducer(), job.pocket(),
+            job.particulars().forPocket(hull), site.x(), site.y()));
         Optional<Pocket> pocket = outcome.flatMap(Advice::built);
         boolean asked = sitings.stream().anyMatch(Advice::isPocket);
         String refusal = asked && pocket.isEmpty()

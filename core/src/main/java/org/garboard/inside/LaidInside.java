@@ -149,6 +149,11 @@ public final class LaidInside {
         return lowest;
     }
 
+    /** What is told to stand behind a stretch of bottom, at whatever height. */
+    public List<Room> behind(Span along, Span athwart) {
+        return boxes.stream().filter(box -> box.gap(along, athwart) == 0).map(Box::room).distinct().toList();
+    }
+
     /** What is nearest to a block, the first of equals: "fuel tank (Main tank)"; empty where nothing is told. */
     public String nearest(double x, double y, double length, double width) {
         double nearest = Double.POSITIVE_INFINITY;

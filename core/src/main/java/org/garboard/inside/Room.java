@@ -32,7 +32,9 @@ public record Room(Kind kind, String name, String datum, Sides sides, Span ahead
         BULKHEAD("bulkhead"),
         ENGINE_BED("engine bed"),
         ENGINE("engine"),
-        FLOOR("floor");
+        FLOOR("floor"),
+        KEELSON("keelson"),
+        KEEL_BOLTS("row of keel bolts");
 
         private final String words;
 

@@ -6,9 +6,11 @@ import java.util.Optional;
 import org.garboard.appendage.Keel;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Craft;
+import org.garboard.craft.RunningSpeed;
 import org.garboard.craft.TransducerDetails;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.pocket.BoatTold;
 import org.garboard.handling.Supports;
 import org.garboard.flow.attitude.CraftRunning;
 import org.garboard.flow.water.Water;
@@ -64,6 +66,12 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
         }
         Water home = new Water(craft.get().water().celsius(), craft.get().water().salinity());
         return RunningWater.of(hull, home, ready.running().profile(), threads);
+    }
+
+    /** What a pocket cut into her must know of her. */
+    public BoatTold forPocket(Hull hull) {
+        return new BoatTold(craft.stream().flatMap(told -> told.speeds().stream()).mapToDouble(RunningSpeed::knots).max(),
+            skin.map(told -> told.on(hull)), rooms.map(told -> LaidInside.on(hull, told)));
     }
 
     /** What of it does not lie on or in this hull, each a sentence without its full stop. */

@@ -44,12 +44,19 @@ public record KeelPocket() implements Mount {
      */
     public double depth(Installation installation, double rise) {
         return installation.pocket().depth().orElse(
-            Math.ceil((rise + installation.transducer().height()) * 1000 - WHOLE) / 1000);
+            Math.ceil((rise + tilt(installation) + installation.transducer().height()) * 1000 - WHOLE) / 1000);
     }
 
+    /** By how much an end of the floor stands lower than its middle where it is not along the bottom [m]. */
+    private double tilt(Installation installation) {
+        return installation.pocket().make().floor().tilt(footprint(installation).length());
+    }
+
+    /** Walls lean out before the ramps begin. */
     @Override
     public double ramp(Installation installation, double rise) {
-        return installation.pocket().rampRatio() * Math.max(0, faceDepth(installation, rise));
+        return installation.pocket().make().walls().run(installation.transducer().height())
+            + installation.pocket().endRatio() * Math.max(0, faceDepth(installation, rise));
     }
 
     @Override
@@ -66,7 +73,7 @@ public record KeelPocket() implements Mount {
                 "The walls hold the body at its outer edges.",
                 "The V rises so far that the walls at the outer edges do not hold the body."),
             Demand.atMost("face proud of the skin", limits.of(LimitName.FACE_PROUD),
-                bed -> Math.max(0, bed.rise() - faceDepth(installation, bed.rise())),
+                bed -> Math.max(0, bed.rise() + tilt(installation) - faceDepth(installation, bed.rise())),
                 "The face stays within the skin at its outer edges.",
                 "At the depth asked for the face stands proud of the skin at its outer edges."),
             Demand.atMost("straightness of the keel line", limits.of(LimitName.KEEL_STRAIGHTNESS), Bed::keelGap,
@@ -123,9 +130,10 @@ public record KeelPocket() implements Mount {
     }
 
     private List<Demand> cavitation(Installation installation, Surroundings around) {
-        double ratio = installation.pocket().rampRatio();
+        double ratio = installation.pocket().endRatio();
         List<Demand> demands = new ArrayList<>(CavitationAsked.ofBead(installation, around));
-        demands.addAll(ratio > 0 ? CavitationAsked.ofRamp(installation, around, ratio, bed -> ramp(installation, bed.rise()))
+        demands.addAll(ratio > 0 ? CavitationAsked.ofRamp(installation, around, ratio,
+                bed -> ratio * Math.max(0, faceDepth(installation, bed.rise())))
             : CavitationAsked.ofRecess(installation, around, bed -> faceDepth(installation, bed.rise())));
         return demands;
     }

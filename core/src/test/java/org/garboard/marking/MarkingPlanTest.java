@@ -58,19 +58,26 @@ class MarkingPlanTest {
         }
     }
 
-    /** Without ramps the opening of a pocket in a V is a rectangle of the development: its diagonals are known. */
+    /** The opening of a pocket in a V without ramps, unrolled: each plane of it keeps its lengths. */
     @Test
     void exact_openingOnAV() {
         Transducer slab = new Transducer("Slab", 0.4, 0.2, 0.04, 0, 0.03, Angle.ofDegrees(0));
         Pocket pocket = ((PocketOutcome.Built) KeelPocketCut.cut(HULL, slab, new PocketWish(OptionalDouble.empty(), 0, 0), 3)).pocket();
         MarkingOut plan = MarkingPlan.of(HULL, TABLE, pocket, 0.1);
-        double diagonal = Math.hypot(0.4, 0.2 * SKIN);
+        Vector3D one = place(plan, "1");
+        Vector3D four = place(plan, "4");
+        double diagonal = Math.hypot(four.getX() - one.getX(), (one.getY() - four.getY()) * SKIN);
         assertEquals(diagonal, between(plan, "1", "4").metres(), 1e-7);
         assertEquals(diagonal, between(plan, "2", "3").metres(), 1e-7);
         assertEquals(diagonal / 2, between(plan, "E", "2").metres(), 1e-7);
+        assertTrue(one.getX() < 3 - 0.2 && one.getY() > 0.1, "forward and to starboard of the floor's corner");
         assertEquals(2, between(plan, "1", "4").within(), 0);
         assertEquals(3, between(plan, "A", "E").metres(), 1e-9);
         assertTrue(plan.lengths().stream().allMatch(length -> length.tape().touches()));
         assertEquals(List.of("A", "E", "C", "D", "1", "2", "3", "4"), plan.marks().stream().map(Mark::letter).toList());
+    }
+
+    private static Vector3D place(MarkingOut plan, String letter) {
+        return plan.marks().stream().filter(mark -> mark.letter().equals(letter)).findFirst().orElseThrow().place();
     }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.pocket.Walls;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +57,7 @@ class MountTest {
         assertEquals(0.075 * tangent, seat.rise(), 1e-12);
         assertEquals(0.075 * tangent, seat.highest(), 1e-12);
         assertEquals(0.081, POCKET.depth(with(OptionalDouble.empty()), seat.rise()), 1e-12);
-        assertEquals(8 * 0.021, POCKET.ramp(with(OptionalDouble.empty()), seat.rise()), 1e-9);
+        assertEquals(8 * 0.021 + Walls.USUAL.run(0.06), POCKET.ramp(with(OptionalDouble.empty()), seat.rise()), 1e-9);
     }
 
     /** On a keel line that slopes, the rise is taken square to it: plumb rise times the cosine. */

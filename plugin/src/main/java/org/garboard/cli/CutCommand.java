@@ -147,8 +147,9 @@ final class CutCommand implements Callable<Integer> {
 
     private byte[] pocket(PartFile.Origin origin, Job job, Hull hull) throws CannotBeBuilt {
         PocketWish told = job.pocket();
-        PocketWish wish = new PocketWish(depth.isPresent() ? depth : told.depth(), gap.orElse(told.gap()), ramp.orElse(told.rampRatio()));
-        PocketOutcome outcome = KeelPocketCut.cut(hull, job.transducer(), wish, at.x());
+        PocketWish wish = new PocketWish(depth.isPresent() ? depth : told.depth(), gap.orElse(told.gap()), ramp.orElse(told.rampRatio()),
+            told.make());
+        PocketOutcome outcome = KeelPocketCut.cut(hull, job.transducer(), wish, job.particulars().forPocket(hull), at.x(), 0);
         if (outcome instanceof PocketOutcome.Refused refused) {
             throw new CannotBeBuilt(refused.reason(), refused.remedy());
         }

@@ -2,11 +2,14 @@ package org.garboard.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Craft;
 import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.Pocket;
 import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.flush.FlushCut;
@@ -48,6 +51,7 @@ final class PartsAtSite {
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
     private PartsMade made = new PartsMade.None();
+    private Optional<Pocket> pocket = Optional.empty();
 
     private PartsAtSite(Hull hull, Job job, BottomFeatures features, FairingWish fairing, RunningWater running) {
         this.hull = hull;
@@ -59,6 +63,7 @@ final class PartsAtSite {
 
     static PartsAtSite of(Hull hull, SitingRecord decided, RunningWater running) {
         PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), decided.job().particulars().fairing(), running);
+        parts.pocket = decided.pocket();
         decided.advised().ifPresent(parts::make);
         return parts;
     }
@@ -116,7 +121,7 @@ final class PartsAtSite {
     /** Solids as STL and OBJ, templates as cut files. */
     List<OutputFile> files() {
         List<OutputFile> files = new ArrayList<>();
-        for (NamedSolid part : made.solids()) {
+        for (NamedSolid part : Stream.concat(pocket.stream().flatMap(one -> one.solids().stream()), made.solids().stream()).toList()) {
             files.add(new OutputFile(part.name() + "_mm.stl", StlFile.of(part.solid())));
             files.add(new OutputFile(part.name() + "_mm.obj", ObjFile.of(part.name(), part.solid())));
         }
@@ -133,6 +138,7 @@ final class PartsAtSite {
     /** What the yard has to know beside the files. */
     List<String> words() {
         List<String> lines = new ArrayList<>();
+        pocket.ifPresent(one -> lines.addAll(PocketWords.lines(one)));
         made.flush().ifPresent(cutout -> lines.addAll(CutoutWords.lines(cutout)));
         made.fairing().ifPresent(block -> lines.addAll(FairingWords.lines(block, job)));
         made.bath().ifPresent(bath -> lines.addAll(BathWords.lines(bath, job.particulars().skin().isPresent())));

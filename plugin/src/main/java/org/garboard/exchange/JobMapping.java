@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.garboard.craft.Transducer;
 import org.garboard.exchange.xml.job.Drawing;
@@ -15,17 +14,11 @@ import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.mount.LimitName;
 import org.garboard.mount.Limits;
-import org.garboard.mount.PocketWish;
 import org.garboard.mount.Preference;
 import org.garboard.units.Angle;
 
 /** Turns a bound job that is free of faults into plain records. */
 final class JobMapping {
-    /** Bedding a side [m]: common practice, no source. */
-    private static final double GAP = 0.0025;
-    /** Our choice: a slope of 7 degrees, which tape and fairing board still follow. */
-    private static final double RAMP_RATIO = 8;
-
     private JobMapping() {
     }
 
@@ -48,7 +41,7 @@ final class JobMapping {
             transducer(body),
             preference(mounts).order(MountWords.mounts(mounts)),
             Optional.ofNullable(job.getFeatures()).map(FeatureMapping::toFeatures),
-            pocket(task.pocket().orElseGet(Pocket::new)),
+            PocketWishMapping.toWish(task.pocket().orElseGet(Pocket::new)),
             drawing(job.getDrawing(), set),
             new Particulars(TransducerMapping.toDetails(body),
                 Optional.ofNullable(job.getSkin()).map(SkinMapping::toSkin),
@@ -82,15 +75,6 @@ final class JobMapping {
             });
         }
         return new Limits(limits);
-    }
-
-    private static PocketWish pocket(Pocket wish) {
-        OptionalDouble depth = wish.getDepth() == null
-            ? OptionalDouble.empty() : OptionalDouble.of(Lengths.metres(wish.getDepth()));
-        return new PocketWish(
-            depth,
-            wish.getGap() == null ? GAP : Lengths.metres(wish.getGap()),
-            wish.getRampRatio() == null ? RAMP_RATIO : wish.getRampRatio().doubleValue());
     }
 
     private static DrawingWish drawing(Drawing wish, String set) {

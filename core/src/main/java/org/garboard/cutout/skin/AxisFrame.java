@@ -58,6 +58,17 @@ public final class AxisFrame implements Placement {
         return new AxisFrame(skin, Vector3D.of(x, y, face[0]), along, across);
     }
 
+    /**
+     * The plane through a skin's tangent athwart, its after end turned down from the tangent along by an angle.
+     *
+     * @throws IllegalArgumentException off the skin
+     */
+    public static AxisFrame leaningAft(Skin skin, double x, double y, double down) {
+        AxisFrame square = squareToSkin(skin, x, y);
+        Vector3D along = square.along.multiply(Math.cos(down)).subtract(square.up.multiply(Math.sin(down)));
+        return new AxisFrame(skin, square.origin, along, square.across);
+    }
+
     private static double[] face(Skin skin, double x, double y) {
         double[] face = new double[Skin.SIZE];
         if (!skin.at(x, y, face)) {

@@ -24,8 +24,9 @@ record CutOutline(List<Point> corners) {
         corners = List.copyOf(corners);
     }
 
+    /** What is cut through the hull: of a tray the hull cut, else the finished edge. */
     static CutOutline of(Pocket pocket) {
-        return new CutOutline(flat(pocket.developedOpening()));
+        return new CutOutline(flat(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut()));
     }
 
     /** Points of a development in the frame of the stock. */

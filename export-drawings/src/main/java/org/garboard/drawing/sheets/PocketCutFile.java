@@ -41,7 +41,10 @@ final class PocketCutFile {
             file.tick(file.outline.corner(1, side));
             file.tick(file.outline.corner(-1, side));
         }
-        file.pocketOutline(CutOutline.flat(pocket.developedPocket()));
+        if (!pocket.details().hullCut().isEmpty()) {
+            file.inner(CutOutline.flat(pocket.developedOpening()));
+        }
+        file.inner(CutOutline.flat(pocket.developedPocket()));
         return new CutDrawing(List.of(new Contour(CutLayer.CUT_OUTER, file.outline.corners())), List.of(), file.strokes);
     }
 
@@ -72,7 +75,7 @@ final class PocketCutFile {
         mark(corner, corner.towards(corner.directionTo(outline.extents().centre()), TICK));
     }
 
-    private void pocketOutline(List<Point> pocket) {
+    private void inner(List<Point> pocket) {
         for (int i = 0; i < pocket.size(); i++) {
             Point from = pocket.get(i);
             Point to = pocket.get((i + 1) % pocket.size());

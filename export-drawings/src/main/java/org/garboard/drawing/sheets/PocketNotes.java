@@ -3,7 +3,10 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketDetails;
 import org.garboard.drawing.layout.Notes;
+import org.garboard.mount.pocket.PocketMake;
+import org.garboard.mount.pocket.Walls;
 import org.garboard.units.FixedDecimal;
 
 /** What a reader of the pocket sheet must know of its figures, and what its cautions add to the usual. */
@@ -15,13 +18,56 @@ final class PocketNotes {
     static Notes of(SheetTask task, Pocket pocket) {
         List<String> notes = new ArrayList<>(List.of(
                 "Depths run from the keel line, square to the floor: lay a straightedge along the keel over the opening.",
-                "Finished outside faces. Walls stand square to the floor, without draft angle; edges are drawn sharp.",
-                "Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket on the keel "
-                        + "line, bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
-                        + flattening(pocket.developmentStretch() * 1000),
-                SurfaceNote.of(task)));
+                walls(task.figures(), pocket)));
+        notes.addAll(lines(task.figures(), pocket));
+        notes.add("Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket on the keel "
+                + "line, bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
+                + flattening(pocket.developmentStretch() * 1000));
+        notes.add(SurfaceNote.of(task));
         notes.addAll(task.table().remarks());
         return Notes.numbered("NOTES", notes);
+    }
+
+    private static String walls(Figures figures, Pocket pocket) {
+        PocketDetails details = pocket.details();
+        Walls walls = details.make().walls();
+        return "Finished outside faces. Walls lean out " + Figures.degrees(walls.draft().radians()) + "; R" + figures.fine(walls.floorRadius())
+                + " at the floor, R" + figures.fine(walls.edgeRadius()) + " at the edge" + walls.rebate().map(rebate -> "; rebate "
+                + figures.fine(rebate.width()) + " wide, " + figures.fine(rebate.depth()) + " above the face").orElse("")
+                + ". Gap at the face " + figures.fine(details.gapAtFace()) + ": bedding, lean and radii."
+                + (pocket.rampRatio() > 0 ? " Ramps run out tangent to the skin, at their steepest " + Figures.degrees(details.steepest().radians())
+                + " to it." : "") + " Face to skin: within " + figures.fine(details.tolerance()) + ", surface, body and paint added up.";
+    }
+
+    /** What is cut, and what it takes away. */
+    private static List<String> lines(Figures figures, Pocket pocket) {
+        PocketDetails details = pocket.details();
+        PocketMake make = details.make();
+        List<String> lines = new ArrayList<>();
+        if (details.outlineOnly()) {
+            lines.add("Metal or planked skin: outline only. How it is built in is the work of whoever answers for the structure.");
+        } else if (make.into() == PocketMake.Into.NEW_MOLD) {
+            lines.add("New mold: the outline is the former's on the mold. Laminate " + thick(figures, details) + ", built inward. Least draft of the former "
+                    + Figures.degrees(details.leastDraft().radians()) + ".");
+        } else if (details.hullCut().isEmpty()) {
+            lines.add("Existing boat: the line drawn is the FINISHED EDGE. Hull cut and end of taper are NOT KNOWN: tell the laminate.");
+        } else {
+            lines.add("Existing boat, three lines: finished edge; hull cut " + figures.fine(details.laminate() + make.layup().trayGap())
+                    + " outside it (laminate " + figures.fine(details.laminate()) + " and gap); end of taper "
+                    + figures.bench(make.layup().scarf() * details.laminate()) + " farther, 1:" + Figures.tenths(make.layup().scarf())
+                    + ". The cut file cuts the hull cut and marks the finished edge.");
+        }
+        lines.add("Lost: " + FixedDecimal.format(1000 * details.volumeLost(), 2) + " litres beside the body, " + FixedDecimal.format(1e4 * details.shellCut(), 0)
+                + " cm² of shell" + (details.met().isEmpty() ? "." : "; it meets " + String.join(", ", details.met()) + "."));
+        lines.add((details.cableHole() > 0 ? "Cable exit " + figures.fine(details.cableHole()) + " in the middle of the floor, square to it. " : "")
+                + (details.drains() ? "All faces look down: it drains when hauled level. " : "Water STANDS in it when hauled level: drain it. ")
+                + (details.trappedAir() > 0.002 ? "Air " + figures.fine(details.trappedAir()) + " high STAYS under it afloat: lead a vent up from its highest place."
+                : "No air stays under it afloat and upright."));
+        return lines;
+    }
+
+    private static String thick(Figures figures, PocketDetails details) {
+        return details.laminate() > 0 ? figures.fine(details.laminate()) + " thick" : "NOT KNOWN";
     }
 
     private static String flattening(double stretchMm) {
@@ -37,8 +83,9 @@ final class PocketNotes {
                     + "one side. Take a body whose element stands upright.");
         }
         more.add("Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.");
-        more.add("Structure: not to be cut until whoever answers for the boat's structure has approved the pocket. No keelson, "
-                + "floor, bearer or keel bolt may be cut.");
+        String approvedBy = task.record().pocket().map(pocket -> pocket.details().make().approvedBy()).orElse("");
+        more.add((approvedBy.isEmpty() ? "Structure: FOR CHECK, not to be cut until whoever answers for the boat's structure has approved the pocket."
+                : "Structure approved by " + approvedBy + ", as the job says.") + " No keelson, floor, bearer or keel bolt may be cut.");
         return Cautions.with(task.table(), more);
     }
 }

@@ -92,7 +92,7 @@ class PocketSheetTest {
     /** A box of 45 mm without ramps: three sections 11 mm apart are marked at 1:1, on smaller paper the middle one alone. */
     @Test
     void exact_sectionsThatStandTooCloseAreLeftOut() {
-        Transducer tiny = new Transducer("Body", 0.04, 0.03, 0.012, 0, 0.03, Angle.ofDegrees(0));
+        Transducer tiny = new Transducer("Body", 0.04, 0.03, 0.020, 0, 0.03, Angle.ofDegrees(0));
         for (Paper paper : List.of(Paper.A1, Paper.A3)) {
             SheetTask task = new SheetTask(BOAT.record(SampleBoat.wish(Units.MILLIMETRES, paper, "Yard"), tiny, 0), BOAT.table(),
                     Hull.through(BOAT.table()), SampleBoat.PROVENANCE);
