@@ -229,8 +229,7 @@ public final class PocketShape {
     }
 
     private Angle steepest() {
-        double ratio = Math.min(form.endRatio(), form.sideRatio());
-        return Angle.ofRadians(ratio > 0 ? Math.atan(Blend.PEAK / ratio) : 0);
+        return Angle.ofRadians(Math.atan(Blend.PEAK * surface.steepest()));
     }
 
     /** The highest place of the face's surroundings, where air gathers; what lies higher is filled by body and bedding. */

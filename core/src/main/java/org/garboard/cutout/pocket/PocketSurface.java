@@ -191,6 +191,18 @@ final class PocketSurface {
         return PocketForm.above(form.face() - form.frame().outside(at, across));
     }
 
+    /** Greatest height of a blend to its length; 0 where there are none. */
+    double steepest() {
+        double most = 0;
+        for (int ray = 0; ray < rays.count(); ray++) {
+            double length = Math.hypot(lengthU[ray], lengthV[ray]);
+            if (length > 0) {
+                most = Math.max(most, (mouth[ray] - form.frame().outside(mouthU(ray), mouthV(ray))) / length);
+            }
+        }
+        return most;
+    }
+
     Rays rays() {
         return rays;
     }

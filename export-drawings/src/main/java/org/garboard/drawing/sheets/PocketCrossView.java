@@ -67,10 +67,24 @@ final class PocketCrossView {
         return paper.up(best);
     }
 
+    /** Height of the cut over the pocket's middle [m]. */
+    private double middle() {
+        for (int i = 0; i + 1 < section.cut().size(); i++) {
+            Vector3D port = section.cut().get(i);
+            Vector3D starboard = section.cut().get(i + 1);
+            if (port.getY() <= 0 && starboard.getY() > 0) {
+                double share = -port.getY() / (starboard.getY() - port.getY());
+                return paper.up(port) + share * (paper.up(starboard) - paper.up(port));
+            }
+        }
+        return paper.up(section.cut().get(0));
+    }
+
     private void dimensions() {
         Vector3D foot = section.cut().get(0);
         Vector3D otherFoot = section.cut().get(section.cut().size() - 1);
-        double level = paper.up(section.cut().get(1));
+        double level = middle();
+        double top = section.cut().stream().mapToDouble(paper::up).max().orElseThrow();
         double half = paper.paper(Math.abs(foot.getY()));
         double width = otherFoot.getY() - foot.getY();
         boolean middle = section.equals(task.middleSection());
@@ -81,7 +95,7 @@ final class PocketCrossView {
             deadrise(half);
         }
         height(0, keel(), level, task.figures().fine(level - keel()), depthPlaces(half));
-        height(-half, paper.up(foot), level, task.figures().bench(level - paper.up(foot)), wallPlaces(half));
+        height(-half, paper.up(foot), top, task.figures().bench(top - paper.up(foot)), wallPlaces(half));
     }
 
     /** At the keel, lettered clear of the centreline: to starboard of it, in a narrow cut beyond its edge, else beyond all. */
