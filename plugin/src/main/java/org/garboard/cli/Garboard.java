@@ -47,7 +47,8 @@ import picocli.CommandLine;
         SurveyCommand.class,
         CutCommand.class,
         SessionCommand.class,
-        NewCommand.class})
+        NewCommand.class,
+        FleetCommand.class})
 public final class Garboard implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -34,7 +34,7 @@ public final class RecordFile {
             }
             Record bean = reading.bean(Record.class).orElseThrow();
             return new RecordReading.Read(RecordedMapping.toSet(bean, RecordedFigures.of(bytes)), FitWords.fit(bean.getInputs().getFit()),
-                listed(bean), bean.getSurvey() == null ? 0 : bean.getSurvey().getSheets(), new RecordedSurface(bean.getSurface()));
+                listed(bean), bean.getOutputs().getRefused(), bean.getSurvey() == null ? 0 : bean.getSurvey().getSheets(), new RecordedSurface(bean.getSurface()));
         } catch (FaultyFile e) {
             return new RecordReading.Faulty(e.faults());
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {

@@ -13,12 +13,15 @@ public sealed interface RecordReading {
      * @param set what was decided
      * @param fit how the hull was drawn from the table
      * @param outputs the files beside the record, in its order
+     * @param refused what could not be drawn, and why
      * @param surveySheets how many of them show findings of a surveyor
      * @param surface the hull surface as it stands there
      */
-    record Read(RecordedSet set, Fit fit, List<FileHash> outputs, int surveySheets, RecordedSurface surface) implements RecordReading {
+    record Read(RecordedSet set, Fit fit, List<FileHash> outputs, List<String> refused, int surveySheets,
+                RecordedSurface surface) implements RecordReading {
         public Read {
             outputs = List.copyOf(outputs);
+            refused = List.copyOf(refused);
         }
     }
 

@@ -8,7 +8,7 @@ public final class InputFault extends Exception {
 
     private final transient List<String> messages;
 
-    InputFault(List<String> messages) {
+    public InputFault(List<String> messages) {
         super(messages.get(0));
         this.messages = List.copyOf(messages);
     }

@@ -6,12 +6,12 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 
 /** Why the file system took no file, in words: its own messages may be a bare name. */
-final class WriteFault {
+public final class WriteFault {
 
     private WriteFault() {
     }
 
-    static String words(IOException fault) {
+    public static String words(IOException fault) {
         if (fault instanceof AccessDeniedException denied) {
             return "no permission for " + denied.getFile();
         }

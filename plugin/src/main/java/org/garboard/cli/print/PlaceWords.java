@@ -42,7 +42,7 @@ public final class PlaceWords {
         return y == 0 ? "on the centreline" : length(Math.abs(y)) + " to " + side(y) + " of the centreline";
     }
 
-    static String side(double y) {
+    public static String side(double y) {
         return y == 0 ? "centreline" : y > 0 ? "starboard" : "port";
     }
 }
