@@ -299,6 +299,21 @@ class BadInput(Document):
         self.assertIn("the table file offsets.csv is not there", str(caught.exception))
         self.assertEqual(area, operations.hull_of(self.doc).Shape.Area)
 
+    def test_files_that_changed_are_read_again(self):
+        path = self.copied()
+        core.run(operations.open_boat(self.doc, path))
+        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        before = part.Litres
+        with open(path, encoding="utf-8") as file:
+            text = file.read()
+        with open(path, "w", encoding="utf-8") as file:
+            file.write(text.replace("<ramp-ratio>8<", "<ramp-ratio>4<"))
+        self.doc.recompute()
+        self.assertEqual(before, part.Litres)
+        operations.refresh(self.doc)
+        self.assertLess(part.Litres, before)
+        self.assertLess(abs(part.Shape.Volume / 1e6 / part.Litres - 1), 0.001)
+
     def test_a_document_edited_by_hand(self):
         self.assertIn("No boat is open", self.refused(operations.find_sites(self.doc), operations.Refused))
         self.opened()

@@ -13,7 +13,7 @@ from PySide import QtCore, QtGui
 
 DEMO = os.environ["GARBOARD_DEMO"]
 SCREENS = os.environ["GARBOARD_SCREENS"]
-LIMIT = 150
+LIMIT = 240
 
 
 def wait(until, words, limit=LIMIT):

@@ -310,7 +310,7 @@ def export(obj, path, deflection=1.0):
         else:
             obj.Shape.exportStep(part)
         os.replace(part, path)
-    except OSError as fault:
+    except (OSError, RuntimeError, Part.OCCError) as fault:
         raise Refused("%s cannot be written: %s" % (path, fault)) from None
     finally:
         if os.path.exists(part):

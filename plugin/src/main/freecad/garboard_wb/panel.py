@@ -92,8 +92,6 @@ class Panel:
                 self.advance(None)
             else:
                 self.finish(work)
-        except OURS as fault:
-            self.fail(fault)
         except Exception as fault:
             self.fail(fault)
 
