@@ -11,6 +11,7 @@ import org.garboard.craft.TransducerDetails;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.pocket.BoatTold;
+import org.garboard.cutout.transom.BracketTold;
 import org.garboard.handling.Supports;
 import org.garboard.flow.attitude.CraftRunning;
 import org.garboard.flow.water.Water;
@@ -33,15 +34,16 @@ import org.garboard.skin.SurveyedSkin;
  * @param supports what the boat rests on or hangs from
  * @param craft what drives her, what she weighs, at what speeds she runs
  * @param fairing what is asked of a way through the skin, and of a fairing block; its defaults where nothing is
+ * @param bracket of a transom mount
  * @param preference which of several mounts that serve is advised
  * @param limits what every check is held to
  */
 public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> skin, Optional<Inside> rooms,
                           Optional<Supports> supports, Optional<Craft> craft, FairingWish fairing,
-                          Preference preference, Limits limits) {
+                          BracketTold bracket, Preference preference, Limits limits) {
     public static final Particulars UNTOLD =
         new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())), Preference.LEAST_INVASIVE, Limits.OWN);
+            Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())), BracketTold.NOTHING, Preference.LEAST_INVASIVE, Limits.OWN);
 
     /**
      * Laid on her hull.

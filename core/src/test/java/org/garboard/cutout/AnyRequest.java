@@ -64,7 +64,9 @@ final class AnyRequest {
     }
 
     BathWish bath() {
-        return new BathWish(wish().skin(), usual() ? from(0.004, 0.012) : any(), Angle.ofDegrees(usual() ? from(5, 20) : from(-20, 60)),
+        // no yard asks for one on a core; where it does all the same it is silly
+        Optional<Layup> skin = sensible ? Optional.of(new Layup.Whole(from(0.005, 0.025))) : wish().skin();
+        return new BathWish(skin, usual() ? from(0.004, 0.012) : any(), Angle.ofDegrees(usual() ? from(5, 20) : from(-20, 60)),
             usual() ? from(5e-5, 3e-4) : any());
     }
 

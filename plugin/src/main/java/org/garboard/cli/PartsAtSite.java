@@ -97,7 +97,8 @@ final class PartsAtSite {
             return new PartsMade.OfBath(BathCut.cut(hull, job.transducer(), BathWish.of(SkinAtSite.build(job, hull, place)), place.x(), place.y()));
         }
         if (mount instanceof TransomMount) {
-            BracketWish wish = BracketWish.of(job.particulars().skin().map(SurveyedSkin::material));
+            BracketWish wish = BracketWish.of(job.particulars().skin().map(SurveyedSkin::material), job.particulars().bracket(),
+                job.particulars().fairing().throughHull().chord());
             return new PartsMade.OfBracket(BracketCut.cut(hull, job.transducer(), wish, features, job.particulars().craft().map(Craft::drive), place.y()));
         }
         return new PartsMade.None();

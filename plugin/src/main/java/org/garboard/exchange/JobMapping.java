@@ -48,7 +48,7 @@ final class JobMapping {
                 Optional.ofNullable(job.getRooms()).map(RoomsMapping::toInside),
                 Optional.ofNullable(job.getSupports()).map(RoomsMapping::toSupports),
                 Optional.ofNullable(job.getCraft()).map(CraftMapping::toCraft),
-                ThroughHullMapping.toWish(task), preference(mounts), limits(job.getLimits())));
+                ThroughHullMapping.toWish(task), ThroughHullMapping.toBracket(task), preference(mounts), limits(job.getLimits())));
     }
 
     private static Transducer transducer(org.garboard.exchange.xml.job.Transducer body) {

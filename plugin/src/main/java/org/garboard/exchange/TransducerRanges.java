@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.garboard.exchange.xml.job.Angle;
 import org.garboard.exchange.xml.job.Beam;
+import org.garboard.exchange.xml.job.Bracket;
+import org.garboard.exchange.xml.job.BracketScrew;
 import org.garboard.exchange.xml.job.Fairing;
 import org.garboard.exchange.xml.job.Mounts;
 import org.garboard.exchange.xml.job.Pocket;
@@ -47,6 +49,7 @@ final class TransducerRanges {
         task.pocket().ifPresent(this::pocket);
         task.throughHull().ifPresent(this::throughHull);
         task.fairing().ifPresent(this::fairing);
+        task.bracket().ifPresent(this::bracket);
     }
 
     private void body(Transducer body) {
@@ -144,6 +147,15 @@ final class TransducerRanges {
         Angle lower = fairing.getTrailingEdgeLower();
         if (lower != null && lower.getValue() != null) {
             within("trailing-edge-lower", lower, lower.getValue(), MOST_TRAILING_EDGE_LOWER_DEG);
+        }
+    }
+
+    private void bracket(Bracket bracket) {
+        faults.fromZero("face-below", bracket.getFaceBelow(), MOST_GAP);
+        for (BracketScrew screw : bracket.getScrew()) {
+            faults.fromZero("off-middle", screw.getOffMiddle(), MOST_DEPTH);
+            faults.aboveZero("above-face", screw.getAboveFace(), MOST_DEPTH);
+            faults.aboveZero("diameter", screw.getDiameter(), MOST_GAP);
         }
     }
 

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.fairing.Planform;
 import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.transom.BracketTold;
+import org.garboard.cutout.transom.BracketWish.Screw;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +39,27 @@ class JobFairingTest {
         assertEquals(defaults, wish(""));
         assertEquals(defaults, wish("<through-hull/><fairing/>"));
         assertEquals(defaults, wish("<fairing><planform>naca-00xx</planform></fairing>"));
+    }
+
+    @Test
+    void readsTheScrewsOfABracket() {
+        BracketTold told = ((JobReading.Read) SampleJob.read(with("<transom-bracket><face-below unit=\"mm\">6</face-below>"
+            + "<screw side=\"both\"><off-middle unit=\"mm\">25</off-middle><above-face unit=\"mm\">90</above-face><diameter unit=\"mm\">4</diameter></screw>"
+            + "<screw side=\"both\"><off-middle unit=\"mm\">0</off-middle><above-face unit=\"cm\">12</above-face><diameter unit=\"mm\">3</diameter></screw>"
+            + "</transom-bracket>"))).job().particulars().bracket();
+        assertEquals(new BracketTold(OptionalDouble.of(0.006), List.of(new Screw(-0.025, 0.09, 0.004), new Screw(0.025, 0.09, 0.004),
+            new Screw(0, 0.12, 0.003))), told);
+        assertEquals(BracketTold.NOTHING, ((JobReading.Read) SampleJob.read(with(""))).job().particulars().bracket());
+    }
+
+    @Test
+    void tellsEveryScrewOutOfRange() {
+        List<String> faults = SampleJob.messages(with("<transom-bracket><face-below unit=\"mm\">60</face-below>"
+            + "<screw side=\"port\"><off-middle unit=\"m\">2</off-middle><above-face unit=\"mm\">0</above-face><diameter unit=\"mm\">60</diameter></screw>"
+            + "</transom-bracket>"));
+        assertEquals(List.of("<face-below> is 60 mm; it must be from 0 to 50 mm", "<off-middle> is 2 m; it must be from 0 to 1 m",
+            "<above-face> is 0 mm; it must be more than 0 and at most 1 m", "<diameter> is 60 mm; it must be more than 0 and at most 50 mm"),
+            faults.stream().map(fault -> fault.replaceFirst("^job\\.xml:[0-9]+:[0-9]+: ", "")).toList());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.garboard.cutout.transom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,6 +39,8 @@ public final class BracketCut {
     private static final double THICKEST_BOARD = 0.050;
     /** Pieces of the board's foot: of a round bottom 0.2 m wide they stray by hundredths of a millimetre. */
     private static final int PIECES = 24;
+    /** An edge that strays less from a chord is straight [m]; our choice. */
+    private static final double STRAIGHT = 2e-6;
 
     private final Hull hull;
     private final Transducer body;
@@ -118,7 +121,7 @@ public final class BracketCut {
         double face = lowest - wish.drop();
         double middle = plane.edgeHeight(0) - face;
         List<ScrewPlace> places = screws(face);
-        double top = places.stream().mapToDouble(screw -> screw.up() + screw.diameter() / 2).max().orElseThrow() + LAND;
+        double top = Math.max(places.stream().mapToDouble(screw -> screw.up() + screw.diameter() / 2).max().orElseThrow(), highestFoot()) + LAND;
         requireTransom(top);
         double highest = plane.origin().getZ() - middle + body.height();
         double ahead = Math.max(0, plane.aftermost(plane.origin().getZ(), Math.max(highest, plane.origin().getZ()), body.width()) - plane.origin().getX())
@@ -150,7 +153,7 @@ public final class BracketCut {
         double most = plane.upFor(plane.sheer() - plane.origin().getZ());
         if (top > most) {
             throw new CannotBeBuilt("the board's top would be " + Lengths.mm(top) + " up the transom, which ends at " + Lengths.mm(most),
-                "screws " + Lengths.mmUp(top - most) + " lower");
+                "a board whose top lies " + Lengths.mmUp(top - most) + " lower: lower screws, or a narrower board");
         }
     }
 
@@ -165,19 +168,38 @@ public final class BracketCut {
         };
     }
 
+    /** Its foot parallel to the transom's edge, a corner only where that bends. */
     private Loop board(double top) {
         double half = boardWidth / 2;
         double[] points = new double[2 * (PIECES + 3)];
+        int count = 0;
         for (int i = 0; i <= PIECES; i++) {
             double u = -half + boardWidth * i / PIECES;
-            points[2 * i] = u;
-            points[2 * i + 1] = plane.edge(u) + FOOT;
+            if (i == 0 || i == PIECES || bends(points[2 * count - 2], u, u + boardWidth / PIECES)) {
+                points[2 * count] = u;
+                points[2 * count + 1] = plane.edge(u) + FOOT;
+                count++;
+            }
         }
-        points[2 * PIECES + 2] = half;
-        points[2 * PIECES + 3] = top;
-        points[2 * PIECES + 4] = -half;
-        points[2 * PIECES + 5] = top;
-        return Loop.of(points);
+        points[2 * count] = half;
+        points[2 * count + 1] = top;
+        points[2 * count + 2] = -half;
+        points[2 * count + 3] = top;
+        return Loop.of(Arrays.copyOf(points, 2 * count + 4));
+    }
+
+    private boolean bends(double before, double at, double after) {
+        double share = (at - before) / (after - before);
+        return Math.abs(plane.edge(at) - (1 - share) * plane.edge(before) - share * plane.edge(after)) > STRAIGHT;
+    }
+
+    /** A wide board reaches far up a V. */
+    private double highestFoot() {
+        double highest = FOOT;
+        for (int i = 0; i <= PIECES; i++) {
+            highest = Math.max(highest, plane.edge(boardWidth * i / PIECES - boardWidth / 2) + FOOT);
+        }
+        return highest;
     }
 
     private List<Loop> holes(List<ScrewPlace> places) {

@@ -41,7 +41,13 @@ public record BracketWish(double drop, List<Screw> screws, double board, double 
 
     /** The defaults for a bottom of a material. */
     public static BracketWish of(Optional<SkinMaterial> bottom) {
-        return new BracketWish(bottom.filter(SkinMaterial::isMetal).isPresent() ? DROP_BELOW_PLATE : DROP, List.of(), BOARD, ThroughHullWish.CHORD);
+        return of(bottom, BracketTold.NOTHING, ThroughHullWish.CHORD);
+    }
+
+    /** As told, and the defaults for a bottom of a material where nothing is. */
+    public static BracketWish of(Optional<SkinMaterial> bottom, BracketTold told, double chord) {
+        double usual = bottom.filter(SkinMaterial::isMetal).isPresent() ? DROP_BELOW_PLATE : DROP;
+        return new BracketWish(told.below().orElse(usual), told.screws(), BOARD, chord);
     }
 
     /** Those of the bracket, or two over the body: our choice. */
