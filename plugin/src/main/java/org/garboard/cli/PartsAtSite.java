@@ -139,12 +139,12 @@ final class PartsAtSite {
     /** What the yard has to know beside the files. */
     List<String> words() {
         List<String> lines = new ArrayList<>();
-        pocket.ifPresent(one -> lines.addAll(PocketWords.lines(one)));
         made.flush().ifPresent(cutout -> lines.addAll(CutoutWords.lines(cutout)));
         made.fairing().ifPresent(block -> lines.addAll(FairingWords.lines(block, job)));
         made.bath().ifPresent(bath -> lines.addAll(BathWords.lines(bath, job.particulars().skin().isPresent())));
         made.bracket().ifPresent(bracket -> lines.addAll(BracketWords.lines(bracket, job)));
         lines.addAll(CutoutWords.templates(made.templates()));
+        pocket.ifPresent(one -> lines.addAll(PocketWords.lines(one)));
         return lines;
     }
 }

@@ -138,7 +138,7 @@ public final class PocketShape {
     /** Bodies, and what stands against them. */
     private void make(PocketBodies bodies) throws CannotBeBuilt {
         solids.add(new NamedSolid("pocket", room));
-        solids.add(new NamedSolid("transducer-body", BodyEnvelope.of(form.frame(), body, form.face(), form.depth(), form.chord())));
+        solids.add(new NamedSolid("body-in-pocket", BodyEnvelope.of(form.frame(), body, form.face(), form.depth(), form.chord())));
         if (outlineOnly()) {
             return;
         }
