@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.FlatPoint;
@@ -17,9 +18,14 @@ import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.flush.FlushCut;
 import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.inhull.BathCut;
+import org.garboard.cutout.inhull.BathWish;
+import org.garboard.cutout.made.PartsMade;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
+import org.garboard.cutout.transom.BracketCut;
+import org.garboard.cutout.transom.BracketWish;
 import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.dxf.CutDrawing;
 import org.garboard.drawing.dxf.CutDxfRules;
@@ -53,8 +59,16 @@ class TemplateCutFileTest {
         return FairingCut.cut(hull(), BODY, FairingWish.of(wish()), 8, 0.45);
     }
 
+    /** Of every mount, the flush one with its sleeve. */
+    private static List<PartsMade> all() throws CannotBeBuilt {
+        return List.of(new PartsMade.OfFlush(flush()), new PartsMade.OfFairing(fairing()),
+            new PartsMade.OfFlush(FlushCut.cut(hull(), BODY, ThroughHullWish.of(Optional.of(new Layup.Whole(0.006))).sleeved(0.003), 8, 0.45)),
+            new PartsMade.OfBath(BathCut.cut(hull(), BODY, BathWish.of(Optional.of(new Layup.Whole(0.012))), 8, 0.45)),
+            new PartsMade.OfBracket(BracketCut.cut(hull(), BODY, BracketWish.of(Optional.empty()), BottomFeatures.NOT_LISTED, Optional.empty(), 0.45)));
+    }
+
     private static List<Template> templates() throws CannotBeBuilt {
-        return Stream.concat(flush().templates().stream(), fairing().templates().stream()).toList();
+        return all().stream().flatMap(parts -> parts.templates().stream()).toList();
     }
 
     @Test
@@ -73,7 +87,7 @@ class TemplateCutFileTest {
     /** Bow to the right and starboard up: u aft becomes -x, v to starboard y, in millimetres. */
     @Test
     void exact_outsideUp() throws CannotBeBuilt {
-        for (Template template : templates()) {
+        for (Template template : templates().stream().filter(one -> one.up() == Template.Up.OUTSIDE).toList()) {
             CutDrawing drawing = TemplateCutFile.drawing(template);
             double bow = -1000 * template.outline().stream().mapToDouble(FlatPoint::u).min().orElseThrow();
             double starboard = 1000 * template.outline().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
@@ -88,9 +102,23 @@ class TemplateCutFileTest {
         }
     }
 
+    /** Inside up port is up: the high side of a V to starboard lies low. Seen from aft starboard is to the right and up is up. */
+    @Test
+    void exact_otherSidesUp() throws CannotBeBuilt {
+        Template foot = templates().stream().filter(one -> one.up() == Template.Up.INSIDE).findFirst().orElseThrow();
+        FlatPoint starboard = foot.outline().stream().max(Comparator.comparingDouble(FlatPoint::v)).orElseThrow();
+        CutDrawing inside = TemplateCutFile.drawing(foot);
+        assertEquals(-1000 * starboard.v(), inside.contours().get(0).corners().stream().mapToDouble(corner -> corner.y()).min().orElseThrow(), 1e-9);
+        Template drilling = templates().stream().filter(one -> one.up() == Template.Up.AFT).findFirst().orElseThrow();
+        CutDrawing aft = TemplateCutFile.drawing(drilling);
+        assertEquals(drilling.holes().stream().map(hole -> 1000 * hole.centre().u()).toList(), aft.holes().stream().map(hole -> hole.centre().x()).toList());
+        assertEquals(drilling.holes().stream().map(hole -> 1000 * hole.centre().v()).toList(), aft.holes().stream().map(hole -> hole.centre().y()).toList());
+        assertEquals("transom-drilling-aft-side-up_mm_1to1.dxf", TemplateCutFile.fileName(drilling));
+    }
+
     @Test
     void admeshFindsOneClosedBodyInEveryPart() throws CannotBeBuilt, IOException {
-        for (NamedSolid part : Stream.concat(flush().solids().stream(), fairing().solids().stream()).toList()) {
+        for (NamedSolid part : all().stream().flatMap(parts -> parts.solids().stream()).toList()) {
             Admesh.read(StlFile.of(part.solid())).isOneClosedBody(part.solid().triangles(), part.solid().volume());
         }
     }
