@@ -10,6 +10,9 @@ import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.cutout.flush.FlushCut;
 import org.garboard.cutout.flush.FlushCutout;
+import org.garboard.cutout.inhull.BathCut;
+import org.garboard.cutout.inhull.BathWish;
+import org.garboard.cutout.inhull.HullBath;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.hull.Hull;
 import org.garboard.skin.Layup;
@@ -55,6 +58,11 @@ public class PartsBench {
     @Benchmark
     public FairingBlock firstFairing() throws CannotBeBuilt {
         return FairingCut.cut(hull, body, FairingWish.of(wish), X, Y);
+    }
+
+    @Benchmark
+    public HullBath firstBath() throws CannotBeBuilt {
+        return BathCut.cut(hull, body, new BathWish(wish.skin(), BathWish.WALL, Angle.ofDegrees(BathWish.HEEL_DEG), wish.chord()), X, Y);
     }
 
     @Benchmark

@@ -20,9 +20,10 @@ public final class Development {
     private static final int COMPARED = 16;
     /** Sides of the net to the outline's length, our choice. */
     private static final double NET = 0.12;
-    /** Pieces of the cross: level length of each [m], and no more of them to a side. */
-    private static final double PIECE = 0.004;
-    private static final int MOST_PIECES = 1000;
+    /** Pieces of the cross to the outline's size, our choice: an arc of a tenth of its radius strays by a thousandth of itself. */
+    private static final double PIECE = 0.1;
+    /** So near the outline the cross ends [m]. */
+    private static final double SHORTEST = 5e-4;
 
     private final List<List<FlatPoint>> loops;
     private final List<Mark> cross;
@@ -83,9 +84,16 @@ public final class Development {
     private static List<FlatPoint> line(Sprawl sprawl, FlatNet net, Loop edge, double x, double y, int aft, int starboard) {
         List<FlatPoint> line = new ArrayList<>(List.of(net.at(0, 0)));
         for (int end = -1; end <= 1; end += 2) {
-            for (int k = 1; k < MOST_PIECES && sprawl.layFlat(x + end * k * PIECE * aft, y + end * k * PIECE * starboard)
-                    && edge.holds(sprawl.u(), sprawl.v()); k++) {
-                line.add(end < 0 ? 0 : line.size(), net.at(sprawl.u(), sprawl.v()));
+            double out = 0;
+            double step = PIECE * Math.sqrt(edge.area());
+            while (step > SHORTEST) {
+                double next = out + step;
+                if (sprawl.layFlat(x + end * next * aft, y + end * next * starboard) && edge.holds(sprawl.u(), sprawl.v())) {
+                    line.add(end < 0 ? 0 : line.size(), net.at(sprawl.u(), sprawl.v()));
+                    out = next;
+                } else {
+                    step /= 2;
+                }
             }
         }
         return line;

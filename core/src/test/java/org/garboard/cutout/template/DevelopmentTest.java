@@ -66,8 +66,8 @@ class DevelopmentTest {
         for (FlatPoint place : station) {
             assertEquals(0, place.u() * Math.sin(angle) - place.v() * Math.cos(angle), 1e-9);
         }
-        assertEquals(0.2, along.get(along.size() - 1).u() - along.get(0).u(), 0.01);
-        assertEquals(0.12 / Math.sin(angle), distance(station.get(0), station.get(station.size() - 1)), 0.01);
+        assertEquals(0.2, along.get(along.size() - 1).u() - along.get(0).u(), 2e-3);
+        assertEquals(0.12 / Math.sin(angle), distance(station.get(0), station.get(station.size() - 1)), 2e-3);
     }
 
     @Test
