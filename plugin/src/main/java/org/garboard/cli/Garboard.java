@@ -48,6 +48,7 @@ import picocli.CommandLine;
         CutCommand.class,
         SessionCommand.class,
         NewCommand.class,
+        CheckCommand.class,
         FleetCommand.class})
 public final class Garboard implements Runnable {
     @Spec

@@ -50,8 +50,13 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
         }
     }
 
+    /** A job file as it stands, sound or not. */
+    public static byte[] bytes(Path path) throws InputFault {
+        return InputFile.read(path, MOST_BYTES);
+    }
+
     public static JobSource read(Path path) throws InputFault {
-        byte[] bytes = InputFile.read(path, MOST_BYTES);
+        byte[] bytes = bytes(path);
         JobReading reading = JobFile.read(path.toString(), bytes);
         if (reading instanceof JobReading.Faulty faulty) {
             throw new InputFault(faulty.faults().stream().map(FileFault::message).toList());

@@ -32,7 +32,7 @@ public final class Beginning {
         return new OutputFile(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String text(String demo, String name) {
+    static String text(String demo, String name) {
         try (InputStream in = Beginning.class.getResourceAsStream("/org/garboard/demo/" + demo + "/" + name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
