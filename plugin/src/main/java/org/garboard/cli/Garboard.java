@@ -45,6 +45,7 @@ import picocli.CommandLine;
         SiteCommand.class,
         RunCommand.class,
         SurveyCommand.class,
+        CompareCommand.class,
         CutCommand.class,
         SessionCommand.class,
         NewCommand.class,

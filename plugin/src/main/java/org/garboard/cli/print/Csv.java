@@ -26,6 +26,12 @@ public final class Csv {
         return Double.isInfinite(value) ? value > 0 ? "INF" : "-INF" : FixedDecimal.format(value, places);
     }
 
+    /** Words from a file that anybody may have written: what a spreadsheet would take for a formula begins with an apostrophe. */
+    public static String text(String words) {
+        boolean formula = !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0 && !words.matches("[+-]?[0-9]+(\\.[0-9]+)?");
+        return formula ? "'" + words : words;
+    }
+
     private static String quoted(String field) {
         boolean plain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
         return plain ? field : "\"" + field.replace("\"", "\"\"") + "\"";

@@ -1,0 +1,40 @@
+package org.garboard.cli.print;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.garboard.revision.Change;
+
+/** What differs between two records, as text or as CSV. */
+public final class ChangesReport {
+    private final PrintWriter out;
+
+    public ChangesReport(PrintWriter out) {
+        this.out = out;
+    }
+
+    /** A heading for each kind, a line for each change. */
+    public void print(List<Change> changes) {
+        if (changes.isEmpty()) {
+            out.println("Nothing moved: both records decide the same from the same.");
+        }
+        Change.Kind kind = null;
+        for (Change change : changes) {
+            if (change.kind() != kind) {
+                kind = change.kind();
+                out.println(kind.word().toUpperCase(Locale.ROOT));
+            }
+            out.println("  " + change.words());
+        }
+        out.flush();
+    }
+
+    /** A row for each change; a field that a spreadsheet would work out as a formula begins with an apostrophe. */
+    public void csv(List<Change> changes) {
+        Csv csv = new Csv(out);
+        csv.row("kind", "subject", "what", "before", "after", "unit", "difference");
+        changes.forEach(change -> csv.row(change.kind().word(), Csv.text(change.subject()), Csv.text(change.what()), Csv.text(change.before()),
+            Csv.text(change.after()), change.unit(), change.difference()));
+        out.flush();
+    }
+}
