@@ -80,7 +80,7 @@ final class SurveyCommand implements Callable<Integer> {
     public Integer call() throws InputFault {
         RecordedFolder recorded = RecordedFolder.read(recordFile);
         Map<FileHash, byte[]> earlier = recorded.files();
-        TableSource source = recorded.table(Optional.ofNullable(table));
+        TableSource source = recorded.table(Optional.ofNullable(table), "--table");
         Hull hull = recorded.hull(source);
         RecordedSet set = recorded.record().set();
         FindingsSource findings = FindingsSource.read(findingsFile, hull, source.table(), set.features().laid());

@@ -20,19 +20,21 @@ import org.garboard.offsets.Station;
 /** The hull seen from below, both sides: her lines, steps and ends on one layer, stations and centreline thin. */
 public final class HullBelow {
     private final Hull hull;
+    private final HullOnPaper own;
     private final HullOnPaper paper;
     private final Layer layer;
     private final List<Entity> shown = new ArrayList<>();
 
-    private HullBelow(Hull hull, HullOnPaper paper, Layer layer) {
+    private HullBelow(Hull hull, HullOnPaper own, HullOnPaper paper, Layer layer) {
         this.hull = hull;
+        this.own = own;
         this.paper = paper;
         this.layer = layer;
     }
 
     /** With stations and centreline, which stands out so far at either end [mm]. */
     public static List<Entity> of(Hull hull, HullOffsets table, HullOnPaper paper, double over) {
-        HullBelow below = new HullBelow(hull, paper, Layer.HULL);
+        HullBelow below = new HullBelow(hull, paper, paper, Layer.HULL);
         below.outline();
         for (Station station : table.skinStations()) {
             double beam = outermost(hull, station.x());
@@ -42,9 +44,14 @@ public final class HullBelow {
         return below.shown;
     }
 
-    /** Lines, steps and ends alone. */
-    public static List<Entity> outline(Hull hull, HullOnPaper paper, Layer layer) {
-        HullBelow below = new HullBelow(hull, paper, layer);
+    /**
+     * Lines, steps and ends alone, over another hull.
+     *
+     * @param own the hull's own paper
+     * @param paper the other's, on which it is drawn
+     */
+    public static List<Entity> outline(Hull hull, HullOnPaper own, HullOnPaper paper, Layer layer) {
+        HullBelow below = new HullBelow(hull, own, paper, layer);
         below.outline();
         return below.shown;
     }
@@ -76,7 +83,7 @@ public final class HullBelow {
             both(hull.line(line, paper.chord()));
         }
         for (int side : new int[] {1, -1}) {
-            shown.addAll(paper.stepsInPlan(layer, point -> below(point, side)));
+            shown.addAll(own.stepsInPlan(layer, point -> below(point, side)));
         }
         if (hull.endsSquare()) {
             ending(hull.afterEnd());

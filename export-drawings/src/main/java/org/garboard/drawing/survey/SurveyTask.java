@@ -21,7 +21,7 @@ import org.garboard.survey.LaidFinding;
  */
 record SurveyTask(Annotated annotated, Paper paper, Lettering lettering) implements SheetSubject<SurveyTask> {
 
-    private static final String STATUS = "SURVEY - findings in the surveyor's words; nothing here frees a cut";
+    private static final String STATUS = "SURVEY - findings in the surveyor's words; no leave to cut anything";
 
     SurveyTask(Annotated annotated) {
         this(annotated, SheetSubject.paper(annotated.set().drawing()),

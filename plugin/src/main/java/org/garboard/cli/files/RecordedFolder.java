@@ -83,15 +83,16 @@ public final class RecordedFolder {
      * The table from which the set was drawn.
      *
      * @param named where the user says it lies; none to take the copy beside the record
+     * @param option by which the user may say so
      */
-    public TableSource table(Optional<Path> named) throws InputFault {
+    public TableSource table(Optional<Path> named, String option) throws InputFault {
         String wanted = record.set().tableHash();
         Path file;
         if (named.isPresent()) {
             file = named.get();
         } else {
             FileHash copy = record.outputs().stream().filter(output -> output.sha256().equals(wanted)).findFirst().orElseThrow(() -> new InputFault(
-                path + ": no copy of the table " + record.set().tableFile() + " lies beside this record; name the table's file with --table"));
+                path + ": no copy of the table " + record.set().tableFile() + " lies beside this record; name the table's file with " + option));
             content(copy);
             file = path.resolveSibling(copy.name());
         }
