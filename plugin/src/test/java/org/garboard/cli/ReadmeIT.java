@@ -24,7 +24,7 @@ class ReadmeIT {
 
     @Test
     void everyExampleRuns() throws Exception {
-        for (String name : List.of("job.xml", "offsets.csv")) {
+        for (String name : List.of("job.xml", "offsets.csv", "findings.csv")) {
             Files.copy(BuiltFolder.demo("outboard-22").resolve(name), folder.resolve(name));
         }
         String path = BuiltFolder.LAUNCHER.getParent() + ":" + System.getenv("PATH");

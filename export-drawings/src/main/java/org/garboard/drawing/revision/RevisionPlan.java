@@ -154,8 +154,10 @@ final class RevisionPlan {
         if (Math.abs(to.y() - from.y()) > SHORTEST_SHIFT) {
             String words = task.figures().length(Math.abs(shift.toStarboard())) + (shift.toStarboard() > 0 ? " to starboard" : " to port");
             double h = lettering.figures();
-            shown.addAll(ClearPlace.among(Stream.of(paper.length() + 8 * h, -6 * h, Math.max(from.x(), to.x()) + 4 * h)
-                .map(at -> List.<Entity>of(new LinearDimension(Direction.VERTICAL, from, to, new Point(at, 0), words, h))).toList(), shown));
+            // where no place is clear of words the table tells it alone
+            ClearPlace.clearAmong(Stream.of(paper.length() + 8 * h, -6 * h, Math.max(from.x(), to.x()) + 4 * h, Math.min(from.x(), to.x()) - 4 * h)
+                .map(at -> List.<Entity>of(new LinearDimension(Direction.VERTICAL, from, to, new Point(at, 0), words, h))).toList(), shown)
+                .ifPresent(shown::addAll);
         }
         return next;
     }
