@@ -11,11 +11,29 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh;
 import org.apache.commons.geometry.io.core.input.StreamGeometryInput;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
 import org.apache.commons.numbers.core.Precision;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.KeelPocketCut;
+import org.garboard.cutout.PocketOutcome;
+import org.garboard.cutout.part.NamedSolid;
+import org.garboard.mount.PocketWish;
+import org.garboard.mount.pocket.FormerWish;
+import org.garboard.mount.pocket.PocketLayup;
+import org.garboard.mount.pocket.PocketMake;
+import org.garboard.hull.Hull;
+import org.garboard.offsets.Entry;
+import org.garboard.offsets.LineKind;
+import org.garboard.offsets.Measure;
+import org.garboard.offsets.OffsetTable;
+import org.garboard.offsets.SkinSurface;
+import org.garboard.offsets.Station;
+import org.garboard.offsets.TableLine;
 import org.garboard.solid.Draft;
 import org.garboard.solid.Draft.Looks;
 import org.garboard.solid.Draft.Rim;
@@ -23,6 +41,7 @@ import org.garboard.solid.Fill;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
 import org.garboard.solid.Solid;
+import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 
 /** Mesh files against readers that are not ours. */
@@ -47,6 +66,35 @@ class MeshFileTest {
         draft.wallOutside(below.get(0), above.get(0));
         draft.wallInside(below.get(1), above.get(1));
         return draft.solid();
+    }
+
+    private static TableLine row(LineKind kind, Measure measure, double value) {
+        return new TableLine(kind, kind == LineKind.KEEL ? "Keel" : kind == LineKind.CHINE ? "Chine" : "Sheer", 0, measure,
+            IntStream.range(0, 9).mapToObj(i -> new Entry(i, value)).toList());
+    }
+
+    /** A V of 20 deg, 8 m long. */
+    private static Hull wedge() {
+        return Hull.through(new OffsetTable("wedge", SkinSurface.OUTSIDE_OF_SKIN, 1e-6,
+            IntStream.range(0, 9).mapToObj(i -> new Station(String.valueOf(i), i)).toList(),
+            List.of(row(LineKind.KEEL, Measure.HEIGHT, 0), row(LineKind.CHINE, Measure.HEIGHT, Math.tan(Math.toRadians(20))),
+                row(LineKind.CHINE, Measure.HALF_BREADTH, 1), row(LineKind.SHEER, Measure.HEIGHT, 1.5), row(LineKind.SHEER, Measure.HALF_BREADTH, 1.2))));
+    }
+
+    /** A pocket with ramps, its laminate and the pieces of its former. */
+    @Test
+    void admeshFindsTheBodiesOfAPocketClosed() throws IOException {
+        PocketMake make = PocketMake.USUAL.with(new PocketLayup(0, List.of(new PocketLayup.Layer("glass", 0.006)), 12, 0.003))
+            .into(PocketMake.Into.NEW_MOLD, new FormerWish(FormerWish.Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(0), 0.002, 0));
+        Transducer body = new Transducer("body", 0.3, 0.15, 0.042, 0.03, 0.02, Angle.ofDegrees(0));
+        PocketOutcome outcome = KeelPocketCut.cut(wedge(), body,
+            new PocketWish(OptionalDouble.empty(), 0.003, 12, make), 4);
+        List<NamedSolid> parts = ((PocketOutcome.Built) outcome).pocket().solids();
+        assertEquals(List.of("pocket", "transducer-body", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port"),
+            parts.stream().map(NamedSolid::name).toList());
+        for (NamedSolid part : parts) {
+            Admesh.read(StlFile.of(part.solid())).isOneClosedBody(part.solid().triangles(), part.solid().volume());
+        }
     }
 
     @Test

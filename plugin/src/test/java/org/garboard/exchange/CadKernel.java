@@ -50,15 +50,24 @@ final class CadKernel {
 
     /** What {@code read_surface.py} answers, line by line, "done" left out. */
     List<String> answers(byte[] surface, String places) throws IOException, InterruptedException {
-        Path script = folder.resolve("read_surface.py");
-        try (var in = CadKernel.class.getResourceAsStream("/exchange/read_surface.py")) {
+        return answers("read_surface.py", "surface.xml", surface, places);
+    }
+
+    /** What {@code section_mesh.py} answers of an STL and planes, line by line, "done" left out. */
+    List<String> sections(byte[] stl, String planes) throws IOException, InterruptedException {
+        return answers("section_mesh.py", "part.stl", stl, planes);
+    }
+
+    private List<String> answers(String name, String file, byte[] surface, String places) throws IOException, InterruptedException {
+        Path script = folder.resolve(name);
+        try (var in = CadKernel.class.getResourceAsStream("/exchange/" + name)) {
             Files.write(script, in.readAllBytes());
         }
         Path answers = folder.resolve("answers.txt");
         Files.deleteIfExists(answers);
         run(script, Map.of(
             "FREECAD_USER_HOME", Files.createDirectories(folder.resolve("home")).toString(),
-            "GARBOARD_SURFACE", Files.write(folder.resolve("surface.xml"), surface).toString(),
+            "GARBOARD_SURFACE", Files.write(folder.resolve(file), surface).toString(),
             "GARBOARD_PLACES", Files.writeString(folder.resolve("places.txt"), places, StandardCharsets.US_ASCII).toString(),
             "GARBOARD_ANSWERS", answers.toString()));
         List<String> lines = Files.readAllLines(answers, StandardCharsets.US_ASCII);

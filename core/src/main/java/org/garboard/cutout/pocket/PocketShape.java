@@ -53,6 +53,7 @@ public final class PocketShape {
     private final double openingArea;
     private final List<NamedSolid> solids = new ArrayList<>();
     private Angle leastDraft = Angle.ofRadians(0);
+    private String laminateNotMade = "";
 
     private PocketShape(PocketPlace place, BoatTold boat, Transducer body, PocketMake make, PocketForm form, double edgeRise) throws CannotBeBuilt {
         this.place = place;
@@ -142,28 +143,32 @@ public final class PocketShape {
         if (outlineOnly()) {
             return;
         }
-        layers(bodies);
+        // finished face, lines and former stand without it
+        try {
+            solids.addAll(layers(bodies));
+        } catch (CannotBeBuilt folded) {
+            laminateNotMade = folded.getMessage();
+        }
         former(bodies);
     }
 
-    private void layers(PocketBodies bodies) throws CannotBeBuilt {
-        double behind = 0;
+    private List<NamedSolid> layers(PocketBodies bodies) throws CannotBeBuilt {
         PocketLayup layup = make.layup();
         if (layup.layers().isEmpty()) {
-            if (form.thickness() > 0) {
-                solids.add(new NamedSolid("pocket-laminate", bodies.layer(0, form.thickness())));
-            }
-            return;
+            return form.thickness() > 0 ? List.of(new NamedSolid("pocket-laminate", bodies.layer(0, form.thickness()))) : List.of();
         }
+        List<NamedSolid> layers = new ArrayList<>();
+        double behind = 0;
         if (layup.gelcoat() > 0) {
-            solids.add(new NamedSolid("pocket-gelcoat", bodies.layer(0, layup.gelcoat())));
+            layers.add(new NamedSolid("pocket-gelcoat", bodies.layer(0, layup.gelcoat())));
             behind = layup.gelcoat();
         }
         for (int i = 0; i < layup.layers().size(); i++) {
             double next = behind + layup.layers().get(i).thickness();
-            solids.add(new NamedSolid("pocket-layer-" + (i + 1), bodies.layer(behind, next)));
+            layers.add(new NamedSolid("pocket-layer-" + (i + 1), bodies.layer(behind, next)));
             behind = next;
         }
+        return layers;
     }
 
     private void former(PocketBodies bodies) throws CannotBeBuilt {
@@ -216,7 +221,7 @@ public final class PocketShape {
         return new PocketDetails(make, body.height() > 0 ? gapAtFace() : 0, form.thickness(), steepest(), hullCut, taper,
             cut ? PocketLines.area(hullCut) : openingArea, room.volume() - bodyVolume, met(), Math.max(0, crest.getZ() - rim()), crest,
             body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0, leastDraft, drains > 0,
-            hull().within() + INSERT + PAINT, outlineOnly());
+            hull().within() + INSERT + PAINT, laminateNotMade, outlineOnly());
     }
 
     private Hull hull() {

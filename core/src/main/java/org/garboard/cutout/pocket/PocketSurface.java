@@ -12,6 +12,8 @@ final class PocketSurface {
     /** A blend shorter than this is left out [m]; our choice, the width of a pencil line. */
     private static final double SHORTEST = 3e-4;
     private static final double CLOSE = 1e-9;
+    /** Twice a triangle's area in plan that is rounding [m2]. */
+    private static final double FOLD = 1e-12;
     private static final int TRIED = 24;
     /** Our choice: little enough that air runs out over it. */
     private static final double LEFT = 0.1;
@@ -289,7 +291,30 @@ final class PocketSurface {
                 }
             }
         }
+        requireUnfolded(net, behind);
         return net;
+    }
+
+    /** Behind an edge that is rounder than the laminate is thick nothing folds; else it may, where edge and blend run together. */
+    private void requireUnfolded(double[] net, double behind) throws CannotBeBuilt {
+        int count = rays.count();
+        for (int ray = 0; ray < count; ray++) {
+            int next = (ray + 1) % count;
+            for (int ring = rings - 1; ring > 0; ring--) {
+                int a = 3 * (rings * ray + ring);
+                int b = 3 * (rings * next + ring);
+                int c = b - 3;
+                int d = a - 3;
+                if (turn(net, a, b, c) < -FOLD || turn(net, a, c, d) < -FOLD) {
+                    throw new CannotBeBuilt("laminate " + Lengths.mm(behind) + " thick folds over itself behind an edge of "
+                        + Lengths.mm(form.walls().edgeRadius()) + " radius", "an edge radius of " + Lengths.mmUp(behind) + ", or none of the laminate told");
+                }
+            }
+        }
+    }
+
+    private static double turn(double[] net, int a, int b, int c) {
+        return (net[b] - net[a]) * (net[c + 1] - net[a + 1]) - (net[b + 1] - net[a + 1]) * (net[c] - net[a]);
     }
 
     /** How much longer a height is than the thickness square to the face. */

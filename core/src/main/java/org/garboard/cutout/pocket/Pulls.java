@@ -14,6 +14,8 @@ import org.garboard.units.FixedDecimal;
  * draft, which is below 0 where a face locks.
  */
 final class Pulls {
+    private static final double ROUNDING_DEG = 1e-6;
+
     private final PocketForm form;
     private final PocketSurface surface;
     private final double[] net;
@@ -47,8 +49,8 @@ final class Pulls {
             look(Vector3D.of(0, Math.sin(a), Math.cos(a)), -1);
         }
         double degrees = Math.toDegrees(least);
-        if (degrees < Walls.LEAST_DRAFT_DEG - 1e-6) {
-            double wanting = Math.ceil(10 * (Walls.LEAST_DRAFT_DEG - degrees)) / 10;
+        if (degrees < Walls.LEAST_DRAFT_DEG - ROUNDING_DEG) {
+            double wanting = Math.ceil(10 * (Walls.LEAST_DRAFT_DEG - degrees - ROUNDING_DEG)) / 10;
             throw new CannotBeBuilt((degrees < 0 ? "the former locks: its face at " : "the former has too little draft: its face at ") + at()
                 + " stands at " + FixedDecimal.format(degrees, 1) + " deg to the pull" + pulled(wish, boatsOwnMold) + ", and "
                 + FixedDecimal.format(Walls.LEAST_DRAFT_DEG, 1) + " deg is least", remedy(wish, boatsOwnMold, wanting));
@@ -79,9 +81,15 @@ final class Pulls {
         double pw = moved.dot(form.frame().up());
         int rays = surface.rays().count();
         consider(0, 0, 1, pu, pv, pw, at(0, 0));
+        double lean = form.walls().draft().radians();
         for (int ray = 0; ray < rays; ray++) {
             int next = (ray + 1) % rays;
-            for (int ring = surface.rings() - 1; ring > 0; ring--) {
+            // the wall as it is meant, steepest of all between floor and mouth: facets of a round corner lean less
+            if (side * surface.rays().alongV(ray) >= 0) {
+                consider(Math.cos(lean) * surface.rays().alongU(ray), Math.cos(lean) * surface.rays().alongV(ray), Math.sin(lean), pu, pv, pw,
+                    at(ray, surface.mouthRing()));
+            }
+            for (int ring = surface.rings() - 1; ring > surface.mouthRing(); ring--) {
                 int a = at(ray, ring);
                 int b = at(next, ring);
                 int c = at(next, ring - 1);
