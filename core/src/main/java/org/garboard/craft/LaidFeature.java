@@ -41,6 +41,37 @@ public record LaidFeature(String name, String kind, Sides sides, List<Quad> cove
         return outer - inner;
     }
 
+    /** Half-breadth of its inner edge, as if to starboard [m]. */
+    public double innermost() {
+        double inner = Double.POSITIVE_INFINITY;
+        for (Quad quad : cover) {
+            for (int i = 0; i < Quad.CORNERS; i++) {
+                inner = Math.min(inner, quad.y(i));
+            }
+        }
+        return inner;
+    }
+
+    /** Distance from a rectangle in plan, its sides fore and aft and athwart, port is negative y [m]; 0 where they touch. */
+    public double gap(double x, double y, double length, double width) {
+        double least = Double.POSITIVE_INFINITY;
+        if (sides.meets(Sides.STARBOARD)) {
+            least = gapAsDrawn(x, y, length, width);
+        }
+        return sides.meets(Sides.PORT) ? Math.min(least, gapAsDrawn(x, -y, length, width)) : least;
+    }
+
+    private double gapAsDrawn(double x, double y, double length, double width) {
+        double l = length / 2;
+        double w = width / 2;
+        double[] rectangle = {x - l, y - w, x + l, y - w, x + l, y + w, x - l, y + w};
+        double least = Double.POSITIVE_INFINITY;
+        for (Quad quad : cover) {
+            least = Math.min(least, quad.gap(rectangle));
+        }
+        return least;
+    }
+
     /** x of its forward end [m]. */
     public double from() {
         double from = Double.POSITIVE_INFINITY;

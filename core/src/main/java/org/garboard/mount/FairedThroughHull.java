@@ -3,6 +3,8 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.BeamAsked;
+import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -76,6 +78,11 @@ public record FairedThroughHull() implements Mount {
         demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, new Footprint(block.length(), block.width(), 0), bed -> 0));
         demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, around, bed)));
         demands.addAll(CavitationAsked.ofBlock(installation, around, bed -> faceHeight(installation, around, bed)));
+        Footprint plan = new Footprint(block.length(), block.width(), 0);
+        demands.addAll(BeamAsked.demands(installation, around, bed -> faceHeight(installation, around, bed), bed -> 0, bed -> 0));
+        demands.addAll(NeighboursAsked.ownWake(installation, around, plan));
+        demands.addAll(NeighboursAsked.spacing(installation, around, plan));
+        demands.addAll(NeighboursAsked.notLowest(installation, around, bed -> faceHeight(installation, around, bed)));
         return demands;
     }
 

@@ -3,6 +3,8 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.BeamAsked;
+import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -57,6 +59,8 @@ public record FlushThroughHull() implements Mount {
         demands.addAll(FlowAsked.demands(installation, around, body.length() / 2, footprint(installation), Bed::deadrise));
         demands.addAll(FlowAsked.flush(installation, around));
         demands.addAll(CavitationAsked.ofBead(installation, around));
+        demands.addAll(BeamAsked.demands(installation, around, bed -> 0, Bed::deadrise, Bed::slope));
+        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation)));
         return demands;
     }
 

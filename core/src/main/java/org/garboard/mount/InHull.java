@@ -3,6 +3,7 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.TransducerDetails;
+import org.garboard.mount.told.BeamAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -45,6 +46,7 @@ public record InHull() implements Mount {
         demands.addAll(SoundAsked.throughSkin(installation, around));
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation), 2 * installation.transducer().height(), limits));
+        demands.addAll(BeamAsked.demands(installation, around, bed -> 0, bed -> 0, bed -> 0));
         demands.addAll(FlowAsked.demands(installation.with(TransducerDetails.UNTOLD), around, footprint(installation).length() / 2,
             footprint(installation), bed -> 0));
         return demands;

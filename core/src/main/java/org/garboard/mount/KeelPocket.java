@@ -3,6 +3,8 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.told.BeamAsked;
+import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -97,6 +99,11 @@ public record KeelPocket() implements Mount {
         demands.addAll(FlowAsked.demands(installation, around, footprint(installation).length() / 2, footprint(installation), bed -> 0));
         demands.addAll(FlowAsked.flush(installation, around));
         demands.addAll(cavitation(installation, around));
+        demands.addAll(BeamAsked.demands(installation, around, bed -> -faceDepth(installation, bed.rise()), bed -> 0, Bed::slope));
+        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation)));
+        demands.add(Demand.atMost("air trapped in the recess", limits.of(LimitName.AIR_TRAPPED),
+            bed -> Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()), "Air runs out of the recess at its outer edges.",
+            "The recess is not filled: air stays in it when she is launched, and when she comes off the plane."));
         return demands;
     }
 

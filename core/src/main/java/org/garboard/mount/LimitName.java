@@ -1,6 +1,7 @@
 package org.garboard.mount;
 
 import java.util.Locale;
+import org.garboard.acoustics.beam.Spacing;
 import org.garboard.handling.Supports;
 import org.garboard.inside.LaidInside;
 import org.garboard.skin.DeadriseRule;
@@ -107,7 +108,22 @@ public enum LimitName {
         "our choice, because roughness, waves and a yaw of 10 deg (which takes 1.15 of a 4:1 fairing's speed) come on top of a smooth form")),
 
     PROPELLER_DIAMETERS(Limit.ofTimes(1.5,
-        "our choice, because a propeller draws in the water of about so many diameters ahead of it, and 1 m at least"));
+        "our choice, because a propeller draws in the water of about so many diameters ahead of it, and 1 m at least")),
+
+    BEAM_BLOCKED(Limit.ofShare(0.05,
+        "our choice, because a twentieth of the face in the shade loses 0.4 dB out and 0.4 dB back (20 log 0.95)")),
+
+    OWN_WAKE(Limit.ofMillimetres(50,
+        "our choice, as much as to a strake or fitting")),
+
+    BETWEEN_TRANSDUCERS(Limit.ofMetres(Spacing.LEAST_BETWEEN_BODIES,
+        "our choice, because two holes with their backing blocks nearer than that weaken the skin and leave no room for a wrench")),
+
+    ABOVE_LOWEST(Limit.ofMillimetres(5,
+        "our choice, because she is set down on her lowest place, and paint and blocks give no more than that")),
+
+    AIR_TRAPPED(Limit.ofMillimetres(5,
+        "our choice, because a face under a deeper pocket of air hears nothing until it is gone"));
 
     private final Limit own;
 

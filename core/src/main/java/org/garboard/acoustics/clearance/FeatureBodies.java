@@ -3,7 +3,7 @@ package org.garboard.acoustics.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.garboard.craft.Feature;
+import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
@@ -23,19 +23,19 @@ public record FeatureBodies(List<Block> bodies, List<String> untold) {
         untold = List.copyOf(untold);
     }
 
-    /** @param features every place of them on the skin */
-    public static FeatureBodies of(Hull hull, List<Feature> features) {
+    /** @param features as they lie on the hull */
+    public static FeatureBodies of(Hull hull, List<LaidFeature> features) {
         List<Block> bodies = new ArrayList<>();
         List<String> untold = new ArrayList<>();
-        for (Feature feature : features) {
+        for (LaidFeature feature : features) {
             if (feature.height().isEmpty()) {
                 untold.add(feature.name());
             } else if (feature.height().get() > 0) {
                 if (feature.sides().meets(Sides.STARBOARD)) {
-                    feature.cover(hull).forEach(quad -> hang(bodies, untold, hull, feature, quad, 1));
+                    feature.cover().forEach(quad -> hang(bodies, untold, hull, feature, quad, 1));
                 }
                 if (feature.sides().meets(Sides.PORT)) {
-                    feature.cover(hull).forEach(quad -> hang(bodies, untold, hull, feature, quad, -1));
+                    feature.cover().forEach(quad -> hang(bodies, untold, hull, feature, quad, -1));
                 }
             }
         }
@@ -43,7 +43,7 @@ public record FeatureBodies(List<Block> bodies, List<String> untold) {
     }
 
     /** Corners 0, 1 and 3, 2 are the two long sides; side 1 is starboard, -1 port. */
-    private static void hang(List<Block> bodies, List<String> untold, Hull hull, Feature feature, Quad quad, int side) {
+    private static void hang(List<Block> bodies, List<String> untold, Hull hull, LaidFeature feature, Quad quad, int side) {
         double length = Math.hypot(quad.x(1) - quad.x(0), quad.y(1) - quad.y(0));
         int pieces = Math.max(1, (int) Math.ceil(length / PIECE));
         for (int piece = 0; piece < pieces; piece++) {

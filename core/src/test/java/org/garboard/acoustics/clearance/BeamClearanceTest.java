@@ -145,7 +145,7 @@ class BeamClearanceTest {
     void exact_strakesHangUnderTheSkin() {
         Hull hull = Hulls.wedge(10);
         Strake strake = new Strake("inner", Sides.BOTH, List.of(place(1, 0.5), place(4, 0.5)), 0.06, 0.04);
-        FeatureBodies bodies = FeatureBodies.of(hull, List.of(strake));
+        FeatureBodies bodies = FeatureBodies.of(hull, List.of(strake.on(hull)));
         assertEquals(60, bodies.bodies().size());
         double lowest = 0.47 * Math.tan(Math.toRadians(10)) - 0.04;
         Vector3D from = Vector3D.of(2.51, 0.5, -1);
@@ -162,7 +162,7 @@ class BeamClearanceTest {
         Hull hull = Hulls.wedge(10);
         Fitting strut = new Fitting("strut", Fitting.Type.STRUT, Sides.PORT, place(4, 0.3), 0.1, 0.05, Optional.empty());
         Fitting drain = new Fitting("drain", Fitting.Type.DRAIN, Sides.PORT, place(5, 0.3), 0.1, 0.05, Optional.of(0.0));
-        FeatureBodies bodies = FeatureBodies.of(hull, List.of(strut, drain));
+        FeatureBodies bodies = FeatureBodies.of(hull, List.of(strut.on(hull), drain.on(hull)));
         assertEquals(List.of("strut"), bodies.untold());
         assertEquals(List.of(), bodies.bodies());
     }

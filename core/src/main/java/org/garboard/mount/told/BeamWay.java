@@ -1,0 +1,153 @@
+package org.garboard.mount.told;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.acoustics.clearance.BeamClearance;
+import org.garboard.acoustics.clearance.Block;
+import org.garboard.acoustics.clearance.FeatureBodies;
+import org.garboard.acoustics.clearance.RayFan;
+import org.garboard.craft.LaidFeature;
+import org.garboard.hull.Hull;
+import org.garboard.hull.HullLine;
+import org.garboard.mount.Bed;
+import org.garboard.mount.LaidBottom;
+import org.garboard.offsets.LineKind;
+import org.garboard.units.Angle;
+
+/**
+ * What hangs below a bottom that a beam may run into: strakes and fittings, and a keel that is part of the skin. The rest of a skin
+ * that rises outboard no beam meets that is narrower than what its deadrise leaves. Rays are cast at bodies alone which a cone about
+ * the beam reaches; where it reaches none, and that is nearly everywhere, nothing is cast. Owns its arrays.
+ */
+final class BeamWay {
+    /** To which a beam is followed [m]: bodies hang less deep. */
+    private static final double RANGE = 3;
+    private static final int RINGS = 5;
+    private static final int SPOKES = 24;
+    /** Of a keel [m]. */
+    private static final double PIECE = 0.25;
+
+    private final Hull hull;
+    private final Face face;
+    private final Block[] bodies;
+    private final double[] box;
+
+    /**
+     * What sends the beam.
+     *
+     * @param inclination of the element towards the keel [rad]
+     * @param radius of the face [m]
+     * @param half angle of the beam [rad]
+     */
+    record Face(double inclination, double radius, double half) {
+    }
+
+    private BeamWay(Hull hull, Face face, List<Block> bodies) {
+        this.hull = hull;
+        this.face = face;
+        this.bodies = bodies.toArray(Block[]::new);
+        this.box = new double[5 * this.bodies.length];
+        for (int i = 0; i < this.bodies.length; i++) {
+            Block body = this.bodies[i];
+            box[5 * i] = body.middle().getX() - body.along().getX();
+            box[5 * i + 1] = body.middle().getX() + body.along().getX();
+            box[5 * i + 2] = body.middle().getY() - body.across().getY();
+            box[5 * i + 3] = body.middle().getY() + body.across().getY();
+            box[5 * i + 4] = body.middle().getZ() - body.up().getZ();
+        }
+    }
+
+    /** What is told of it. */
+    static BeamWay told(LaidBottom bottom, Face face) {
+        List<Block> bodies = new ArrayList<>(keel(bottom.hull()));
+        bodies.addAll(FeatureBodies.of(bottom.hull(), bottom.features().laid()).bodies());
+        return new BeamWay(bottom.hull(), face, bodies);
+    }
+
+    /**
+     * That of which nobody tells how far it stands out, hanging by so much.
+     *
+     * @param height [m]
+     */
+    static BeamWay untold(LaidBottom bottom, Face face, double height) {
+        List<LaidFeature> hanging = bottom.features().laid().stream().filter(feature -> feature.height().isEmpty())
+            .map(feature -> new LaidFeature(feature.name(), feature.kind(), feature.sides(), feature.cover(), Optional.of(height))).toList();
+        return new BeamWay(bottom.hull(), face, FeatureBodies.of(bottom.hull(), hanging).bodies());
+    }
+
+    /** A box keel in pieces. */
+    private static List<Block> keel(Hull hull) {
+        List<Block> pieces = new ArrayList<>();
+        Optional<HullLine> top = hull.lines().stream().filter(line -> line.kind() == LineKind.KEEL_TOP).findFirst();
+        if (top.isEmpty()) {
+            return pieces;
+        }
+        int count = (int) Math.ceil((hull.bottomEnd() - hull.firstSection()) / PIECE);
+        for (int i = 0; i < count; i++) {
+            double from = hull.firstSection() + (hull.bottomEnd() - hull.firstSection()) * i / count;
+            double to = hull.firstSection() + (hull.bottomEnd() - hull.firstSection()) * (i + 1) / count;
+            double low = Math.min(hull.keel().z(from), hull.keel().z(to));
+            double high = Math.max(top.get().z(from), top.get().z(to));
+            double half = Math.max(top.get().y(from), top.get().y(to));
+            if (high > low && half > 0) {
+                pieces.add(Block.upright("the keel", Vector3D.of(from, -half, low), Vector3D.of(to, half, high)));
+            }
+        }
+        return pieces;
+    }
+
+    /**
+     * The share of the beam that is blocked; 0 where it is clear.
+     *
+     * @param below how far the face hangs below the skin [m]
+     * @param lean of the face outboard by its seat [rad]
+     * @param slope of the face fore and aft [rad]
+     */
+    double blocked(Bed bed, double below, double lean, double slope) {
+        List<Block> near = near(bed, below, lean, slope);
+        return near.isEmpty() ? 0 : clearance(bed, below, lean, slope, near).blockedShare();
+    }
+
+    /** What stands in the beam nearest to the face; empty where it is clear. */
+    String by(Bed bed, double below, double lean, double slope) {
+        List<Block> near = near(bed, below, lean, slope);
+        return near.isEmpty() ? "" : clearance(bed, below, lean, slope, near).by();
+    }
+
+    private List<Block> near(Bed bed, double below, double lean, double slope) {
+        double x = bed.x();
+        double y = bed.y();
+        double z = hull.height(x, Math.abs(y)) - below;
+        double widest = Math.min(1.4, face.half() + Math.abs(lean - face.inclination()) + Math.abs(slope));
+        double spread = Math.tan(widest);
+        List<Block> near = List.of();
+        for (int i = 0; i < bodies.length; i++) {
+            double deeper = z - box[5 * i + 4];
+            if (deeper > 0) {
+                double dx = Math.max(0, Math.max(box[5 * i] - x, x - box[5 * i + 1]));
+                double dy = Math.max(0, Math.max(box[5 * i + 2] - y, y - box[5 * i + 3]));
+                double reach = face.radius() + deeper * spread;
+                if (dx * dx + dy * dy < reach * reach) {
+                    near = near.isEmpty() ? new ArrayList<>() : near;
+                    near.add(bodies[i]);
+                }
+            }
+        }
+        return near;
+    }
+
+    private BeamClearance clearance(Bed bed, double below, double lean, double slope, List<Block> near) {
+        double outboard = bed.y() < 0 ? -1 : 1;
+        Vector3D middle = Vector3D.of(bed.x(), bed.y(), hull.height(bed.x(), Math.abs(bed.y())) - below);
+        Vector3D normal = looking(slope, outboard * lean);
+        Vector3D axis = looking(slope, outboard * (lean - face.inclination()));
+        return BeamClearance.of(RayFan.cone(middle, normal, axis, face.radius(), Angle.ofRadians(face.half()), RINGS, SPOKES), RANGE, near);
+    }
+
+    /** Down, but for a lean to starboard and a rise aft. */
+    private static Vector3D looking(double slope, double starboard) {
+        return Vector3D.of(Math.tan(slope), Math.tan(starboard), -1);
+    }
+}
