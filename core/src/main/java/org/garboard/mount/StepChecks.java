@@ -38,6 +38,7 @@ public final class StepChecks {
             bed -> bed.x() <= hull.steps().get(0).x(bed.y()) ? Double.POSITIVE_INFINITY
                 : FlowAsked.abaftOfAir(around.water().speeds(), bed.x(), bed.y()),
             "The place lies ahead of the steps, or well abaft of where the water comes back.",
-            "The place lies in the air behind a step, or within a beam of where the water comes back.").telling(bed -> BEHIND);
+            "The place lies in the air behind a step, or within a beam of where the water comes back.")
+            .telling(bed -> Double.isNaN(FlowAsked.abaftOfAir(around.water().speeds(), bed.x(), bed.y())) ? BEHIND : "");
     }
 }
