@@ -179,7 +179,7 @@ class Drive:
         panel.depth.setValue(60)
         self.work("a pocket")
         part = doc.getObject("Part")
-        check(part is not None and part.Shape.isValid(), panel.said.toPlainText())
+        check(part is not None and part.Mesh.isSolid(), panel.said.toPlainText())
         for box in QtGui.QApplication.topLevelWidgets():
             if isinstance(box, QtGui.QMessageBox):
                 box.close()

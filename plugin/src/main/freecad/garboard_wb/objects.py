@@ -7,6 +7,7 @@ import os
 import tempfile
 
 import FreeCAD
+import Mesh
 import Part
 
 from garboard_wb import core, files, shapes
@@ -114,14 +115,15 @@ class Fitted(_Proxy):
 
     PROPERTIES = (
         ("App::PropertyLink", "Boat", "Whose job it is of", SHOWN),
-        ("App::PropertyLink", "Hull", "The skin that it is cut from", SHOWN),
         ("App::PropertyEnumeration", "Mount", "How the transducer goes in", SHOWN),
         ("App::PropertyDistance", "X", "Aft of the table's origin", SHOWN),
         ("App::PropertyDistance", "Y", "To starboard; 0 for a keel pocket", SHOWN),
         ("App::PropertyDistance", "Depth", "Of a pocket's floor above the keel line; -1 as the job says", SHOWN),
         ("App::PropertyFloat", "Ramp", "Length of a pocket's ramps to their height, 0 none; -1 as the job says", SHOWN),
         ("App::PropertyDistance", "Height", "Of a block's face below the skin; -1 as the job says", SHOWN),
-        ("App::PropertyFloat", "Litres", "Volume by the core: of a pocket between cut and skin, else of the first part", READ_ONLY),
+        ("App::PropertyFloat", "Litres", "Volume by the core: of a pocket between cut and skin, else of all parts", READ_ONLY),
+        ("App::PropertyStringList", "Parts", "The bodies that are shown; of a pocket what it takes out of the boat", READ_ONLY),
+        ("App::PropertyString", "Told", "", HIDDEN),
         ("App::PropertyStringList", "Notes", "What the yard has to know", READ_ONLY),
         ("App::PropertyString", "Answered", "", HIDDEN))
 
@@ -133,21 +135,23 @@ class Fitted(_Proxy):
             obj.Depth = obj.Height = obj.Ramp = AS_THE_JOB
 
     def execute(self, obj):
-        require(obj, "Boat", "Hull")
+        require(obj, "Boat")
         words = cut_words(obj)
-        if "\n".join(words) == obj.Answered and not obj.Shape.isNull():
+        if "\n".join(words) == obj.Answered and obj.Mesh.CountFacets:
             return
         self.take(obj, core.ask(words).require())
 
     @staticmethod
     def take(obj, answer):
-        part = files.Part(answer.text())
-        if part.pocket:
-            obj.Shape = shapes.pocket(part, obj.Hull.Shape)
-            obj.Litres = part.pocket["volume_litres"]
-        else:
-            obj.Shape = Part.makeCompound([solid for _, solid in shapes.solids(part)])
-            obj.Litres = part.solids[0][1]
+        obj.Told = answer.text()
+        part = files.Part(obj.Told)
+        shown = shapes.meshes(part)[:1] if part.pocket else shapes.meshes(part)
+        whole = Mesh.Mesh()
+        for _, mesh in shown:
+            whole.addMesh(mesh)
+        obj.Mesh = whole
+        obj.Parts = [name for name, _ in shown]
+        obj.Litres = part.pocket["volume_litres"] if part.pocket else sum(litres for _, litres, _, _ in part.solids)
         obj.Notes = part.notes
         obj.Answered = "\n".join(cut_words(obj))
 
@@ -174,7 +178,8 @@ def place(x, y):
 
 
 class Cut(_Proxy):
-    """The hull without the pockets; a solid where the hull can be closed, else its skin."""
+    """The hull without the pockets. Where the hull can be closed: a body with straight openings, and in each a plug with the pocket's
+    surface, which touches its walls; else the skin and the pockets' surfaces."""
 
     PROPERTIES = (
         ("App::PropertyLink", "Hull", "What is cut", SHOWN),
@@ -183,13 +188,17 @@ class Cut(_Proxy):
 
     def execute(self, obj):
         require(obj, "Hull", "Pockets")
-        solid = shapes.closed_hull(obj.Hull.Shape)
-        obj.Closed = solid is not None
-        base = solid or Part.makeCompound(obj.Hull.Shape.Faces)
-        cut = base.cut([pocket.Shape for pocket in obj.Pockets])
-        if solid is not None and not cut.isValid():
-            raise ValueError("the cut hull is not sound; move the pocket a little")
-        obj.Shape = cut
+        whole = shapes.closed_hull(obj.Hull.Shape)
+        obj.Closed = whole is not None
+        shape, filled = whole or Part.makeCompound(obj.Hull.Shape.Faces), []
+        for pocket in obj.Pockets:
+            cut = shapes.PocketCut(files.Part(pocket.Told))
+            shape = shape.cut(cut.opening())
+            filled += [cut.plug()] if whole else cut.surface().Faces
+        shape = Part.makeCompound((shape.Solids if whole else shape.Faces) + filled)
+        if not shape.isValid():
+            raise core.CoreFault("The cut hull is not sound in this kernel; move the pocket by a millimetre and try again")
+        obj.Shape = shape
 
 
 class Places(_Proxy):

@@ -267,12 +267,12 @@ def check_place(doc, x, y):
 
 def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_JOB, height=objects.AS_THE_JOB):
     """A pocket, or the parts of another mount, at a place; lengths in millimetres."""
-    boat, hull = boat_of(doc, job=True), hull_of(doc)
+    boat = boat_of(doc, job=True)
     answer = (yield objects.placed_words(boat.File, mount, x, y, depth, ramp, height)).require()
     with step(doc, "Place part"):
-        part = objects.add(doc, "Part::FeaturePython", objects.Fitted, "Part",
+        part = objects.add(doc, "Mesh::FeaturePython", objects.Fitted, "Part",
                            objects.LABELS[mount])
-        part.Boat, part.Hull, part.Mount, part.X, part.Y = boat, hull, mount, x, 0 if mount == objects.POCKET else y
+        part.Boat, part.Mount, part.X, part.Y = boat, mount, x, 0 if mount == objects.POCKET else y
         part.Depth, part.Ramp, part.Height = depth, ramp, height
         objects.Fitted.take(part, answer)
     return part

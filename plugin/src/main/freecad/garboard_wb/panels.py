@@ -185,6 +185,10 @@ class PartPanel(ListeningPanel):
                                      self.depth.value(), self.ramp.value(), self.height.value())
 
     def show(self, part):
+        # the coloured bottom would cover it
+        for obj in self.doc.Objects:
+            if hasattr(obj, "VertexColors"):
+                obj.ViewObject.Visibility = False
         look(self.doc, below=True)
         return "\n".join(["%s, %.4f litres. Whether the place serves, Find sites tells by a click on it." % (part.Label, part.Litres)] + list(part.Notes))
 
@@ -206,7 +210,8 @@ class CutPanel(Panel):
     def show(self, result):
         cut, written = result
         look(self.doc, below=True)
-        return ("A closed body, %.4f m3." % (cut.Shape.Volume / 1e9) if cut.Closed else "The hull could not be closed: its skin is cut, without a deck.") \
+        return ("Closed bodies, %.4f m3: the hull with straight openings, and in each a plug that carries the pocket's surface."
+                % (cut.Shape.Volume / 1e9) if cut.Closed else "The hull could not be closed: its skin is cut, without a deck.") \
             + ("\nWritten: %s" % written if written else "")
 
 

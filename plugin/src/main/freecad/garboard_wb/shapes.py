@@ -122,82 +122,82 @@ class PocketFrame:
         return (point - self.origin).dot(self.up)
 
 
-def pocket(part, skin):
-    """The body that a pocket takes out of the boat: what lies between its floor, walls and ramps and the skin, one solid."""
-    figures = part.pocket
-    frame = PocketFrame(figures)
-    below = min(frame.w(point) for point in part.opening) - 20
-    half_length, half_width = figures["length_mm"] / 2, figures["width_mm"] / 2
-    tool = _prism(_rounded(half_length, half_width, figures["corner-radius_mm"], below), Vector(0, 0, figures["depth_mm"] - below))
-    face, ratio = figures["face-depth_mm"], figures["ramp-ratio"]
-    # where the face lies flush with a flat keel its ramps have no length
-    if ratio > 0 and max(figures["fore-ramp_mm"], figures["aft-ramp_mm"]) > 0.1:
-        reach = half_length + (face - below) * ratio
-        profile = [Vector(-reach, -half_width, below), Vector(-half_length, -half_width, face),
-                   Vector(half_length, -half_width, face), Vector(reach, -half_width, below)]
-        tool = tool.fuse(_prism(Part.makePolygon(profile + profile[:1]), Vector(0, 2 * half_width, 0)))
-    frame.place(tool)
-    return _above_skin(tool, skin, frame.origin + frame.up * (figures["depth_mm"] - 0.01))
+class PocketCut:
+    """How a pocket is cut out of a hull: an opening through the skin, and a plug that closes it again down to the pocket's surface.
 
+    The pocket's ramps run out along the skin, so no kernel can be asked where the two meet. The opening's walls stand square to
+    the skin, which every kernel cuts; the plug is made of the core's own triangles.
+    """
 
-def _rounded(half_length, half_width, radius, w):
-    """Outline of the floor as lines and true arcs."""
-    if radius <= 0:
-        corners = [Vector(-half_length, -half_width, w), Vector(half_length, -half_width, w),
-                   Vector(half_length, half_width, w), Vector(-half_length, half_width, w)]
-        return Part.makePolygon(corners + corners[:1])
-    u, v = half_length - radius, half_width - radius
-    edges = []
-    for cu, cv, begin in ((u, -v, -90), (u, v, 0), (-u, v, 90), (-u, -v, 180)):
-        edges.append(Part.makeCircle(radius, Vector(cu, cv, w), Vector(0, 0, 1), begin, begin + 90))
-    joined = []
-    for edge, following in zip(edges, edges[1:] + edges[:1]):
-        joined.append(edge)
-        start, end = edge.valueAt(edge.LastParameter), following.valueAt(following.FirstParameter)
-        if start.distanceToPoint(end) > 1e-7:
-            joined.append(Part.makeLine(start, end))
-    return Part.Wire(joined)
+    ROOM = 10
+    BELOW = 20
+    # a skin's triangle looks down, one of floor, wall or ramp does not: cosine between them
+    SKIN = -0.35
 
+    def __init__(self, part):
+        self.frame = PocketFrame(part.pocket)
+        _, _, vertices, triangles = next(solid for solid in part.solids if solid[0] == "pocket")
+        self.vertices = [Vector(*place) for place in vertices]
+        skin = [self._cosine(triangle) < self.SKIN for triangle in triangles]
+        self.upper = [triangle for triangle, is_skin in zip(triangles, skin) if not is_skin]
+        self.lower = [triangle for triangle, is_skin in zip(triangles, skin) if is_skin]
+        self.level = max(self.frame.w(point) for point in self.vertices) + self.ROOM
+        self.rim = self._rim()
 
-def _prism(wire, along):
-    return Part.Face(wire).extrude(along)
+    def _cosine(self, triangle):
+        a, b, c = (self.vertices[corner] for corner in triangle)
+        normal = (b - a).cross(c - a)
+        return normal.dot(self.frame.up) / normal.Length
 
+    def _rim(self):
+        """Corners of the opening in turn: edges of the pocket's surface that no other triangle of it has."""
+        edges = {(t[k], t[(k + 1) % 3]) for t in self.upper for k in range(3)}
+        following = {a: b for a, b in edges if (b, a) not in edges}
+        ring = [next(iter(following))]
+        while following[ring[-1]] != ring[0]:
+            ring.append(following[ring[-1]])
+        if len(ring) != len(following):
+            raise ValueError("the pocket's opening is not one ring; it is not cut")
+        return ring
 
-def _above_skin(tool, skin, inside):
-    """The piece of a body, split by the skin, that holds a place."""
-    faces = [_near(face, tool.BoundBox) for face in skin.Faces if face.BoundBox.intersect(tool.BoundBox)]
-    pieces, _ = tool.generalFuse(faces)
-    for solid in pieces.Solids:
-        if solid.isInside(inside, 1e-7, True):
-            return solid
-    raise ValueError("the pocket does not meet the hull that is shown; was the hull drawn from another table?")
+    def _lifted(self, corner):
+        point = self.vertices[corner]
+        return point + self.frame.up * (self.level - self.frame.w(point))
 
+    def opening(self):
+        """A prism through the skin, of the opening's outline."""
+        top = [self._lifted(corner) for corner in self.rim]
+        lowest = min(self.frame.w(point) for point in self.vertices)
+        return Part.Face(Part.makePolygon(top + top[:1])).extrude(self.frame.up * (lowest - self.BELOW - self.level))
 
-def _near(face, box):
-    """The stretch of a face beside a box, the same surface: a short one is met in half the time."""
-    u1, u2, v1, v2 = face.ParameterRange
-    surface = face.Surface
-    if len(face.OuterWire.Edges) != 4 or (u1, u2, v1, v2) != tuple(surface.bounds()):
-        return face
-    fore, aft = max(u1, box.XMin / 1000 - 0.1), min(u2, box.XMax / 1000 + 0.1)
-    if fore >= aft:
-        return face
-    stretch = surface.copy()
-    stretch.segment(fore, aft, v1, v2)
-    return stretch.toShape()
+    def plug(self):
+        """What stays of the boat within the opening, above the pocket."""
+        facets = [[self.vertices[corner] for corner in triangle[::-1]] for triangle in self.upper]
+        facets += [[self._lifted(corner) for corner in triangle[::-1]] for triangle in self.lower]
+        for a, b in zip(self.rim, self.rim[1:] + self.rim[:1]):
+            facets += [[self.vertices[a], self.vertices[b], self._lifted(b)], [self.vertices[a], self._lifted(b), self._lifted(a)]]
+        return solid(Mesh.Mesh(facets))
 
-
-def solids(part):
-    """Parts told as meshes, as solids of plane faces, by name."""
-    made = []
-    for name, _, vertices, triangles in part.solids:
-        mesh = Mesh.Mesh([[Vector(*vertices[corner]) for corner in triangle] for triangle in triangles])
+    def surface(self):
+        """Floor, walls and ramps alone."""
         shape = Part.Shape()
-        shape.makeShapeFromMesh(mesh.Topology, 1e-4)
-        solid = Part.makeSolid(Part.makeShell(shape.Faces))
-        if solid.Volume < 0:
-            solid.reverse()
-        made.append((name, solid))
+        shape.makeShapeFromMesh(Mesh.Mesh([[self.vertices[corner] for corner in triangle] for triangle in self.upper]).Topology, 1e-4)
+        return shape
+
+
+def meshes(part):
+    """Parts told as meshes, each closed, by name."""
+    return [(name, Mesh.Mesh([[Vector(*vertices[corner]) for corner in triangle] for triangle in triangles]))
+            for name, _, vertices, triangles in part.solids]
+
+
+def solid(mesh):
+    """A mesh as a solid of plane faces; this takes long, a second for some thousand."""
+    shape = Part.Shape()
+    shape.makeShapeFromMesh(mesh.Topology, 1e-4)
+    made = Part.makeSolid(Part.makeShell(shape.Faces))
+    if made.Volume < 0:
+        made.reverse()
     return made
 
 

@@ -24,6 +24,7 @@ public final class PartFile {
     public record Origin(String programVersion, Mount mount, PlanPoint place, FileHash job, FileHash table) {
     }
 
+    /** A pocket's figures, and of its solids what is taken out of the boat and the body in it. */
     public static byte[] pocket(Origin origin, Pocket pocket) {
         return XmlWriting.bytes(PartMapping.pocket(origin, pocket), NAMESPACE);
     }

@@ -1,6 +1,7 @@
 package org.garboard.exchange;
 
 import java.util.List;
+import java.util.Set;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.exchange.xml.part.File;
@@ -11,6 +12,8 @@ import org.garboard.units.FixedDecimal;
 /** Turns what is cut at a place into its bean. */
 final class PartMapping {
     private static final double LITRES_PER_M3 = 1000;
+    /** Of a pocket's bodies; laminate and formers are written by a run. */
+    private static final Set<String> IN_THE_HOST = Set.of("pocket", "transducer-body");
     /** Of a millimetre: finer than the meshes stray. */
     private static final int PLACES = 5;
 
@@ -20,6 +23,7 @@ final class PartMapping {
     static Part pocket(PartFile.Origin origin, Pocket pocket) {
         Part bean = part(origin);
         bean.setPocket(PocketMapping.toBean(pocket));
+        pocket.solids().stream().filter(solid -> IN_THE_HOST.contains(solid.name())).forEach(solid -> bean.getSolid().add(solid(solid)));
         return bean;
     }
 
