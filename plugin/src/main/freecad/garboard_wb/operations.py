@@ -75,12 +75,12 @@ def open_boat(doc, path):
     """A job or a table of offsets into the document, with its hull."""
     path = os.path.abspath(path)
     kind = os.path.splitext(path)[1].lower()
+    # whether a job is sound is told by any question that reads the whole of it; the answer itself is not wanted
     if kind not in (".xml", ".csv", ".xlsx"):
         raise Refused("%s is neither a job (.xml) nor a table of offsets (.csv, .xlsx)." % path)
     table, exact = path, False
     if kind == ".xml":
-        # a place far off: it reads all that the job tells, and searches nothing
-        (yield ["site", path, "--at", "0,0", "--csv"]).require(0, 4)
+        (yield objects.placed_words(path, objects.POCKET, 0, 0)).require(0, 4)
         name, exact = files.job_table(path)
         table = os.path.join(os.path.dirname(path), name)
     with tempfile.TemporaryDirectory() as folder:
@@ -336,7 +336,7 @@ def refresh(doc):
     boat = boat_of(doc)
     with step(doc, "Read the files again"):
         if boat.IsJob:
-            core.ask(["site", boat.File, "--at", "0,0", "--csv"]).require(0, 4)
+            core.ask(objects.placed_words(boat.File, objects.POCKET, 0, 0)).require(0, 4)
             name, boat.Exact = files.job_table(boat.File)
             boat.Table = os.path.join(os.path.dirname(boat.File), name)
         for obj in of_kind(doc, objects.Hull) + of_kind(doc, objects.Fitted):

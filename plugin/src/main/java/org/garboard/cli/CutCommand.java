@@ -109,6 +109,8 @@ final class CutCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         PartFile.Origin origin = new PartFile.Origin(Version.number(), mount, at, source.file(), source.table().file());
+        // what is told of the bottom is not asked of a pocket, but a job with faults is no ground to cut on
+        source.features(hull);
         Garboard.of(spec).stage("cutting");
         try {
             spec.commandLine().getOut().print(new String(part(origin, source, hull), StandardCharsets.UTF_8));
