@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.garboard.appendage.Keel;
 import org.garboard.cli.files.InputFault;
@@ -143,7 +144,8 @@ final class TrimCommand implements Callable<Integer> {
         if (craft.isEmpty()) {
             return said(file + ": how she runs is NOT KNOWN: the job has no <craft>; write her drive, weights and speeds", Exit.NO);
         }
-        CraftRunning.Answer answer = CraftRunning.of(hull, Keel.of(source.table().table(), hull), craft.get());
+        CraftRunning.Answer answer = CraftRunning.of(hull, Keel.of(source.table().table(), hull), craft.get(),
+            OptionalDouble.of(source.job().draught()));
         return answer instanceof CraftRunning.Ready ready ? run(source, hull, features, craft.get(), ready.running())
             : said(file + ": how she runs is NOT KNOWN: " + ((CraftRunning.NotReady) answer).reason(), Exit.NO);
     }
@@ -154,7 +156,7 @@ final class TrimCommand implements Callable<Integer> {
         WaterUnderWay waters = new WaterUnderWay(hull, new Water(craft.water().celsius(), craft.water().salinity()), upper, threads.count());
         Optional<TrimCsv.Place> place = Optional.ofNullable(at).map(point -> new TrimCsv.Place(point, within));
         PrintWriter out = spec.commandLine().getOut();
-        List<String> told = new ArrayList<>(List.of(running.thrust()));
+        List<String> told = new ArrayList<>(craft.weights().isPresent() ? List.of(running.thrust()) : List.of());
         if (curves) {
             FlowCurvesCsv lines = new FlowCurvesCsv(out, hull);
             for (AtSpeed each : asked) {

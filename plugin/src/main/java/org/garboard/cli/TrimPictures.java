@@ -82,10 +82,11 @@ final class TrimPictures {
         for (int i = 1; i <= Math.ceil(most / STEP); i++) {
             double knots = Math.min(most, i * STEP);
             Attitude attitude = running.at(new RunningSpeed("", knots, Optional.empty())).middle();
-            Optional<Attitude.Planes> planes = attitude instanceof Attitude.Stepped stepped ? stepped.forward()
-                : attitude instanceof Attitude.Planes each ? Optional.of(each) : Optional.empty();
+            Optional<Attitude.Wetted> planes = attitude instanceof Attitude.Stepped stepped ? stepped.forward()
+                : attitude instanceof Attitude.Wetted each ? Optional.of(each) : Optional.empty();
             figures.add(new RunningDiagram.AtKnots(knots, attitude.knownTrim().map(Angle::degrees).orElse(Double.NaN),
-                planes.map(Attitude.Planes::wettedKeel).orElse(Double.NaN), planes.map(Attitude.Planes::wettedChine).orElse(Double.NaN)));
+                planes.map(Attitude.Wetted::wettedKeel).orElse(Double.NaN),
+                planes.filter(Attitude.Planes.class::isInstance).map(each -> ((Attitude.Planes) each).wettedChine()).orElse(Double.NaN)));
         }
         DrawnSet set = RunningDiagram.draw("running", source.table().table(), hull, figures, source.job().drawing(), source.job().tableFile(), provenance);
         for (NamedDrawing drawing : set.drawings()) {
@@ -119,7 +120,7 @@ final class TrimPictures {
     }
 
     private static void stagnation(Attitude attitude, PlanCurve.Kind kind, List<PlanCurve> curves) {
-        if (attitude instanceof Attitude.Planes planes) {
+        if (attitude instanceof Attitude.Wetted planes) {
             curves.add(new PlanCurve(kind, planes.line().points()));
         } else if (attitude instanceof Attitude.Stepped stepped) {
             stepped.forward().ifPresent(planes -> curves.add(new PlanCurve(kind, planes.line().points())));

@@ -124,12 +124,20 @@ class TrimCommandTest {
         assertEquals("", shell.out());
     }
 
+    /** Without weights she lies even at the draught that the job tells, slow; faster nothing is known. */
     @Test
-    void withoutWeightsTheAnswerIsNo() throws IOException {
+    void exact_withoutWeightsTheDraughtIsAsTold() throws IOException {
         Path job = job(CRAFT.replaceAll("(?s)<weights>.*</weights>", ""));
         Shell shell = Shell.run("trim", job);
-        assertEquals(4, shell.code());
-        assertEquals(job + ": how she runs is NOT KNOWN: the boat's mass and centre of gravity are not told\n", shell.err());
+        assertEquals(0, shell.code(), shell.err());
+        String[] middle = shell.outLines().get(1).split(",", -1);
+        assertEquals(0.4, Double.parseDouble(middle[10]), 1e-4);
+        assertEquals(List.of("middle", "", "even keel at the draught that is told"), List.of(middle).subList(14, 17));
+        assertEquals(List.of("bow down", "bow up"), shell.outLines().stream().skip(2).map(row -> row.split(",")[14]).toList());
+        Shell fast = Shell.run("trim", job, "--speeds", "20");
+        assertEquals(4, fast.code());
+        assertTrue(fast.err().contains("20.0 kn, all loads: NOT KNOWN: where the bottom is wet is not known: the boat's mass is not told; "
+            + "with it, or with trim and wetted keel both measured, it would be"), fast.err());
     }
 
     @Test

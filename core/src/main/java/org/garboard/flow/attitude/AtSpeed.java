@@ -19,7 +19,7 @@ public record AtSpeed(RunningSpeed speed, Attitude middle, List<End> ends) {
      * An end of the band.
      *
      * @param name light or full, and which way the trim
-     * @param mass [kg]
+     * @param mass [kg]; NaN where it is not told
      */
     public record End(String name, double mass, Attitude attitude) {
     }

@@ -9,7 +9,7 @@ import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.units.Angle;
 
 /** How a hull lies to the water at a speed; where no method holds, which limit was met, and no number. */
-public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attitude.Stepped, Attitude.NotKnown {
+public sealed interface Attitude permits Attitude.Wetted, Attitude.Floats, Attitude.Stepped, Attitude.NotKnown {
 
     /** [m/s] */
     double speed();
@@ -21,6 +21,57 @@ public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attit
 
     /** Trim of the base line, positive bow-up; empty where it is not known. */
     Optional<Angle> knownTrim();
+
+    /** A planing bottom on which the stagnation line is laid. Lengths count from the after end of it, along the base line. */
+    sealed interface Wetted extends Attitude permits Planes, ChinesDry {
+
+        /** Of the base line, positive bow-up. */
+        Angle trim();
+
+        Basis basis();
+
+        /** x from which lengths count forward [m]. */
+        double end();
+
+        /** Undisturbed. */
+        WaterSurface water();
+
+        /** Where the water meets her own bottom. */
+        StagnationLine line();
+
+        /** Wetted by spray alone, ahead of the line to starboard; empty where it is thrown ahead. */
+        Optional<PlanRegion> spray();
+
+        /** Of the line to the keel, of the prism that stands for her. */
+        Angle stagnationAngle();
+
+        /** Of the water along the bottom [m/s]. */
+        double bottomSpeed();
+
+        double speedCoefficient();
+
+        List<String> doubts();
+
+        /** Of the true bottom [m]. */
+        default double wettedKeel() {
+            return end() - line().atKeel();
+        }
+
+        @Override
+        default Regime regime() {
+            return Regime.PLANING;
+        }
+
+        @Override
+        default Optional<Angle> knownTrim() {
+            return Optional.of(trim());
+        }
+
+        @Override
+        default Optional<WaterSurface> level() {
+            return Optional.of(water());
+        }
+    }
 
     /**
      * She planes. Lengths count from the after end of the bottom, or of the part of it that carries her, along the base line.
@@ -36,29 +87,25 @@ public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attit
      * @param doubts what is to be said of it, porpoising among it
      */
     record Planes(double speed, Basis basis, Angle trim, double end, WaterSurface water, StagnationLine line, PrismRun run,
-                  Optional<PlanRegion> spray, List<String> doubts) implements Attitude {
+                  Optional<PlanRegion> spray, List<String> doubts) implements Wetted {
         public Planes {
             doubts = List.copyOf(doubts);
         }
 
         @Override
-        public Regime regime() {
-            return Regime.PLANING;
+        public Angle stagnationAngle() {
+            return run.stagnationAngle();
+        }
+
+        /** The mean that the method gives. */
+        @Override
+        public double bottomSpeed() {
+            return run.bottomSpeed();
         }
 
         @Override
-        public Optional<Angle> knownTrim() {
-            return Optional.of(trim);
-        }
-
-        @Override
-        public Optional<WaterSurface> level() {
-            return Optional.of(water);
-        }
-
-        /** Of the true bottom [m]. */
-        public double wettedKeel() {
-            return end - line.atKeel();
+        public double speedCoefficient() {
+            return run.speedCoefficient();
         }
 
         /** Of the true bottom [m]. */
@@ -74,6 +121,25 @@ public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attit
         /** Of the bare bottom [N]. */
         public double drag() {
             return run.drag();
+        }
+    }
+
+    /**
+     * She planes inside dry chines, at a trim and a wetted keel that were measured: the line is known, lift and drag are not.
+     *
+     * @param stagnationAngle of the line to the keel, of the prism of her mean beam and deadrise
+     * @param speedCoefficient on that beam
+     */
+    record ChinesDry(double speed, Basis basis, Angle trim, double end, WaterSurface water, StagnationLine line, Angle stagnationAngle,
+                     double speedCoefficient, Optional<PlanRegion> spray, List<String> doubts) implements Wetted {
+        public ChinesDry {
+            doubts = List.copyOf(doubts);
+        }
+
+        /** The boat's: by how little the water is slower along the bottom is not known. */
+        @Override
+        public double bottomSpeed() {
+            return speed;
         }
     }
 
@@ -122,7 +188,7 @@ public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attit
      * @param bottom what is dry behind each step, and what remains
      * @param doubts what is to be said of it
      */
-    record Stepped(double speed, Basis basis, Angle trim, Optional<Planes> forward, SteppedBottom bottom, List<String> doubts) implements Attitude {
+    record Stepped(double speed, Basis basis, Angle trim, Optional<Wetted> forward, SteppedBottom bottom, List<String> doubts) implements Attitude {
         public Stepped {
             doubts = List.copyOf(doubts);
         }
@@ -139,25 +205,25 @@ public sealed interface Attitude permits Attitude.Planes, Attitude.Floats, Attit
 
         @Override
         public Optional<WaterSurface> level() {
-            return forward.map(Planes::water);
+            return forward.map(Wetted::water);
         }
     }
 
     /**
-     * No figure.
+     * How the water lies to her is not known.
      *
      * @param speed [m/s]
      * @param regime in which she is taken to be
+     * @param knownTrim that was measured, if one was
      * @param reason which limit was met, in words
      */
-    record NotKnown(double speed, Regime regime, String reason) implements Attitude {
-        @Override
-        public Optional<WaterSurface> level() {
-            return Optional.empty();
+    record NotKnown(double speed, Regime regime, Optional<Angle> knownTrim, String reason) implements Attitude {
+        NotKnown(double speed, Regime regime, String reason) {
+            this(speed, regime, Optional.empty(), reason);
         }
 
         @Override
-        public Optional<Angle> knownTrim() {
+        public Optional<WaterSurface> level() {
             return Optional.empty();
         }
     }

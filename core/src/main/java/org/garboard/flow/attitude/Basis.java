@@ -6,6 +6,8 @@ public enum Basis {
     WORKED_OUT("worked out"),
     /** At a trim that was asked for, the load carried. */
     TRIM_ASKED("at a trim that was asked for"),
+    /** Even keel at the draught that is told; what she weighs is not. */
+    DRAUGHT_TOLD("even keel at the draught that is told"),
     MEASURED_TRIM("measured trim"),
     MEASURED_KEEL("measured wetted keel"),
     MEASURED_TRIM_AND_KEEL("measured trim and wetted keel");

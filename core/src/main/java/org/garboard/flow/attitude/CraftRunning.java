@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.garboard.appendage.Keel;
 import org.garboard.craft.Craft;
 import org.garboard.craft.RunningSpeed;
@@ -22,11 +23,19 @@ public final class CraftRunning {
     private static final double KNOT = 1852 / 3600.0;
 
     private final Craft craft;
-    private final RunningHull light;
-    private final RunningHull middle;
-    private final RunningHull full;
+    private final Hulls hulls;
 
-    /** Weights stand there, and nothing is wrong with them. */
+    /** Under her loads, or without them. */
+    private sealed interface Hulls permits Weighed, Untold {
+    }
+
+    private record Weighed(RunningHull light, RunningHull middle, RunningHull full) implements Hulls {
+    }
+
+    private record Untold(TriedHull hull) implements Hulls {
+    }
+
+    /** There is something to go by, and nothing is wrong with it. */
     public sealed interface Answer permits Ready, NotReady {
     }
 
@@ -38,17 +47,24 @@ public final class CraftRunning {
     public record NotReady(String reason) implements Answer {
     }
 
-    private CraftRunning(Craft craft, RunningHull light, RunningHull middle, RunningHull full) {
+    private CraftRunning(Craft craft, Hulls hulls) {
         this.craft = craft;
-        this.light = light;
-        this.middle = middle;
-        this.full = full;
+        this.hulls = hulls;
     }
 
     /** @param keel what hangs below the skin */
     public static Answer of(Hull hull, Optional<Keel> keel, Craft craft) {
+        return of(hull, keel, craft, OptionalDouble.empty());
+    }
+
+    /**
+     * @param keel what hangs below the skin
+     * @param draught height of the water above base, even keel [m], by which she lies where her weights are not told
+     */
+    public static Answer of(Hull hull, Optional<Keel> keel, Craft craft, OptionalDouble draught) {
         if (craft.weights().isEmpty()) {
-            return new NotReady("the boat's mass and centre of gravity are not told");
+            return craft.trials().isEmpty() && draught.isEmpty() ? new NotReady("the boat's mass and centre of gravity are not told")
+                : new Ready(new CraftRunning(craft, new Untold(new TriedHull(hull, keel, water(craft), draught))));
         }
         Weights weights = craft.weights().get();
         List<RunningHull> hulls = new ArrayList<>();
@@ -60,7 +76,7 @@ public final class CraftRunning {
             }
             hulls.add(running);
         }
-        return new Ready(new CraftRunning(craft, hulls.get(0), hulls.get(1), hulls.get(2)));
+        return new Ready(new CraftRunning(craft, new Weighed(hulls.get(0), hulls.get(1), hulls.get(2))));
     }
 
     private static Water water(Craft craft) {
@@ -80,11 +96,6 @@ public final class CraftRunning {
             craft.drive().kind().words(), line.height(), line.inclination().degrees());
     }
 
-    /** How she floats at rest at the mean of light and full. */
-    public Flotation.Afloat atRest() {
-        return middle.atRest();
-    }
-
     /** Every speed of the profile, slowest first. */
     public List<AtSpeed> profile() {
         return craft.speeds().stream().map(this::at).toList();
@@ -94,11 +105,15 @@ public final class CraftRunning {
     public AtSpeed at(RunningSpeed told) {
         double speed = told.knots() * KNOT;
         Optional<SeaTrial> trial = trial(told.knots());
-        Attitude attitude = trial.map(each -> middle.at(speed, each)).orElseGet(() -> middle.at(speed));
+        if (hulls instanceof Untold untold) {
+            return untold.hull().at(told, speed, trial, craft.band());
+        }
+        Weighed weighed = (Weighed) hulls;
+        Attitude attitude = trial.map(each -> weighed.middle().at(speed, each)).orElseGet(() -> weighed.middle().at(speed));
         List<AtSpeed.End> ends = new ArrayList<>();
-        ends("light", light, speed, trial, ends);
-        if (full != light) {
-            ends("full", full, speed, trial, ends);
+        ends("light", weighed.light(), speed, trial, ends);
+        if (weighed.full() != weighed.light()) {
+            ends("full", weighed.full(), speed, trial, ends);
         }
         return new AtSpeed(told, attitude, ends);
     }

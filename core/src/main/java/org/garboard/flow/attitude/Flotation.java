@@ -146,6 +146,28 @@ public final class Flotation {
         return Hydrostatics.of(hull, new WaterSurface(height, about, trim)) instanceof Hydrostatics afloat ? whole(afloat).mass(density) : 0;
     }
 
+    /** To a surface of the water that is told, whatever she weighs so. */
+    public Answer to(WaterSurface water) {
+        Floating floating = Hydrostatics.of(hull, water);
+        if (floating instanceof Hydrostatics afloat) {
+            return new Afloat(afloat, whole(afloat));
+        }
+        String lies = String.format(Locale.ROOT, "water at %.3f m above base at x = %.3f m, trim %.2f deg, ", water.height(), water.about(), water.trim().degrees());
+        return new Sinks(lies + (floating instanceof Floating.Swamped over
+            ? String.format(Locale.ROOT, "comes %.3f m over the sheer at x = %.3f m", over.depth(), over.x())
+            : String.format(Locale.ROOT, "does not cut the hull: her keel stays %.3f m above it", ((Floating.ClearOfWater) floating).lowest())));
+    }
+
+    /** From the water down to the lowest place of the keel line, square to the water [m]. */
+    static double draught(Hull hull, WaterSurface surface) {
+        double deepest = 0;
+        for (int i = 0; i <= 200; i++) {
+            double x = hull.keel().forwardEnd() + (hull.foot() - hull.keel().forwardEnd()) * i / 200;
+            deepest = Math.max(deepest, surface.at(x) - hull.keel().z(x));
+        }
+        return deepest * Math.cos(surface.trim().radians());
+    }
+
     private Together whole(Hydrostatics afloat) {
         return keel.map(each -> Together.of(afloat, KeelAfloat.of(each, afloat.water())))
             .orElseGet(() -> new Together(afloat.volume(), afloat.lcb(), afloat.vcb(), afloat.wettedSkin(), afloat.transverseBm(), afloat.longitudinalBm()));

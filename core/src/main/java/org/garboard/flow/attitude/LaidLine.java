@@ -41,15 +41,31 @@ final class LaidLine {
             return Optional.empty();
         }
         double atChine = crossing(atKeel, underChine(atKeel), end, atEnd, this::underChine);
+        return Optional.of(new StagnationLine(points(atKeel, atChine, edge.y(atChine))));
+    }
+
+    private List<Vector2D> points(double atKeel, double last, double outermost) {
         List<Vector2D> points = new ArrayList<>();
         double y = 0;
         for (int i = 0; i < POINTS; i++) {
-            double x = atKeel + (atChine - atKeel) * i / (POINTS - 1);
-            double out = edge.y(x);
-            y = i == 0 ? 0 : Math.max(y, i == POINTS - 1 ? out : section.at(x, out).wetTo(overKeel(x)));
+            double x = atKeel + (last - atKeel) * i / (POINTS - 1);
+            double drawnOn = i < 2 ? 0 : 2 * y - points.get(i - 2).getY();
+            y = i == 0 ? 0 : Math.max(y, i == POINTS - 1 ? outermost : section.at(x, edge.y(x)).wetTo(overKeel(x), drawnOn));
             points.add(Vector2D.of(x, y));
         }
-        return Optional.of(new StagnationLine(points));
+        return points;
+    }
+
+    /** Whether the water does not reach out to the chine at the end. */
+    boolean isDry(double end) {
+        return !(underChine(end) > 0);
+    }
+
+    /** Where the chines are dry, as far out as the water reaches at the end; empty where it does not cross the keel within the hull. */
+    Optional<StagnationLine> insideChines(double end) {
+        double atKeel = dryKeel(end);
+        return Double.isNaN(atKeel) || !isDry(end) ? Optional.empty()
+            : Optional.of(new StagnationLine(points(atKeel, end, section.at(end, edge.y(end)).wetTo(overKeel(end), 0))));
     }
 
     /** By how much the water stands higher than the section asks for to be wet to the chine [m]; below 0 where the keel is dry. */

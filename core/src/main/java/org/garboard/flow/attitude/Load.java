@@ -59,13 +59,14 @@ public record Load(double mass, double x, double z, double thrustHeight, Angle s
      * Turned to a chord of the keel, as the planing method counts.
      *
      * @param end x of the after end of the bottom, from where it counts [m]
+     * @param keel height of the keel there [m]
      * @param rise of the chord, positive where it rises forward
      */
-    Loading alongKeel(Hull hull, double end, Angle rise) {
+    Loading alongKeel(Hull hull, double end, double keel, Angle rise) {
         double cos = Math.cos(rise.radians());
         double sin = Math.sin(rise.radians());
         double forward = end - x;
-        double up = z - hull.keel().z(end);
+        double up = z - keel;
         double line = hull.keel().z(hull.foot()) + thrustHeight;
         double arm = (z - line) * Math.cos(shaft.radians()) - (hull.foot() - x) * Math.sin(shaft.radians());
         return new Loading(weight(), forward * cos + up * sin, up * cos - forward * sin, arm,

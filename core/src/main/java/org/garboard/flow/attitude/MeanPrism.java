@@ -11,7 +11,7 @@ import org.garboard.units.Angle;
 final class MeanPrism {
     private static final int CELLS = 256;
 
-    private final Hull hull;
+    private final VBottom bottom;
     private final double end;
     private final double cell;
     private final double[] beam = new double[CELLS + 1];
@@ -20,14 +20,13 @@ final class MeanPrism {
     private final double[] deadriseSum = new double[CELLS + 1];
 
     MeanPrism(Hull hull, double end) {
-        this.hull = hull;
+        this.bottom = new VBottom(hull);
         this.end = end;
         this.cell = (end - hull.firstSection()) / CELLS;
         for (int i = 0; i <= CELLS; i++) {
             double x = i == CELLS ? hull.firstSection() : end - i * cell;
-            double y = hull.bottomEdge().y(x);
-            beam[i] = 2 * y;
-            deadrise[i] = Math.atan2(hull.bottomEdge().z(x) - hull.keel().z(x), y);
+            beam[i] = bottom.beam(x);
+            deadrise[i] = bottom.deadrise(x);
             if (i > 0) {
                 beamSum[i] = beamSum[i - 1] + 0.5 * cell * (beam[i - 1] + beam[i]);
                 deadriseSum[i] = deadriseSum[i - 1] + 0.5 * cell * (deadrise[i - 1] + deadrise[i]);
@@ -48,6 +47,6 @@ final class MeanPrism {
 
     /** Angle of the keel's chord to the base line, positive where it rises forward [rad]. */
     double rise(double length) {
-        return Math.atan2(hull.keel().z(end - length) - hull.keel().z(end), length);
+        return bottom.rise(end, length);
     }
 }

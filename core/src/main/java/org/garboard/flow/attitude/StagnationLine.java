@@ -4,7 +4,8 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
- * Where the water meets a planing bottom, starboard in plan, from the keel out to the chine; port mirrors it.
+ * Where the water meets a planing bottom, starboard in plan, from the keel out to the chine, or with dry chines to the
+ * after end of the bottom; port mirrors it.
  * Aft of it the bottom is in solid water.
  *
  * @param points (x, y) in the hull frame [m], y rising
@@ -19,12 +20,17 @@ public record StagnationLine(List<Vector2D> points) {
         return points.get(0).getX();
     }
 
-    /** x on the chine [m]. */
+    /** x of its outer end [m]: on the chine, where that is wet. */
     public double atChine() {
+        return aftermost();
+    }
+
+    /** x of its outer end [m]. */
+    public double aftermost() {
         return points.get(points.size() - 1).getX();
     }
 
-    /** x at a half-breadth [m]; NaN outside the chine. */
+    /** x at a half-breadth [m]; NaN outside its outer end. */
     public double x(double y) {
         double side = Math.abs(y);
         for (int i = 1; i < points.size(); i++) {

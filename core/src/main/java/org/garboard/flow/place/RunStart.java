@@ -32,7 +32,7 @@ sealed interface RunStart permits RunStart.At, RunStart.None {
         if (Double.isNaN(z)) {
             return new None(String.format(Locale.ROOT, "x = %.3f m, y = %.3f m is off the skin", x, y));
         }
-        if (attitude instanceof Attitude.Planes planes) {
+        if (attitude instanceof Attitude.Wetted planes) {
             return planing(planes, x, y);
         }
         if (attitude instanceof Attitude.Floats floats) {
@@ -41,12 +41,12 @@ sealed interface RunStart permits RunStart.At, RunStart.None {
         return attitude instanceof Attitude.Stepped stepped ? stepped(hull, stepped, x, y) : new None(((Attitude.NotKnown) attitude).reason());
     }
 
-    private static RunStart planing(Attitude.Planes planes, double x, double y) {
+    private static RunStart planing(Attitude.Wetted planes, double x, double y) {
         double start = planes.line().x(y);
         if (Double.isNaN(start)) {
             return new None(String.format(Locale.ROOT, "y = %.3f m lies outboard of where the bottom is wet", y));
         }
-        return x > start ? new At(start, planes.run().bottomSpeed()) : new None(String.format(Locale.ROOT,
+        return x > start ? new At(start, planes.bottomSpeed()) : new None(String.format(Locale.ROOT,
             "x = %.3f m lies ahead of the stagnation line, which is at x = %.3f m there: wetted by spray at most", x, start));
     }
 

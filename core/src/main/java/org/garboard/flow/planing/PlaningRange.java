@@ -51,6 +51,14 @@ public final class PlaningRange {
             ? Optional.empty() : Optional.of("so little is wetted that the planing method leaves no speed along the bottom");
     }
 
+    /** Why not even the stagnation line of (3) holds inside dry chines. */
+    public static Optional<String> tooSlowForDryChines(Prism prism, Stream stream) {
+        double cv = prism.speedCoefficient(stream);
+        return cv < FULL_CV && prism.deadrise().degrees() > STEEP
+            ? Optional.of("chines dry at a speed coefficient of " + two(cv) + ": below 2 the paper's stagnation line is established up to 10 deg of"
+                + " deadrise only") : Optional.empty();
+    }
+
     /** What is to be said of a run within the method. */
     public static Optional<String> doubt(PrismRun run) {
         return run.speedCoefficient() < FULL_CV && run.prism().deadrise().degrees() > STEEP

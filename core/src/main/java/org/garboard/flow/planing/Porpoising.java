@@ -40,11 +40,11 @@ public final class Porpoising {
         return (1 - t) * row[i] + t * row[i + 1];
     }
 
-    /** What is to be said of a run under a weight [N]. */
-    public static Optional<String> note(PrismRun run, double weight) {
+    /** What is to be said of a run under the weight that it lifts. */
+    public static Optional<String> note(PrismRun run) {
         double b = run.prism().beam();
         Angle deadrise = run.prism().deadrise();
-        OptionalDouble limit = limit(Math.sqrt(0.5 * weight / (run.stream().pressure() * b * b)), deadrise.degrees());
+        OptionalDouble limit = limit(Math.sqrt(0.5 * run.lift() / (run.stream().pressure() * b * b)), deadrise.degrees());
         if (limit.isEmpty()) {
             return Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (deadrise 0 to 20 deg)");
         }

@@ -20,6 +20,16 @@ public record Prism(double beam, Angle deadrise) {
         }
     }
 
+    /** Of the stagnation line to the keel in plan, at a trim of the keel. */
+    public Angle stagnationAngle(Angle trim) {
+        return Angle.ofDegrees(Savitsky.stagnationAngle(trim.degrees(), deadrise.degrees()));
+    }
+
+    /** The spray ahead of the line at a trim of the keel; a bottom without deadrise throws it forward and has no edge. */
+    public Spray spray(Angle trim) {
+        return Spray.of(trim, deadrise);
+    }
+
     /** C_V = V / sqrt(g b). */
     public double speedCoefficient(Stream stream) {
         return stream.speed() / Math.sqrt(stream.gravity() * beam);

@@ -50,21 +50,14 @@ public final class PrismBalance {
         return run(trim, Savitsky.beamsFor(flatLift, tau, cv));
     }
 
-    /** The run at this trim and mean wetted length, whatever it lifts: both were measured. */
-    public PrismRun measured(Angle trim, double beams) {
-        return run(trim, beams);
+    /** The run at this trim and mean wetted length, which were measured, carrying what the method lifts so. */
+    public static PrismRun lifting(Prism prism, Stream stream, Angle trim, double beams) {
+        return of(prism, stream, Loading.ofWeight(PrismRun.lift(prism, stream, trim, beams))).measured(trim, beams);
     }
 
-    /** The run whose keel is wet over such a length [m], the load carried: at less trim more of it is wet. */
-    public PrismRun withWettedKeel(double length) {
-        double least = at(Angle.ofDegrees(LEAST)).wettedKeel();
-        double most = at(Angle.ofDegrees(MOST)).wettedKeel();
-        if (!(length < least && length > most)) {
-            return at(Angle.ofDegrees(length >= least ? LEAST : MOST));
-        }
-        double tau = new BracketingNthOrderBrentSolver(1e-12, 5)
-            .solve(TURNS, each -> at(Angle.ofDegrees(each)).wettedKeel() - length, LEAST, MOST);
-        return at(Angle.ofDegrees(tau));
+    /** The run at this trim and mean wetted length, whatever it lifts. */
+    PrismRun measured(Angle trim, double beams) {
+        return run(trim, beams);
     }
 
     /** The trim at which (35) is nought; the nearer end of 0.3 to 15 degrees where it is nought nowhere between. */

@@ -18,6 +18,16 @@ import org.garboard.units.Angle;
 public record PrismRun(Prism prism, Stream stream, Angle trim, double beams, double bottomSpeed, double friction,
                        double drag, double pressureCentre, double moment) {
 
+    /** What the bottom carries by (15) and (16) [N]. */
+    public double lift() {
+        return lift(prism, stream, trim, beams);
+    }
+
+    static double lift(Prism prism, Stream stream, Angle trim, double beams) {
+        double flat = Savitsky.flatLift(trim.degrees(), beams, prism.speedCoefficient(stream));
+        return Savitsky.deadriseLift(flat, prism.deadrise().degrees()) * stream.pressure() * prism.beam() * prism.beam();
+    }
+
     /** Wetted length of the keel [m], (4). */
     public double wettedKeel() {
         return prism.beam() * (beams + 0.5 * keelLessChine());
@@ -39,17 +49,12 @@ public record PrismRun(Prism prism, Stream stream, Angle trim, double beams, dou
 
     /** Angle of the stagnation line to the keel, in plan. */
     public Angle stagnationAngle() {
-        return Angle.ofDegrees(Savitsky.stagnationAngle(trim.degrees(), prism.deadrise().degrees()));
+        return prism.stagnationAngle(trim);
     }
 
     /** The stagnation line: distance forward of the transom at a half-breadth [m]. */
     public double stagnationAt(double y) {
         return wettedKeel() - (wettedKeel() - wettedChine()) * Math.abs(y) / (0.5 * prism.beam());
-    }
-
-    /** The spray ahead of the line; a bottom without deadrise throws it forward and has no edge. */
-    public Spray spray() {
-        return Spray.of(trim, prism.deadrise());
     }
 
     /** Speed coefficient. */

@@ -3,7 +3,6 @@ package org.garboard.flow.steps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.flow.planing.Stream;
 import org.garboard.flow.shadow.PlanRegion;
@@ -40,15 +39,26 @@ public final class StepsUnderWay {
         this.trim = trim;
     }
 
-    /** @param wettedKeel of the surface ahead of the first step [m]; empty where it is not known */
-    public void behind(OptionalDouble wettedKeel) {
-        Optional<Double> wet = Optional.of(wettedKeel.orElse(0));
+    /** @param wettedKeel of the surface ahead of the first step, its chines wet [m] */
+    public void behind(double wettedKeel) {
+        Optional<Double> wet = Optional.of(wettedKeel);
         for (int i = 0; i < hull.steps().size(); i++) {
             double start = i == 0 ? hull.firstSection() : hull.steps().get(i - 1).x(0);
             Step step = hull.steps().get(i);
-            double end = i + 1 < hull.steps().size() ? hull.steps().get(i + 1).face().least() : hull.bottomEnd();
-            wet = wet.isPresent() ? behind(step, surface(start, step), wet.get(), end) : dry(step, end, DRY);
+            wet = wet.isPresent() ? behind(step, surface(start, step), wet.get(), end(i)) : dry(step, end(i), DRY);
         }
+    }
+
+    /** @param reason why it is not known how the surface ahead of the first step is wet */
+    public void behindUnknown(String reason) {
+        for (int i = 0; i < hull.steps().size(); i++) {
+            dry(hull.steps().get(i), end(i), i == 0 ? reason : DRY);
+        }
+    }
+
+    /** Where the surface abaft of a step ends [m]. */
+    private double end(int step) {
+        return step + 1 < hull.steps().size() ? hull.steps().get(step + 1).face().least() : hull.bottomEnd();
     }
 
     public List<AirBehind> air() {

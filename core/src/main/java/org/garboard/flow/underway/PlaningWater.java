@@ -25,7 +25,7 @@ import org.garboard.units.FixedDecimal;
  * @param water what in
  * @param aft what is abaft of the planing surface: nothing, or a step and what follows
  */
-public record PlaningWater(Hull hull, Attitude.Planes planes, Water water, Aft aft) implements UnderWay {
+public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Aft aft) implements UnderWay {
     /** How many times as much a wake spreads outboard as inboard: bubbles ride up the deadrise. Our choice; no source. */
     public static final double OUTBOARD = 1.5;
     private static final int PATHS = 13;
@@ -74,7 +74,7 @@ public record PlaningWater(Hull hull, Attitude.Planes planes, Water water, Aft a
     }
 
     private double speed() {
-        return planes.run().bottomSpeed();
+        return planes.bottomSpeed();
     }
 
     @Override

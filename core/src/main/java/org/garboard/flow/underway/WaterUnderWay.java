@@ -39,7 +39,7 @@ public final class WaterUnderWay {
     }
 
     public UnderWay at(Attitude attitude) {
-        if (attitude instanceof Attitude.Planes planes) {
+        if (attitude instanceof Attitude.Wetted planes) {
             return new PlaningWater(hull, planes, water, PlaningWater.Aft.TRANSOM);
         }
         if (attitude instanceof Attitude.Stepped stepped) {

@@ -8,7 +8,7 @@ sealed interface EndOfBand permits PlaningEnd, FloatingEnd, SteppedEnd {
 
     /** Of an attitude that is known. */
     static EndOfBand of(Hull hull, String name, Attitude attitude) {
-        if (attitude instanceof Attitude.Planes planes) {
+        if (attitude instanceof Attitude.Wetted planes) {
             return new PlaningEnd(name, planes);
         }
         return attitude instanceof Attitude.Floats floats ? new FloatingEnd(name, floats) : new SteppedEnd(hull, name, (Attitude.Stepped) attitude);

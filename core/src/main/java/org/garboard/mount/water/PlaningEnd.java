@@ -15,10 +15,10 @@ final class PlaningEnd implements EndOfBand {
     private final double[] lineX;
     private final double[] lineY;
 
-    PlaningEnd(String name, Attitude.Planes planes) {
+    PlaningEnd(String name, Attitude.Wetted planes) {
         this.name = name;
         this.trim = planes.trim().radians();
-        this.outer = planes.run().bottomSpeed();
+        this.outer = planes.bottomSpeed();
         this.water = planes.water();
         this.cosine = Math.cos(water.trim().radians());
         List<Vector2D> points = planes.line().points();

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.Craft;
 import org.garboard.craft.Drive;
@@ -16,6 +18,7 @@ import org.garboard.craft.RunningSpeed;
 import org.garboard.craft.SeaTrial;
 import org.garboard.craft.TrimBand;
 import org.garboard.craft.Weights;
+import org.garboard.flow.attitude.Attitude.ChinesDry;
 import org.garboard.flow.attitude.Attitude.Floats;
 import org.garboard.flow.attitude.Attitude.NotKnown;
 import org.garboard.flow.attitude.Attitude.Planes;
@@ -182,9 +185,6 @@ class RunningHullTest {
         assertEquals(Regime.DISPLACEMENT, boat.at(2).regime());
         Stepped trimmed = as(Stepped.class, boat.at(speed, new SeaTrial(30, Optional.of(Angle.ofDegrees(4)), Optional.empty())));
         assertEquals(SteppedForms.AT, trimmed.bottom().end(), 1e-9);
-        assertEquals(SteppedForms.AT - 5.4, trimmed.bottom().lcg(), 1e-9);
-        assertEquals(2, trimmed.bottom().forward().beam(), 1e-9);
-        assertEquals(Math.atan(SteppedForms.RISE), trimmed.bottom().forward().deadrise().radians(), 1e-9);
         assertEquals("the bottom ahead of the first step is taken to carry one part in 2 of the weight (our choice: an equal share); "
             + "measure the wetted keel to know", trimmed.doubts().get(0));
         AirBehind air = trimmed.bottom().air().get(0);
@@ -207,11 +207,86 @@ class RunningHullTest {
     @Test
     void outsideTheContoursNothingAbaftOfTheStepIsClean() {
         RunningHull boat = loaded(Hull.through(SteppedForms.prism()), new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)));
-        Stepped found = as(Stepped.class, boat.at(4.05 * Math.sqrt(2 * Water.GRAVITY), new SeaTrial(30, Optional.of(Angle.ofDegrees(2.5)), Optional.of(7.0))));
-        assertEquals("where the water comes back is not known: trim of the keel ahead 2.50 is outside the contours' 3 to 5 deg",
+        Stepped found = as(Stepped.class, boat.at(4.05 * Math.sqrt(2 * Water.GRAVITY), new SeaTrial(30, Optional.of(Angle.ofDegrees(5.5)), Optional.of(7.0))));
+        assertEquals("where the water comes back is not known: trim of the keel ahead 5.50 is outside the contours' 3 to 5 deg",
             found.bottom().air().get(0).note());
-        assertEquals(found.forward().isPresent() ? 1 : 0, found.bottom().clean().size());
+        assertEquals(1, found.bottom().clean().size());
         assertTrue(found.bottom().air().get(0).region().contains(8.95, 0.02));
+    }
+
+    /** With dry chines the line of (3) is laid as measured, straight to the step, spray ahead of it; nothing abaft of the step is clean. */
+    @Test
+    void exact_dryChinesAheadOfAStep() {
+        RunningHull boat = loaded(Hull.through(SteppedForms.prism()), new Load(6500, 5.4, 0.6, -0.2, Angle.ofDegrees(0)));
+        Stepped found = as(Stepped.class, boat.at(4.05 * Math.sqrt(2 * Water.GRAVITY), new SeaTrial(30, Optional.of(Angle.ofDegrees(2.5)), Optional.of(7.0))));
+        ChinesDry dry = as(ChinesDry.class, found.forward().orElseThrow());
+        assertEquals(3.0, dry.wettedKeel(), 1e-6);
+        double outermost = 3.0 * Math.PI * Math.tan(Math.toRadians(2.5)) / (2 * SteppedForms.RISE);
+        assertTrue(outermost < 1);
+        for (double part = 0; part <= 1; part += 0.25) {
+            assertEquals(2 + 3 * part, dry.line().x(part * outermost * (1 - 1e-9)), 1e-4);
+        }
+        assertEquals(Math.atan2(outermost, 3), dry.stagnationAngle().radians(), 1e-9);
+        assertTrue(Double.isNaN(dry.line().x(outermost + 0.01)));
+        assertTrue(found.bottom().clean().get(0).contains(4.9, 0.9 * outermost) && !found.bottom().clean().get(0).contains(4.9, outermost));
+        PlanRegion spray = dry.spray().orElseThrow();
+        assertTrue(spray.contains(4.9, outermost + 0.01) && !spray.contains(4.9, 0.9 * outermost));
+        for (Vector2D point : spray.outline().points()) {
+            assertTrue(point.getY() <= 1 + 1e-6 && point.getX() <= 5 + 1e-9);
+        }
+        assertEquals("where the water comes back is not known: the chines are dry ahead of it, and the contours are of bottoms with wet chines",
+            found.bottom().air().get(0).note());
+        assertTrue(found.bottom().air().get(0).region().contains(8.95, 0.02));
+    }
+
+    private static CraftRunning untold(OptionalDouble draught, SeaTrial... trials) {
+        Craft craft = new Craft(new Drive(Drive.Kind.OUTBOARD, 1, Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty(),
+            List.of(new RunningSpeed("troll", 5, Optional.empty()), new RunningSpeed("cruise", 25, Optional.empty())), HomeWater.SEA,
+            new TrimBand(Angle.ofDegrees(0.2), Angle.ofDegrees(0.4)), List.of(trials));
+        return assertInstanceOf(CraftRunning.Ready.class, CraftRunning.of(BOW, Optional.empty(), craft, draught)).running();
+    }
+
+    /** Without weights a measured trim and keel give the same water as with them; the ends of the band carry what was lifted. */
+    @Test
+    void law_trimAndKeelMeasuredNeedNoWeights() {
+        Planes own = as(Planes.class, running(LOAD).at(25 * KNOT));
+        SeaTrial both = new SeaTrial(25, Optional.of(own.trim()), Optional.of(own.wettedKeel()));
+        AtSpeed cruise = untold(OptionalDouble.empty(), both).profile().get(1);
+        Planes found = as(Planes.class, cruise.middle());
+        assertEquals(own.line().atChine(), found.line().atChine(), 2e-2);
+        assertEquals(LOAD.weight(), found.run().lift(), 0.01 * LOAD.weight());
+        assertTrue(found.doubts().contains(String.format(Locale.ROOT, "at the measured trim and wetted keel the planing method lifts %.0f kg; "
+            + "what she weighs is not told", found.run().lift() / Water.GRAVITY)), found.doubts().toString());
+        assertEquals(List.of("bow down", "bow up"), cruise.ends().stream().map(AtSpeed.End::name).toList());
+        Planes up = as(Planes.class, cruise.ends().get(1).attitude());
+        assertEquals(own.trim().degrees() + 0.4, up.trim().degrees(), 1e-9);
+        assertEquals(found.run().lift(), up.run().lift(), 1e-6 * up.run().lift());
+        assertTrue(up.wettedKeel() < found.wettedKeel());
+        Planes weighed = as(Planes.class, running(LOAD).at(25 * KNOT, both));
+        assertTrue(weighed.doubts().stream().anyMatch(doubt -> doubt.endsWith(", 1.00 of the boat's 4200 kg")), weighed.doubts().toString());
+    }
+
+    /** Of one measurement without weights only itself is known; slow she lies at the draught that is told. */
+    @Test
+    void withoutWeightsOneMeasurementIsNotEnough() {
+        AtSpeed cruise = untold(OptionalDouble.empty(), new SeaTrial(25, Optional.of(Angle.ofDegrees(4)), Optional.empty())).profile().get(1);
+        NotKnown unknown = as(NotKnown.class, cruise.middle());
+        assertEquals(4, unknown.knownTrim().orElseThrow().degrees(), 1e-12);
+        assertEquals("where the bottom is wet is not known: the boat's mass is not told; with it, or with trim and wetted keel both measured, it would be",
+            unknown.reason());
+        assertEquals("neither the boat's mass nor her draught is told",
+            as(NotKnown.class, untold(OptionalDouble.empty(), new SeaTrial(25, Optional.of(Angle.ofDegrees(4)), Optional.empty())).profile().get(0).middle()).reason());
+        AtSpeed troll = untold(OptionalDouble.of(0.5)).profile().get(0);
+        Floats floats = as(Floats.class, troll.middle());
+        assertEquals(Basis.DRAUGHT_TOLD, floats.basis());
+        assertEquals(0.5, floats.afloat().hull().water().height(), 0);
+        Floats down = as(Floats.class, troll.ends().get(0).attitude());
+        assertEquals(-0.2, down.trim().degrees(), 1e-9);
+        assertEquals(floats.afloat().whole().volume(), down.afloat().whole().volume(), 2e-3 * floats.afloat().whole().volume());
+        assertEquals("water at 9.000 m above base at x = 0.000 m, trim 0.00 deg, comes 6.600 m over the sheer at x = 0.000 m",
+            as(NotKnown.class, untold(OptionalDouble.of(9)).profile().get(0).middle()).reason());
+        assertEquals("water at -1.000 m above base at x = 0.000 m, trim 0.00 deg, does not cut the hull: her keel stays 0.999 m above it",
+            as(NotKnown.class, untold(OptionalDouble.of(-1)).profile().get(0).middle()).reason());
     }
 
     /** The contours asked directly: step of 0.025 beams, deadrise of the prism, level keels. */

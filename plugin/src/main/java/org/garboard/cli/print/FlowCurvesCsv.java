@@ -50,7 +50,7 @@ public final class FlowCurvesCsv {
     }
 
     private void stagnation(String knots, String load, Attitude attitude) {
-        if (attitude instanceof Attitude.Planes planes) {
+        if (attitude instanceof Attitude.Wetted planes) {
             onSkin(new String[] {knots, load, "stagnation line", "1", ""}, planes.line().points());
         } else if (attitude instanceof Attitude.Stepped stepped) {
             stepped.forward().ifPresent(planes -> onSkin(new String[] {knots, load, "stagnation line", "1", ""}, planes.line().points()));

@@ -55,7 +55,7 @@ public final class TrimCsv {
         }
 
         private static List<String> doubts(Attitude attitude) {
-            return attitude instanceof Attitude.Planes planes ? planes.doubts()
+            return attitude instanceof Attitude.Wetted planes ? planes.doubts()
                 : attitude instanceof Attitude.Floats floats ? floats.doubts()
                 : attitude instanceof Attitude.Stepped stepped ? Stream.concat(stepped.doubts().stream(),
                     stepped.bottom().air().stream().map(air -> "behind " + air.step() + ": " + air.note())).toList()
@@ -79,7 +79,7 @@ public final class TrimCsv {
         Optional<Attitude.Floats> floats = as(Attitude.Floats.class, row.attitude());
         fields.add(floats.map(each -> Csv.number(each.draught(), PLACES)).orElse(""));
         fields.add(floats.map(each -> Csv.number(each.froude(), ANGLE_PLACES)).orElse(""));
-        fields.add(planing(row.attitude()).map(each -> Csv.number(each.run().speedCoefficient(), ANGLE_PLACES)).orElse(""));
+        fields.add(planing(row.attitude()).map(each -> Csv.number(each.speedCoefficient(), ANGLE_PLACES)).orElse(""));
         fields.addAll(List.of(row.name(), row.load(), Csv.number(row.mass(), 1), basis(row.attitude())));
         place.ifPresent(at -> fields.addAll(at(row.water().orElseThrow(), at)));
         fields.add(row.remarks(place).stream().collect(Collectors.joining("; ")));
@@ -89,17 +89,18 @@ public final class TrimCsv {
     /** Trim, wetted keel and chine, mean wetted beams, stagnation angle, drag. */
     private static List<String> attitude(Attitude attitude) {
         String trim = attitude.knownTrim().map(angle -> Csv.number(angle.degrees(), ANGLE_PLACES)).orElse("");
-        Optional<Attitude.Planes> planes = planing(attitude);
-        if (planes.isEmpty()) {
+        Optional<Attitude.Wetted> wetted = planing(attitude);
+        if (wetted.isEmpty()) {
             return List.of(trim, "", "", "", "", "");
         }
-        return List.of(trim, Csv.number(planes.get().wettedKeel(), PLACES), Csv.number(planes.get().wettedChine(), PLACES),
-            Csv.number(planes.get().beams(), PLACES), Csv.number(planes.get().run().stagnationAngle().degrees(), ANGLE_PLACES),
-            attitude instanceof Attitude.Stepped ? "" : Csv.number(planes.get().drag(), 0));
+        Optional<Attitude.Planes> planes = as(Attitude.Planes.class, wetted.get());
+        return List.of(trim, Csv.number(wetted.get().wettedKeel(), PLACES), planes.map(each -> Csv.number(each.wettedChine(), PLACES)).orElse(""),
+            planes.map(each -> Csv.number(each.beams(), PLACES)).orElse(""), Csv.number(wetted.get().stagnationAngle().degrees(), ANGLE_PLACES),
+            attitude instanceof Attitude.Stepped ? "" : planes.map(each -> Csv.number(each.drag(), 0)).orElse(""));
     }
 
-    private static Optional<Attitude.Planes> planing(Attitude attitude) {
-        return attitude instanceof Attitude.Stepped stepped ? stepped.forward() : as(Attitude.Planes.class, attitude);
+    private static Optional<Attitude.Wetted> planing(Attitude attitude) {
+        return attitude instanceof Attitude.Stepped stepped ? stepped.forward() : as(Attitude.Wetted.class, attitude);
     }
 
     private static <T> Optional<T> as(Class<T> type, Object value) {
@@ -107,7 +108,7 @@ public final class TrimCsv {
     }
 
     private static String basis(Attitude attitude) {
-        return attitude instanceof Attitude.Planes planes ? planes.basis().words()
+        return attitude instanceof Attitude.Wetted planes ? planes.basis().words()
             : attitude instanceof Attitude.Floats floats ? floats.basis().words()
             : attitude instanceof Attitude.Stepped stepped ? stepped.basis().words() : "";
     }
