@@ -67,6 +67,12 @@ final class TakeOffColumns {
             && row.cells().stream().anyMatch(cell -> Column.HEIGHT.words.matcher(cell.text()).matches());
     }
 
+    /** Whether a row that begins with "Station" heads any other column that a take-off needs. */
+    static boolean namesAny(GridRow row) {
+        return row.cells().stream().skip(1).map(Cell::text).map(TakeOffColumns::of).flatMap(Optional::stream)
+            .anyMatch(column -> column != Column.STATION && column != Column.NOTE);
+    }
+
     /** The cell of a row in a column; an empty one where the column is missing. */
     Cell cell(GridRow row, Column column) {
         return places.containsKey(column) ? row.at(places.get(column)) : new Cell(row.number(), 1, "");

@@ -88,6 +88,12 @@ final class TakeOffReader {
             problems.inFile("no row begins with \"Station\"; write the list of points under a row Station, Distance, Side, Mark, Out, Height");
             return Optional.empty();
         }
+        if (!TakeOffColumns.namesAny(rows.get(first))) {
+            // a text that speaks of take-offs: its other lines are no rows, and nothing is gained by telling each
+            problems.inRow(rows.get(first).number(), "", "this is no take-off: the first line that begins with \"Station\" heads none of the columns"
+                + " Distance, Side, Mark, Out, Height; write the list of points under a row with these");
+            return Optional.empty();
+        }
         TakeOffReader reader = new TakeOffReader(rows, first, problems);
         return problems.isEmpty() || reader.headings.unit().isPresent() ? reader.levelled() : Optional.empty();
     }

@@ -102,6 +102,14 @@ class TakeOffFileTest {
                 + " height above base in the one after, or \"straight keel\" with the first and the last station of the straight run");
     }
 
+    /** A text with the word at the beginning of a line, such as this program's own README: one message, not one for each of its lines. */
+    @Test
+    void aTextThatIsNoTakeOffIsToldOnce() {
+        assertFaults("Take-off, how to\nStation,0,1,2\nThe boat,is,blocked\nand,so,on\n",
+            "boat.csv:2: this is no take-off: the first line that begins with \"Station\" heads none of the columns Distance, Side, Mark, Out, Height; "
+                + "write the list of points under a row with these");
+    }
+
     @Test
     void twoStationsAreTooFew() {
         assertFaults(HEAD + "Trim from,straight keel,1,2\n" + COLUMNS + station("1", 3000, 300) + station("2", 2000, 300),
