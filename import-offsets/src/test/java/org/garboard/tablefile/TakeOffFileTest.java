@@ -106,7 +106,7 @@ class TakeOffFileTest {
     @Test
     void aTextThatIsNoTakeOffIsToldOnce() {
         assertFaults("Take-off, how to\nStation,0,1,2\nThe boat,is,blocked\nand,so,on\n",
-            "boat.csv:2: this is no take-off: the first line that begins with \"Station\" heads none of the columns Distance, Side, Mark, Out, Height; "
+            "yard.csv:2: this is no take-off: the first line that begins with \"Station\" heads none of the columns Distance, Side, Mark, Out, Height; "
                 + "write the list of points under a row with these");
     }
 
