@@ -218,7 +218,7 @@ public sealed interface Attitude permits Attitude.Wetted, Attitude.Floats, Attit
      * @param reason which limit was met, in words
      */
     record NotKnown(double speed, Regime regime, Optional<Angle> knownTrim, String reason) implements Attitude {
-        NotKnown(double speed, Regime regime, String reason) {
+        public NotKnown(double speed, Regime regime, String reason) {
             this(speed, regime, Optional.empty(), reason);
         }
 
