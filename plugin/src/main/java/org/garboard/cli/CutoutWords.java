@@ -39,7 +39,7 @@ final class CutoutWords {
         if (cutout.stemHole() > 0) {
             cutout.stemNeeded().ifPresent(needed -> lines.add("Stem: " + Lengths.mm(needed) + " or more above the body's top."));
         }
-        cutout.core().map(CutoutWords::core).ifPresent(lines::add);
+        cutout.core().map(core -> core(core, "the hull's cut")).ifPresent(lines::add);
         return lines;
     }
 
@@ -52,9 +52,9 @@ final class CutoutWords {
         return "Sleeve of plastic between hull and " + inside + ", wall " + Lengths.mm(wall) + ": metal must not touch metal anywhere, fastenings and cable too.";
     }
 
-    static String core(CoreRemoval core) {
+    static String core(CoreRemoval core, String beyond) {
         return "Core: take it out, and the inner skin, to " + Lengths.mm(core.filled())
-            + " beyond the hull's cut and fill solid; taper the inner skin to " + Lengths.mm(core.taper()) + " beyond it.";
+            + " beyond " + beyond + " and fill solid; taper the inner skin to " + Lengths.mm(core.taper()) + " beyond it.";
     }
 
     static List<String> templates(List<Template> templates) {

@@ -38,7 +38,7 @@ final class FairingWords {
         if (block.saw().blank().isEmpty()) {
             lines.add(CutoutWords.SKIN_NOT_TOLD);
         }
-        block.core().map(CutoutWords::core).ifPresent(lines::add);
+        block.core().map(core -> CutoutWords.core(core, "each hole")).ifPresent(lines::add);
         lines.addAll(nose(block, job));
         return lines;
     }

@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
-import java.util.stream.IntStream;
 import org.garboard.craft.StemHole;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
-import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.Lengths;
 import org.garboard.cutout.part.Bend;
 import org.garboard.cutout.part.BodyEnvelope;
@@ -25,12 +23,7 @@ import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.cutout.skin.Skin;
 import org.garboard.cutout.skin.SmoothPiece;
-import org.garboard.cutout.template.Development;
 import org.garboard.cutout.template.Template;
-import org.garboard.cutout.template.Template.Kind;
-import org.garboard.cutout.template.Template.Mark;
-import org.garboard.cutout.template.Template.RoundHole;
-import org.garboard.cutout.template.Template.Up;
 import org.garboard.hull.Hull;
 import org.garboard.mount.BlockSize;
 import org.garboard.skin.Layup;
@@ -71,7 +64,6 @@ public final class FairingCut {
     private final double step;
     private final Loop outline;
     private final List<NamedSolid> solids = new ArrayList<>();
-    private final List<Template> templates = new ArrayList<>();
 
     private FairingCut(Transducer body, FairingWish wish, double clear, AxisFrame frame, SmoothPiece piece) throws CannotBeBuilt {
         this.body = body;
@@ -159,7 +151,8 @@ public final class FairingCut {
         }
         double stemTop = roofPlane + through.stemLength().orElse(stemNeeded.orElse(0));
         solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, -height, stemTop, through.chord())));
-        templates(stem, all);
+        List<Template> templates = new BlockTemplates(frame, plan, recess, Math.min(through.chord(), CUTTING_CHORD),
+            stem.isPresent() ? OptionalDouble.of(hole()) : OptionalDouble.empty(), through.skin().isPresent()).of(all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
             extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height), nose(height),
             stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),
@@ -256,28 +249,5 @@ public final class FairingCut {
 
     private Optional<CoreRemoval> core() {
         return through.skin().filter(Layup.Sandwich.class::isInstance).map(skin -> CoreRemoval.of((Layup.Sandwich) skin, 0));
-    }
-
-    private void templates(Optional<Loop> stem, List<Loop> holes) throws CannotBeBuilt {
-        double chord = Math.min(through.chord(), CUTTING_CHORD);
-        Loop cutting = plan.outline(chord, plan.length());
-        List<RoundHole> drilled = new ArrayList<>(List.of(new RoundHole(new FlatPoint(plan.bolt(), 0), BlockPlan.BOLT_HOLE),
-            new RoundHole(new FlatPoint(plan.pin(), 0), BlockPlan.BOLT_HOLE)));
-        stem.ifPresent(loop -> drilled.add(new RoundHole(new FlatPoint(0, 0), hole())));
-        List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
-        loops.addAll(holes);
-        Development laid = Development.of(frame, loops);
-        templates.add(new Template("fairing-footprint", Up.OUTSIDE, laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
-            List.of(), laid.cross(), laid.stretch()));
-        List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(chord / 2, plan.length())));
-        milled.add(milled.get(0));
-        templates.add(new Template("fairing-block", Up.OUTSIDE, flat(cutting), List.of(), drilled, List.of(new Mark(Kind.SCRIBED, milled)), 0));
-        if (through.skin().isPresent()) {
-            templates.add(new Template("inner-block", Up.OUTSIDE, flat(cutting), List.of(), drilled, List.of(), 0));
-        }
-    }
-
-    private static List<FlatPoint> flat(Loop loop) {
-        return IntStream.range(0, loop.size()).mapToObj(i -> new FlatPoint(loop.u(i), loop.v(i))).toList();
     }
 }

@@ -14,7 +14,6 @@ import org.garboard.cutout.Lengths;
 import org.garboard.cutout.part.BodyEnvelope;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SkinPlate;
-import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.cutout.template.Template;
 import org.garboard.cutout.template.Template.Kind;
 import org.garboard.cutout.template.Template.Mark;
@@ -28,15 +27,12 @@ import org.garboard.solid.Placement;
 
 /** Places a body behind the transom, its bracket on a board that is cut to the transom's lower edge. */
 public final class BracketCut {
-    private static final double MOST_DROP = 0.050;
     /** The board's foot stays above the water that leaves the bottom's edge [m]; our choice. */
     private static final double FOOT = 0.010;
     /** Board beside and over a screw [m]; our choice. */
     private static final double LAND = 0.020;
     /** The body's forward end stays abaft of board and transom [m]; our choice, it swings up. */
     private static final double CLEAR = 0.010;
-    private static final double THINNEST_BOARD = 0.003;
-    private static final double THICKEST_BOARD = 0.050;
     /** Pieces of the board's foot: of a round bottom 0.2 m wide they stray by hundredths of a millimetre. */
     private static final int PIECES = 24;
     /** An edge that strays less from a chord is straight [m]; our choice. */
@@ -72,30 +68,8 @@ public final class BracketCut {
      */
     public static TransomBracket cut(Hull hull, Transducer body, BracketWish wish, BottomFeatures features, Optional<Drive> drive, double y)
             throws CannotBeBuilt {
-        check(wish);
+        wish.check();
         return new BracketCut(hull, body, wish, y).build(features, drive);
-    }
-
-    private static void check(BracketWish wish) throws CannotBeBuilt {
-        ThroughHullWish.checkChord(wish.chord());
-        between("a face " + Lengths.mm(wish.drop()) + " below the bottom", wish.drop(), 0, MOST_DROP);
-        between("a board " + Lengths.mm(wish.board()) + " thick", wish.board(), THINNEST_BOARD, THICKEST_BOARD);
-        for (Screw one : wish.screws()) {
-            between("a pilot hole of " + Lengths.mm(one.diameter()), one.diameter(), 0.001, 0.020);
-            for (Screw other : wish.screws()) {
-                double apart = Math.hypot(one.across() - other.across(), one.aboveFace() - other.aboveFace());
-                double least = 1.5 * (one.diameter() + other.diameter());
-                if (one != other && apart < least) {
-                    throw new CannotBeBuilt("two screws of the bracket stand " + Lengths.mm(apart) + " apart", Lengths.mmUp(least) + " or more");
-                }
-            }
-        }
-    }
-
-    private static void between(String what, double value, double least, double most) throws CannotBeBuilt {
-        if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
-            throw new CannotBeBuilt(what, Lengths.mm(value < least ? least : most) + "; from " + Lengths.mm(least) + " to " + Lengths.mm(most));
-        }
     }
 
     /** Between the keel line and the outer corner of the transom. */

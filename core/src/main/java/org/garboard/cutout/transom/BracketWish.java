@@ -3,6 +3,8 @@ package org.garboard.cutout.transom;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.craft.Transducer;
+import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.Lengths;
 import org.garboard.cutout.part.ThroughHullWish;
 import org.garboard.skin.SkinMaterial;
 
@@ -21,6 +23,9 @@ public record BracketWish(double drop, List<Screw> screws, double board, double 
     public static final double DROP_BELOW_PLATE = 0.010;
     /** Our choice: a plastic board that takes the screws, so that few holes go into the transom. */
     public static final double BOARD = 0.012;
+    private static final double MOST_DROP = 0.050;
+    private static final double THINNEST_BOARD = 0.003;
+    private static final double THICKEST_BOARD = 0.050;
     private static final double PILOT = 0.004;
     private static final double OVER_BODY = 0.040;
     private static final double SPREAD = 0.3;
@@ -58,5 +63,28 @@ public record BracketWish(double drop, List<Screw> screws, double board, double 
         double out = Math.max(0.02, SPREAD * body.width());
         double up = body.height() + OVER_BODY;
         return List.of(new Screw(-out, up, PILOT), new Screw(out, up, PILOT));
+    }
+
+    /** Whether it can be made, wherever it goes. */
+    void check() throws CannotBeBuilt {
+        ThroughHullWish.checkChord(chord);
+        between("a face " + Lengths.mm(drop) + " below the bottom", drop, 0, MOST_DROP);
+        between("a board " + Lengths.mm(board) + " thick", board, THINNEST_BOARD, THICKEST_BOARD);
+        for (Screw one : screws) {
+            between("a pilot hole of " + Lengths.mm(one.diameter()), one.diameter(), 0.001, 0.020);
+            for (Screw other : screws) {
+                double apart = Math.hypot(one.across() - other.across(), one.aboveFace() - other.aboveFace());
+                double least = 1.5 * (one.diameter() + other.diameter());
+                if (one != other && apart < least) {
+                    throw new CannotBeBuilt("two screws of the bracket stand " + Lengths.mm(apart) + " apart", Lengths.mmUp(least) + " or more");
+                }
+            }
+        }
+    }
+
+    private static void between(String what, double value, double least, double most) throws CannotBeBuilt {
+        if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
+            throw new CannotBeBuilt(what, Lengths.mm(value < least ? least : most) + "; from " + Lengths.mm(least) + " to " + Lengths.mm(most));
+        }
     }
 }
