@@ -100,7 +100,8 @@ public record HullSurvey(List<LaidFinding> findings, List<PlaceFault> faults) {
                 fault(index, PlaceFault.Part.ALONG, "has no skin from keel line to sheer; tell a region");
                 return;
             }
-            boolean onCentreline = out(finding.place().out()) == 0;
+            // girth 0 is the rabbet of one side where a keel hangs below it
+            boolean onCentreline = out(finding.place().out()) == 0 && hull.skinLine() == 0;
             Optional<Side> side = finding.place().side();
             if (side.isEmpty() && !onCentreline) {
                 fault(index, PlaceFault.Part.SIDE, "is not told of a place off the centreline; write port, starboard or both");
@@ -109,7 +110,7 @@ public record HullSurvey(List<LaidFinding> findings, List<PlaceFault> faults) {
             Optional<Spot> spot = spot(walk, finding.place().out(), x);
             if (spot.isEmpty()) {
                 fault(index, PlaceFault.Part.OUT, "lies off the skin: at x = " + metres(x) + " it is " + metres(walk.whole())
-                    + " from keel line to sheer along the skin");
+                    + " from " + (hull.skinLine() == 0 ? "keel line" : "rabbet") + " to sheer along the skin");
                 return;
             }
             laid.add(new LaidFinding(finding, OptionalDouble.of(x), onCentreline ? List.of(spot.get()) : sides(spot.get(), side.get())));

@@ -21,7 +21,7 @@ record PlaceOnSheet(Datums datums, Figures figures) {
         }
         place.along().ifPresent(along -> words.add(along(along, laid.x().orElseThrow())));
         if (place.out() instanceof SurveyPlace.Girth girth) {
-            words.add(figures.length(girth.metres()) + " from keel line, SKIN");
+            words.add(figures.length(girth.metres()) + " from " + (datums.hull().skinLine() == 0 ? "keel line" : "rabbet") + ", SKIN");
         } else if (place.out() instanceof SurveyPlace.HalfBreadth half) {
             words.add(figures.length(half.metres()) + " off CL, PLAN");
         } else if (place.out() instanceof SurveyPlace.NotTold) {
