@@ -12,7 +12,7 @@ import org.garboard.cutout.skin.AxisFrame;
  * change, and {@link #stretch} says by how much.
  */
 final class KeelDevelopment {
-    private static final int STEPS = 64;
+    private static final int STEPS = 32;
 
     private final AxisFrame frame;
 

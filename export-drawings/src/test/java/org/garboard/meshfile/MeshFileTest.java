@@ -90,7 +90,7 @@ class MeshFileTest {
         PocketOutcome outcome = KeelPocketCut.cut(wedge(), body,
             new PocketWish(OptionalDouble.empty(), 0.003, 12, make), 4);
         List<NamedSolid> parts = ((PocketOutcome.Built) outcome).pocket().solids();
-        assertEquals(List.of("pocket", "transducer-body", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port"),
+        assertEquals(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port"),
             parts.stream().map(NamedSolid::name).toList());
         for (NamedSolid part : parts) {
             Admesh.read(StlFile.of(part.solid())).isOneClosedBody(part.solid().triangles(), part.solid().volume());

@@ -1,5 +1,6 @@
 package org.garboard.bench;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
@@ -14,6 +15,11 @@ import org.garboard.cutout.inhull.BathCut;
 import org.garboard.cutout.inhull.BathWish;
 import org.garboard.cutout.inhull.HullBath;
 import org.garboard.cutout.part.ThroughHullWish;
+import org.garboard.cutout.KeelPocketCut;
+import org.garboard.cutout.PocketOutcome;
+import org.garboard.mount.PocketWish;
+import org.garboard.mount.pocket.PocketLayup;
+import org.garboard.mount.pocket.PocketMake;
 import org.garboard.hull.Hull;
 import org.garboard.skin.Layup;
 import org.garboard.units.Angle;
@@ -68,5 +74,14 @@ public class PartsBench {
     @Benchmark
     public FlushCutout firstFlush() throws CannotBeBuilt {
         return FlushCut.cut(hull, body, wish, X, Y);
+    }
+
+    /** A pocket with ramps: its room, body, former, laminate, lines and sections. */
+    @Benchmark
+    public PocketOutcome firstPocket() {
+        PocketMake make = PocketMake.USUAL.within(chordMm / 1000)
+                .with(new PocketLayup(0.0005, List.of(new PocketLayup.Layer("glass", 0.004)), PocketLayup.SCARF, PocketLayup.TRAY_GAP));
+        return KeelPocketCut.cut(hull, new Transducer("body", 0.3, 0.15, 0.042, 0.03, 0.032, Angle.ofDegrees(0)),
+                new PocketWish(OptionalDouble.empty(), 0.003, 12, make), 8.15);
     }
 }

@@ -32,6 +32,7 @@ final class PocketSurface {
     private final double[] lengthU;
     private final double[] lengthV;
     private final double[] spot = new double[3];
+    private double[] finished = new double[0];
 
     PocketSurface(PocketForm form) throws CannotBeBuilt {
         this.form = form;
@@ -224,6 +225,13 @@ final class PocketSurface {
      * @param behind the finished face [m]
      */
     double[] net(double behind) throws CannotBeBuilt {
+        if (finished.length == 0) {
+            finished = finished();
+        }
+        return behind > 0 ? behind(finished, behind) : finished.clone();
+    }
+
+    private double[] finished() throws CannotBeBuilt {
         double[] net = new double[3 * rings * rays.count()];
         double[] wall = new double[2 * profile.points()];
         for (int ray = 0; ray < rays.count(); ray++) {
@@ -241,7 +249,7 @@ final class PocketSurface {
             }
             end(ray, net, at);
         }
-        return behind > 0 ? behind(net, behind) : net;
+        return net;
     }
 
     /** Rings so near the skin that files cannot tell them from it are laid on the first of them. */

@@ -147,7 +147,7 @@ class PocketMakeTest {
             List.of(), Optional.empty(), List.of())), Optional.empty());
         Pocket pocket = assertInstanceOf(PocketOutcome.Built.class, cut(FLAT, SHARP, boat, 0.06, 0)).pocket();
         assertTrue(pocket.details().outlineOnly() && pocket.details().hullCut().isEmpty());
-        assertEquals(List.of("pocket", "transducer-body"), pocket.solids().stream().map(part -> part.name()).toList());
+        assertEquals(List.of("pocket", "body-in-pocket"), pocket.solids().stream().map(part -> part.name()).toList());
     }
 
     @Test
