@@ -77,7 +77,7 @@ final class BottomPlanView {
     private void distances(MarkedSite first) {
         Site site = first.site();
         double top = features.lowest() - 10;
-        double pitch = 2.2 * lettering.figures();
+        double pitch = 2.6 * lettering.figures();
         Point place = paper.below(site.x(), site.y());
         Point aft = paper.below(hull.foot(), -HullBelow.outermost(hull, hull.foot()));
         Point zero = new Point(paper.lengthwise(0), -scale.paper(zeroBeam()));

@@ -3,6 +3,7 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Balloon;
@@ -15,6 +16,7 @@ import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
@@ -156,8 +158,14 @@ final class MarkingView {
         double row = scale.paper(outermost) + 2 * radius + 4;
         List<Mark> above = plan.marks().stream().filter(mark -> starboard && (mark.place().getY() > 1e-9 || onKeelAbove(mark))).toList();
         List<Mark> below = plan.marks().stream().filter(mark -> !above.contains(mark)).toList();
-        row(above, row, radius);
-        row(below, sides().contains(-1) ? -row : -radius - 4, radius);
+        clearRow(above, row, 1, radius);
+        clearRow(below, sides().contains(-1) ? -row : -radius - 4, -1, radius);
+    }
+
+    /** The nearest row whose letters stand on no line. */
+    private void clearRow(List<Mark> row, double nearest, int outward, double radius) {
+        shown.addAll(ClearPlace.among(IntStream.range(0, 12).mapToObj(step ->
+                row(row, nearest + outward * step * radius / 2, radius)).toList(), shown));
     }
 
     /** With marks on both sides those of the keel line stand above; with one side they stand on the keel line's free side. */
@@ -176,12 +184,14 @@ final class MarkingView {
         return Math.abs(mark.place().getY()) > 1e-9 ? 2 * lettering.figures() : 0;
     }
 
-    private void row(List<Mark> row, double y, double radius) {
+    private List<Entity> row(List<Mark> row, double y, double radius) {
         List<Mark> sorted = row.stream().sorted(Comparator.comparingDouble(mark -> at(mark.place()).x())).toList();
         double[] wanted = sorted.stream().mapToDouble(mark -> at(mark.place()).x() + aside(mark)).toArray();
         double[] spread = Spread.apart(wanted, 2 * radius + 2);
+        List<Entity> balloons = new ArrayList<>();
         for (int i = 0; i < wanted.length; i++) {
-            shown.add(new Balloon(new Point(spread[i], y), sorted.get(i).letter(), lettering.figures(), List.of(at(sorted.get(i).place()))));
+            balloons.add(new Balloon(new Point(spread[i], y), sorted.get(i).letter(), lettering.figures(), List.of(at(sorted.get(i).place()))));
         }
+        return balloons;
     }
 }

@@ -2,15 +2,19 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
+import org.garboard.drawing.Hatch;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
+import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
@@ -46,6 +50,7 @@ final class ProfileView {
         shown.addAll(HullAside.stations(hull, task.table(), paper, task.figures(), lettering.figures()));
         levels(water);
         sites(sites);
+        LiftBand.of(task, sites).ifPresent(this::lifting);
         return ViewTitle.above("PROFILE FROM STARBOARD", "Bow right. Stations with their distance aft of " + task.table().origin() + ".",
                 shown, lettering, 0);
     }
@@ -124,6 +129,38 @@ final class ProfileView {
             shown.add(new Line(Layer.DIM, elbow, new Point(spread[i], top + 3)));
             shown.add(Text.level(Layer.DIM, sites.get(i).mark(), new Point(spread[i], top + 4),
                     lettering.figures(), Anchor.MIDDLE));
+        }
+    }
+
+    /** NO SLING, NO BLOCK: a bar over the sheer, with its distances from both ends of the sheer. */
+    private void lifting(LiftBand band) {
+        double h = lettering.figures();
+        double lowest = View.around("so far", shown).frame().top() + 1.2 * h;
+        shown.addAll(ClearPlace.among(IntStream.range(0, 4).mapToObj(step -> lifting(band, lowest + 1.6 * step * h)).toList(), shown));
+    }
+
+    private List<Entity> lifting(LiftBand band, double row) {
+        double h = lettering.figures();
+        Point aft = atSheer(band.aft());
+        Point fore = atSheer(band.fore());
+        List<Point> bar = List.of(new Point(aft.x(), row - 0.4 * h), new Point(fore.x(), row - 0.4 * h), new Point(fore.x(), row + 0.4 * h),
+                new Point(aft.x(), row + 0.4 * h));
+        List<Entity> drawn = new ArrayList<>(List.of(Polyline.closed(Layer.MARK, bar), new Hatch(Layer.HATCH, List.of(bar), 45, 1),
+                new Line(Layer.MARK, aft, bar.get(0)), new Line(Layer.MARK, fore, bar.get(1))));
+        drawn.add(Text.level(Layer.TEXT, "NO SLING, NO BLOCK", new Point((aft.x() + fore.x()) / 2, row + 2.4 * h), h, Anchor.MIDDLE));
+        distance(atSheer(sheer().afterEnd()), aft, sheer().afterEnd() - band.aft(), row, drawn);
+        distance(fore, atSheer(hull.forwardEnd()), band.fore() - hull.forwardEnd(), row, drawn);
+        return drawn;
+    }
+
+    private Point atSheer(double x) {
+        return paper.profile(x, sheer().z(x));
+    }
+
+    private void distance(Point from, Point to, double metres, double row, List<Entity> drawn) {
+        if (to.x() - from.x() > 1) {
+            drawn.add(new LinearDimension(LinearDimension.Direction.HORIZONTAL, from, to, new Point(0, row), task.figures().length(metres),
+                    lettering.figures()));
         }
     }
 }

@@ -54,6 +54,9 @@ public final class SheetSet {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
             set.cutFile(pocket);
         });
+        if (BlockTask.isWanted(made)) {
+            set.sheet("sheet-5-blocks", "sheet 5 (blocks)", task, BlockSheet::new);
+        }
         if (record.advised().isPresent()) {
             set.sheet("sheet-7-check", "sheet 7 (check)", task, CheckSheet::new);
         }

@@ -116,7 +116,7 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
 
     @Override
     public String sheets() {
-        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + (record.advised().isPresent() ? ", 7 check" : "");
+        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + (BlockTask.isWanted(made) ? ", 5 blocks" : "") + (record.advised().isPresent() ? ", 7 check" : "");
     }
 
     @Override

@@ -2,26 +2,23 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
 import java.util.Locale;
+import java.util.SortedSet;
 import org.garboard.craft.StrakeOffSkin;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.pdf.Face;
 import org.garboard.drawing.sheets.MarkedSite.Standing;
 import org.garboard.hull.Hull;
-import org.garboard.job.DrawingWish;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.UnsureStretch;
+import org.garboard.job.DrawingWish;
 import org.garboard.mount.Seat;
 import org.garboard.mount.StepChecks;
 import org.garboard.siting.MountSiting;
 
 /** What a reader of the siting sheet must know of its figures, and what could not be done. */
 final class SitingNotes {
-
-    /** Slings and blocks keep so far from the body [m]: our choice, the breadth of a wide sling. */
-    private static final double KEPT_CLEAR = 0.3;
 
     private final SheetTask task;
     private final List<String> notes = new ArrayList<>();
@@ -35,7 +32,7 @@ final class SitingNotes {
         notes.refusals(sites);
         notes.transducer();
         notes.figures();
-        sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(notes::lifting);
+        LiftBand.of(task, sites).ifPresent(notes::lifting);
         notes.letters();
         return Notes.numbered("NOTES", notes.notes);
     }
@@ -66,16 +63,10 @@ final class SitingNotes {
     }
 
     /** Where the boat may not be held when she is lifted or set down. */
-    private void lifting(MarkedSite marked) {
-        double half = marked.siting().mount().seat() == Seat.ATHWART_KEEL && task.record().pocket().isPresent()
-                ? task.record().pocket().map(pocket -> pocket.length() / 2 + Math.max(pocket.foreRamp(), pocket.aftRamp())).orElseThrow()
-                : task.job().transducer().length() / 2;
-        double reach = half + KEPT_CLEAR;
-        double fore = marked.site().x() - reach;
-        double aft = marked.site().x() + reach;
-        notes.add("NO SLING and NO BLOCK between " + task.figures().length(Math.max(0, task.fromAfterEnd(aft))) + " and "
-                + task.figures().length(task.fromAfterEnd(fore)) + " forward of " + task.afterEnd() + ", PLAN (site " + marked.mark()
-                + "): mark both at the sheer, on both sides.");
+    private void lifting(LiftBand band) {
+        notes.add("NO SLING and NO BLOCK between " + task.figures().length(Math.max(0, task.fromAfterEnd(band.aft()))) + " and "
+                + task.figures().length(task.fromAfterEnd(band.fore())) + " forward of " + task.afterEnd() + ", PLAN (site " + band.site().mark()
+                + "): mark both at the sheer, on both sides; the profile has them from the ends of the sheer, PLAN.");
     }
 
     /** Letters of names that the PDF's face lacks. */

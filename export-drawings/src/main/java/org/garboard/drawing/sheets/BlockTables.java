@@ -1,0 +1,92 @@
+package org.garboard.drawing.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.cutout.fairing.FairingBlock;
+import org.garboard.cutout.fairing.HeightRow;
+import org.garboard.cutout.part.SawCut;
+import org.garboard.cutout.template.Template;
+import org.garboard.drawing.layout.Notes;
+import org.garboard.drawing.layout.Piece;
+import org.garboard.units.Angle;
+
+/** Figures of a block for saw and bench. */
+final class BlockTables {
+    private final BlockTask block;
+    private final Figures figures;
+
+    BlockTables(BlockTask block) {
+        this.block = block;
+        this.figures = block.task().figures();
+    }
+
+    Piece saw(List<Piece.Corner> corners) {
+        SawCut saw = block.saw();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Saw", "Set to"));
+        rows.add(List.of("Block lies on", block.heightsUp() ? "its face" : "its top"));
+        rows.add(List.of("Table tilted, cut along the block", tilt(saw.across(), "to starboard", "to port")));
+        rows.add(List.of("Packed up along the block", tilt(saw.along(), "aft", "forward")));
+        rows.add(List.of("Cut at the nose, on CL", figures.fine(saw.nose())));
+        rows.add(List.of("Cut at the stem", figures.fine(saw.middle())));
+        rows.add(List.of("Cut at the tail, on CL", figures.fine(saw.tail())));
+        rows.add(List.of("Cut at the widest place, port", figures.fine(saw.port())));
+        rows.add(List.of("Cut at the widest place, starboard", figures.fine(saw.starboard())));
+        rows.add(List.of("Then scribe off up to", figures.fine(saw.left())));
+        rows.add(List.of("Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
+        holes(rows);
+        return Columns.piece("SAW CUT: heights above what the block lies on", rows, block.task().lettering(), corners);
+    }
+
+    private static String tilt(Angle angle, String positive, String negative) {
+        String size = Figures.degrees(Math.abs(angle.radians()));
+        return Math.abs(angle.degrees()) < 0.05 ? size : size + ", higher " + (angle.radians() > 0 ? positive : negative);
+    }
+
+    private void holes(List<List<String>> rows) {
+        for (Template.RoundHole hole : block.plan().holes()) {
+            double u = hole.centre().u();
+            boolean stem = Math.hypot(u, hole.centre().v()) < 1e-9;
+            rows.add(List.of(stem ? "Hole for the stem" : u > 0 ? "Hole for the bolt, abaft the stem" : "Hole for the pin, ahead of the stem",
+                    "Ø" + figures.fine(hole.diameter()) + (stem ? "" : " at " + figures.fine(Math.abs(u)))));
+        }
+    }
+
+    /** Every 25 mm; a place is told by which way from the stem it lies. */
+    Piece heights(List<Piece.Corner> corners) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Row", "From the stem", "Half-breadth", "Port", "Middle", "Starboard"));
+        for (int i = 0; i < block.rows().size(); i++) {
+            HeightRow row = block.rows().get(i);
+            rows.add(List.of(String.valueOf(i + 1), Math.abs(row.aft()) < 1e-9 ? "at the stem" : figures.fine(Math.abs(row.aft())) + (row.aft() > 0 ? " aft" : " fwd"),
+                    figures.fine(row.halfBreadth()), figures.fine(row.port()), figures.fine(row.middle()), figures.fine(row.starboard())));
+        }
+        return Columns.piece("HEIGHTS ABOVE THE FACE every 25 mm, face square", rows, block.task().lettering(), corners);
+    }
+
+    Notes notes() {
+        List<String> notes = new ArrayList<>();
+        block.task().made().fairing().ifPresent(fairing -> fairing(fairing, notes));
+        block.task().made().flush().ifPresent(cutout -> {
+            cutout.blockThickness().ifPresent(range -> notes.add("Backing block: " + figures.fine(range.least()) + " to " + figures.fine(range.greatest())
+                    + " thick once scribed to the inside of the skin."));
+            cutout.stemNeeded().ifPresent(needed -> notes.add("Stem: " + figures.fine(needed) + " or more above the body's top."));
+        });
+        notes.add("One side's block does not serve the other side: the saw's tilt is turned round there. Mark FWD and OUTSIDE on every piece before it is cut.");
+        notes.add("The cut is a plane: fit by scribing to the skin where it stands. Bedding, coat and kerf are not in these figures but where told.");
+        return Notes.numbered("BLOCKS", notes);
+    }
+
+    private void fairing(FairingBlock fairing, List<String> notes) {
+        notes.add("Fairing block: " + fairing.planform().words() + ", face " + figures.fine(fairing.height()) + " below the skin at the stem, level athwartships; side "
+                + figures.fine(fairing.low()) + " at its lowest, " + figures.fine(fairing.high()) + " at its highest; " + figures.fine(fairing.roof()) + " left over the body.");
+        notes.add("The saw's cut parts the blank: the outer block stays on the face's side, the other becomes the block inside.");
+        notes.add("Last of all round the face's forward edge to a quarter ellipse, " + figures.fine(fairing.nose().height()) + " high at the nose, run out over "
+                + figures.fine(fairing.nose().length()) + ".");
+        fairing.stemHole().ifPresent(hole -> notes.add("Stem's hole: Ø" + figures.fine(hole.minor()) + " square to the face; where it meets the skin an ellipse "
+                + figures.fine(hole.major()) + " long. Drill it through the block."));
+        fairing.stemNeeded().ifPresent(needed -> notes.add("Stem: " + figures.fine(needed) + " or more above the body's top."));
+        fairing.core().ifPresent(core -> notes.add("Cored skin: core and inner skin out to " + figures.fine(core.filled()) + " beyond the cut and filled solid; taper to "
+                + figures.fine(core.taper()) + "."));
+    }
+}
