@@ -86,7 +86,7 @@ final class BlockPlanView {
             Point at = at(hole.centre());
             if (Math.abs(at.x()) > 1e-3 && Math.abs(at.y()) < 1e-3) {
                 shown.add(new LinearDimension(Direction.HORIZONTAL, at.x() < 0 ? at : stem, at.x() < 0 ? stem : at, new Point(0, row),
-                        block.task().figures().fine(Math.abs(hole.centre().u())), letter));
+                        Figures.tenths(Math.abs(hole.centre().u()) * 1000), letter));
                 row -= next;
             }
         }

@@ -3,6 +3,7 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.function.BiConsumer;
 import org.garboard.appendage.Keel;
 import org.garboard.drawing.Balloon;
@@ -12,6 +13,7 @@ import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.View;
+import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
@@ -146,7 +148,7 @@ final class BodyPlanView {
         double radius = Balloon.radius(lettering.figures());
         Point skin = paper.lookingForward(site.y(), site.z());
         double aside = site.y() < 0 ? -1 : 1;
-        shown.add(new Balloon(new Point(skin.x() + aside * (radius + 3), -radius - 3), marked.mark(),
-                lettering.figures(), List.of(skin)));
+        shown.addAll(ClearPlace.among(IntStream.range(0, 8).mapToObj(step -> List.<Entity>of(new Balloon(
+                new Point(skin.x() + aside * (radius + 3 - 0.5 * step * radius), -radius - 3), marked.mark(), lettering.figures(), List.of(skin)))).toList(), shown));
     }
 }

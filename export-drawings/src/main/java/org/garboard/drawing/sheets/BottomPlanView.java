@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -28,7 +29,7 @@ final class BottomPlanView {
     private final FeaturesBelow features;
     private final List<Entity> shown = new ArrayList<>();
 
-    private BottomPlanView(SheetTask task, Scale scale, FeaturesBelow.Names names) {
+    private BottomPlanView(SheetTask task, Scale scale, List<MarkedSite> sites, FeaturesBelow.Names names) {
         this.task = task;
         this.hull = task.hull();
         this.scale = scale;
@@ -37,17 +38,24 @@ final class BottomPlanView {
         this.halfBeam = scale.paper(task.table().skinStations().stream().mapToDouble(Station::x)
                 .map(x -> hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0)).max().orElse(0));
         this.names = names;
-        this.features = FeaturesBelow.of(task.record().features().laid(), paper, lettering.figures(), halfBeam, names);
+        this.features = FeaturesBelow.of(task.record().features().laid(), paper, lettering.figures(), halfBeam,
+                down(sites), names);
     }
 
     /** With the names of what is on the bottom ahead of the bow. */
     static View of(SheetTask task, Scale scale, List<MarkedSite> sites) {
-        return new BottomPlanView(task, scale, FeaturesBelow.Names.AHEAD).with(sites);
+        return new BottomPlanView(task, scale, sites, FeaturesBelow.Names.AHEAD).with(sites);
     }
 
     /** For narrow paper: with those names below the plan, and figures alone at its dimensions. */
     static View narrow(SheetTask task, Scale scale, List<MarkedSite> sites) {
-        return new BottomPlanView(task, scale, FeaturesBelow.Names.BELOW).with(sites);
+        return new BottomPlanView(task, scale, sites, FeaturesBelow.Names.BELOW).with(sites);
+    }
+
+    /** Where the distances of the first site that serves run down. */
+    private double[] down(List<MarkedSite> sites) {
+        return sites.stream().filter(MarkedSite::serves).findFirst()
+                .map(first -> DoubleStream.of(hull.foot(), first.site().x(), 0).map(paper::lengthwise).sorted().toArray()).orElse(new double[0]);
     }
 
     private View with(List<MarkedSite> sites) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.LetterWidths;
 import org.garboard.drawing.Point;
@@ -20,6 +21,8 @@ import org.garboard.drawing.layout.Piece;
 public final class Columns {
     /** Columns that are filled in by hand, in letter heights. */
     private static final double BY_HAND = 8;
+    /** A heading may run so wide over a narrow table, in its letter heights. */
+    private static final double NARROWEST_HEADING = 24;
 
     private Columns() {
     }
@@ -40,9 +43,13 @@ public final class Columns {
     }
 
     private static Cluster headed(String heading, Table table, Lettering lettering) {
-        Text text = Text.level(Layer.TEXT, heading, new Point(0, 0.6 * lettering.headings()), lettering.headings(),
-                Anchor.LEFT);
-        return Cluster.of(List.of(text, table));
+        List<Entity> shown = new ArrayList<>(List.of(table));
+        List<String> lines = Wrap.lines(heading, Math.max(table.width(), NARROWEST_HEADING * lettering.headings()), lettering.headings());
+        for (int i = 0; i < lines.size(); i++) {
+            double y = (0.6 + 1.5 * (lines.size() - 1 - i)) * lettering.headings();
+            shown.add(Text.level(Layer.TEXT, lines.get(i), new Point(0, y), lettering.headings(), Anchor.LEFT));
+        }
+        return Cluster.of(shown);
     }
 
     private static Table fitted(List<List<String>> rows, double widest, Lettering lettering) {

@@ -24,6 +24,8 @@ public final class FeaturesBelow {
     /** More lines than that cannot be told apart; our choice. */
     private static final int MOST_LINES = 3;
     private static final int LETTERS = 26;
+    /** Rows tried one under another: our choice. */
+    private static final int MOST_LOWER = 8;
 
     /** Where the names stand. */
     enum Names { AHEAD, BELOW }
@@ -32,10 +34,12 @@ public final class FeaturesBelow {
     private final double lettering;
     private final List<Entity> shown = new ArrayList<>();
     private final List<String> list = new ArrayList<>();
+    private final double[] down;
     private double afterEnd;
     private double lowest;
 
-    private FeaturesBelow(HullOnPaper paper, double lettering, double halfBeam) {
+    private FeaturesBelow(HullOnPaper paper, double lettering, double halfBeam, double[] down) {
+        this.down = down;
         this.paper = paper;
         this.lettering = lettering;
         this.lowest = -halfBeam;
@@ -44,9 +48,10 @@ public final class FeaturesBelow {
     /**
      * @param lettering height of the names [mm]
      * @param halfBeam of the hull on paper [mm]
+     * @param down where lines of dimensions run down from the plan, by rising distance [mm]
      */
-    static FeaturesBelow of(List<LaidFeature> features, HullOnPaper paper, double lettering, double halfBeam, Names names) {
-        FeaturesBelow below = new FeaturesBelow(paper, lettering, halfBeam);
+    static FeaturesBelow of(List<LaidFeature> features, HullOnPaper paper, double lettering, double halfBeam, double[] down, Names names) {
+        FeaturesBelow below = new FeaturesBelow(paper, lettering, halfBeam, down);
         features.forEach(below::draw);
         if (names == Names.AHEAD && features.size() <= MOST_LINES) {
             below.lines(features);
@@ -112,24 +117,60 @@ public final class FeaturesBelow {
         shown.addAll(NameColumn.rightOf(paper.length() + 2, 1.8 * lettering, names, lettering));
     }
 
-    /** Balloons from aft forward, each below its feature as nearly as may be. */
+    /** Balloons from aft forward, each below its feature as nearly as may be, so low that no line to one passes over another. */
     private void letters(List<LaidFeature> features) {
         double radius = Balloon.radius(lettering);
         List<LaidFeature> fromAft = new ArrayList<>(features);
-        fromAft.sort(Comparator.comparingDouble(this::middle));
-        double[] wanted = fromAft.stream().mapToDouble(this::middle).toArray();
-        double[] spread = Spread.apart(wanted, 2 * radius + 1);
+        fromAft.sort(Comparator.comparingDouble(feature -> target(feature).x()));
+        List<Point> targets = fromAft.stream().map(this::target).toList();
+        double[] spread = besideLines(Spread.apart(targets.stream().mapToDouble(Point::x).toArray(), 2 * radius + 1), radius);
         double row = lowest - radius - 3;
-        for (int i = 0; i < wanted.length; i++) {
-            LaidFeature feature = fromAft.get(i);
-            Point target = outline(feature, feature.sides() == Sides.STARBOARD ? 1 : -1).stream()
-                .min(Comparator.comparingDouble(point -> Math.abs(point.x() - middle(feature)))).orElseThrow();
-            shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(target)));
-            list.add(letter(i) + "  " + words(feature));
+        for (int lower = 0; lower < MOST_LOWER && crossed(spread, row, targets, radius); lower++) {
+            row -= radius;
+        }
+        for (int i = 0; i < spread.length; i++) {
+            shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(targets.get(i))));
+            list.add(letter(i) + "  " + words(fromAft.get(i)));
         }
         // words beside the after end keep clear of the lines to these
         afterEnd = Arrays.stream(spread).reduce(afterEnd, Math::min);
         lowest = features.isEmpty() ? lowest : row - radius;
+    }
+
+    /** The same moved on, where need be, past what runs down beside the plan: a balloon stands on no such line. */
+    private double[] besideLines(double[] spread, double radius) {
+        double[] moved = spread.clone();
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = i > 0 ? Math.max(moved[i], moved[i - 1] + 2 * radius + 1) : moved[i];
+            for (double line : down) {
+                if (Math.abs(moved[i] - line) < radius + 0.6) {
+                    moved[i] = line + radius + 0.6;
+                }
+            }
+        }
+        return moved;
+    }
+
+    private Point target(LaidFeature feature) {
+        double middle = middle(feature);
+        return outline(feature, feature.sides() == Sides.STARBOARD ? 1 : -1).stream()
+            .min(Comparator.comparingDouble(point -> Math.abs(point.x() - middle))).orElseThrow();
+    }
+
+    /** Whether a line to one balloon passes over another. */
+    private static boolean crossed(double[] at, double row, List<Point> targets, double radius) {
+        for (int i = 0; i < at.length; i++) {
+            Point from = new Point(at[i], row);
+            Point to = targets.get(i);
+            for (int j = 0; j < at.length; j++) {
+                double along = ((at[j] - from.x()) * (to.x() - from.x())) / Math.pow(from.distanceTo(to), 2);
+                Point nearest = new Point(from.x() + along * (to.x() - from.x()), from.y() + along * (to.y() - from.y()));
+                if (i != j && along > 0 && along < 1 && nearest.distanceTo(new Point(at[j], row)) < radius) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** a to z, then aa, ab … */

@@ -2,7 +2,6 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Hatch;
@@ -14,7 +13,6 @@ import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
-import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Spread;
 import org.garboard.hull.Hull;
@@ -132,34 +130,33 @@ final class ProfileView {
         }
     }
 
-    /** NO SLING, NO BLOCK: a bar over the sheer, with its distances from both ends of the sheer. */
+    /** NO SLING, NO BLOCK: a bar above the numbers of sites, ticks at the sheer, and its distances from both ends of the sheer. */
     private void lifting(LiftBand band) {
         double h = lettering.figures();
-        double lowest = View.around("so far", shown).frame().top() + 1.2 * h;
-        shown.addAll(ClearPlace.among(IntStream.range(0, 4).mapToObj(step -> lifting(band, lowest + 1.6 * step * h)).toList(), shown));
-    }
-
-    private List<Entity> lifting(LiftBand band, double row) {
-        double h = lettering.figures();
-        Point aft = atSheer(band.aft());
-        Point fore = atSheer(band.fore());
-        List<Point> bar = List.of(new Point(aft.x(), row - 0.4 * h), new Point(fore.x(), row - 0.4 * h), new Point(fore.x(), row + 0.4 * h),
-                new Point(aft.x(), row + 0.4 * h));
-        List<Entity> drawn = new ArrayList<>(List.of(Polyline.closed(Layer.MARK, bar), new Hatch(Layer.HATCH, List.of(bar), 45, 1),
-                new Line(Layer.MARK, aft, bar.get(0)), new Line(Layer.MARK, fore, bar.get(1))));
-        drawn.add(Text.level(Layer.TEXT, "NO SLING, NO BLOCK", new Point((aft.x() + fore.x()) / 2, row + 2.4 * h), h, Anchor.MIDDLE));
-        distance(atSheer(sheer().afterEnd()), aft, sheer().afterEnd() - band.aft(), row, drawn);
-        distance(fore, atSheer(hull.forwardEnd()), band.fore() - hull.forwardEnd(), row, drawn);
-        return drawn;
+        double low = View.around("so far", shown).frame().top() + 0.6 * h;
+        double row = low + 0.8 * h;
+        double aft = atSheer(band.aft()).x();
+        double fore = atSheer(band.fore()).x();
+        List<Point> bar = List.of(new Point(aft, row - 0.4 * h), new Point(fore, row - 0.4 * h), new Point(fore, row + 0.4 * h), new Point(aft, row + 0.4 * h));
+        shown.add(Polyline.closed(Layer.MARK, bar));
+        shown.add(new Hatch(Layer.HATCH, List.of(bar), 45, 1));
+        for (double x : new double[] {band.aft(), band.fore()}) {
+            shown.add(new Line(Layer.MARK, atSheer(x), atSheer(x).movedBy(0, 2)));
+        }
+        distance(sheer().afterEnd(), band.aft(), low, row);
+        distance(band.fore(), hull.forwardEnd(), row + 1.5 * h + 1, row + 3 * h + 1);
+        shown.add(Text.level(Layer.TEXT, "NO SLING, NO BLOCK", new Point(Math.max(0, aft), row + 5.5 * h + 1), h, Anchor.LEFT));
     }
 
     private Point atSheer(double x) {
         return paper.profile(x, sheer().z(x));
     }
 
-    private void distance(Point from, Point to, double metres, double row, List<Entity> drawn) {
+    private void distance(double aft, double fore, double low, double row) {
+        Point from = new Point(atSheer(aft).x(), low);
+        Point to = new Point(atSheer(fore).x(), low);
         if (to.x() - from.x() > 1) {
-            drawn.add(new LinearDimension(LinearDimension.Direction.HORIZONTAL, from, to, new Point(0, row), task.figures().length(metres),
+            shown.add(new LinearDimension(LinearDimension.Direction.HORIZONTAL, from, to, new Point(0, row), task.figures().length(aft - fore),
                     lettering.figures()));
         }
     }
