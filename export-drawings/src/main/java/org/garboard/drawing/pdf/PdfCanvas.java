@@ -3,7 +3,6 @@ package org.garboard.drawing.pdf;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 import org.garboard.drawing.Arc;
 import org.garboard.drawing.Canvas;
@@ -30,12 +29,13 @@ final class PdfCanvas implements Canvas {
     }
 
     private final PDPageContentStream content;
-    private final PDFont font;
+    private final EmbeddedFace face;
+    private float sizeSet;
     private IOException failure;
 
-    PdfCanvas(PDPageContentStream content, PDFont font) {
+    PdfCanvas(PDPageContentStream content, EmbeddedFace face) {
         this.content = content;
-        this.font = font;
+        this.face = face;
     }
 
     static float points(double mm) {
@@ -150,24 +150,19 @@ final class PdfCanvas implements Canvas {
     public void text(Text text) {
         step(() -> {
             float size = points(text.height() / LetterWidths.CAP_HEIGHT);
-            String words = writable(text.words());
-            double width = font.getStringWidth(words) / 1000 * size / POINTS_PER_MM;
+            String words = face.written(text.words());
+            double width = face.width(words) / 1000 * size / POINTS_PER_MM;
             Point start = text.at().towards(text.rotationDeg(), -width * text.anchor().before());
             content.beginText();
-            content.setFont(font, size);
+            // setting a font costs more than all else of a line of text
+            if (size != sizeSet) {
+                content.setFont(face.font(), size);
+                sizeSet = size;
+            }
             content.setTextMatrix(Matrix.getRotateInstance(Math.toRadians(text.rotationDeg()), points(start.x()), points(start.y())));
             content.showText(words);
             content.endText();
         });
-    }
-
-    /** A letter that the face lacks is shown as a box, never left out. */
-    private String writable(String words) throws IOException {
-        StringBuilder writable = new StringBuilder();
-        for (int letter : words.codePoints().toArray()) {
-            writable.append(Face.written(letter, font));
-        }
-        return writable.toString();
     }
 
     @Override

@@ -19,7 +19,6 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -39,11 +38,11 @@ public final class SheetPdf {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             describe(document, sheets.get(0));
-            PDFont font = Face.embeddedIn(document);
+            EmbeddedFace face = new EmbeddedFace(document);
             PDDocumentOutline bookmarks = new PDDocumentOutline();
             CRC32 drawn = new CRC32();
             for (Sheet sheet : sheets) {
-                PDPage page = page(document, sheet, font);
+                PDPage page = page(document, sheet, face);
                 drawn.update(page.getContents().readAllBytes());
                 bookmarks.addLast(bookmark(sheet.title(), page));
             }
@@ -74,11 +73,11 @@ public final class SheetPdf {
             for (int page = 0; page < kept; page++) {
                 bookmarks.addLast(bookmark(titles.get(page), document.getPage(page)));
             }
-            PDFont font = Face.embeddedIn(document);
+            EmbeddedFace face = new EmbeddedFace(document);
             CRC32 drawn = new CRC32();
             drawn.update(earlier);
             for (Sheet sheet : sheets) {
-                PDPage page = page(document, sheet, font);
+                PDPage page = page(document, sheet, face);
                 drawn.update(page.getContents().readAllBytes());
                 bookmarks.addLast(bookmark(sheet.title(), page));
             }
@@ -144,11 +143,11 @@ public final class SheetPdf {
         return wish;
     }
 
-    private static PDPage page(PDDocument document, Sheet sheet, PDFont font) throws IOException {
+    private static PDPage page(PDDocument document, Sheet sheet, EmbeddedFace face) throws IOException {
         PDPage page = new PDPage(new PDRectangle(PdfCanvas.points(sheet.width()), PdfCanvas.points(sheet.height())));
         document.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-            PdfCanvas canvas = new PdfCanvas(content, font);
+            PdfCanvas canvas = new PdfCanvas(content, face);
             sheet.drawOn(canvas);
             canvas.rethrow();
         }

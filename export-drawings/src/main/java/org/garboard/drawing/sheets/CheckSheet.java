@@ -3,6 +3,7 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.cutout.Pocket;
+import org.garboard.cutout.template.Template;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
@@ -22,9 +23,14 @@ final class CheckSheet implements SheetContent {
     private static final List<Corner> CORNERS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
 
     private final SheetTask task;
+    private final List<Piece> pieces;
 
     CheckSheet(SheetTask task) {
         this.task = task;
+        this.pieces = List.of(Columns.piece("MEASURE BEFORE CUTTING", measures(), task.lettering(), CORNERS),
+                Columns.piece("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering(), CORNERS),
+                Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS),
+                signing().piece(task.lettering(), CORNERS), Cautions.of(task.table()).piece(task.lettering(), CORNERS));
     }
 
     @Override
@@ -64,11 +70,6 @@ final class CheckSheet implements SheetContent {
 
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
-        List<Piece> pieces = new ArrayList<>();
-        pieces.add(Columns.piece("MEASURE BEFORE CUTTING", measures(), task.lettering(), CORNERS));
-        pieces.add(Columns.piece("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering(), CORNERS));
-        pieces.add(Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS));
-        pieces.add(signing().piece(task.lettering(), CORNERS));
         return List.of(pieces);
     }
 
@@ -90,6 +91,15 @@ final class CheckSheet implements SheetContent {
             row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(pocket.depth()), task.figures().within(Marking.DEPTH),
                     task.figures().within(2 * Marking.DEPTH));
         }
+        for (Template template : task.made().templates()) {
+            shape(rows, "Template " + template.name().replace('-', ' ') + ": between its points farthest apart", 1000 * template.checkLength());
+        }
+        task.made().fairing().ifPresent(block -> {
+            row(rows, "Fairing block: side at its lowest", task.figures().fine(block.low()), task.figures().within(Marking.DEPTH),
+                    task.figures().within(2 * Marking.DEPTH));
+            row(rows, "Fairing block: side at its highest", task.figures().fine(block.high()), task.figures().within(Marking.DEPTH),
+                    task.figures().within(2 * Marking.DEPTH));
+        });
         return rows;
     }
 

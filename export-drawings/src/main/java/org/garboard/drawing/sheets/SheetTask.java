@@ -23,9 +23,10 @@ import org.garboard.offsets.HullOffsets;
  * @param made parts of the advised mount
  * @param paper it is drawn on, the job's or another that is tried
  * @param lettering of the paper, or smaller
+ * @param marking how the advised place is marked out; empty where no place is advised
  */
 record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
-                 Lettering lettering) implements SheetSubject<SheetTask> {
+                 Lettering lettering, Optional<MarkingOut> marking) implements SheetSubject<SheetTask> {
 
     /** Marks on the keel line stand whole numbers of these apart [m]: 100 mm, 6 in. */
     private static final double METRIC_ARM = 0.1;
@@ -39,17 +40,17 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
 
     SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance) {
         this(record, made, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
-                Lettering.forPaper(SheetSubject.paper(record.job().drawing())));
+                Lettering.forPaper(SheetSubject.paper(record.job().drawing())), marking(record, table, hull));
     }
 
     @Override
     public SheetTask on(Paper other) {
-        return new SheetTask(record, made, table, hull, provenance, other, Lettering.forPaper(other));
+        return new SheetTask(record, made, table, hull, provenance, other, Lettering.forPaper(other), marking);
     }
 
     @Override
     public SheetTask lettered(Lettering smaller) {
-        return new SheetTask(record, made, table, hull, provenance, paper, smaller);
+        return new SheetTask(record, made, table, hull, provenance, paper, smaller, marking);
     }
 
     Job job() {
@@ -81,16 +82,19 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
         return new Datums(table, hull).fromAfterEnd(x);
     }
 
-    /** How the advised place is marked out; empty where no place is advised. */
-    Optional<MarkingOut> marking() {
-        double round = job().drawing().units() == DrawingWish.Units.MILLIMETRES ? METRIC_ARM : FEET_ARM;
-        return record.advised().map(advised -> advisedIsPocket()
+    private static Optional<MarkingOut> marking(SitingRecord record, HullOffsets table, Hull hull) {
+        double round = record.job().drawing().units() == DrawingWish.Units.MILLIMETRES ? METRIC_ARM : FEET_ARM;
+        return record.advised().map(advised -> advisedIsPocket(record)
                 ? MarkingPlan.of(hull, table, record.pocket().orElseThrow(), round)
                 : MarkingPlan.of(hull, table, place(advised.sites().get(0)), round));
     }
 
     /** Whether what is advised is the pocket that is drawn. */
     boolean advisedIsPocket() {
+        return advisedIsPocket(record);
+    }
+
+    private static boolean advisedIsPocket(SitingRecord record) {
         return record.advised().filter(advised -> advised.mount().seat() == Seat.ATHWART_KEEL).isPresent() && record.pocket().isPresent();
     }
 
