@@ -20,6 +20,12 @@ import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.LimitName;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.pocket.Blend;
+import org.garboard.mount.pocket.Floor;
+import org.garboard.mount.pocket.FormerWish;
+import org.garboard.mount.pocket.PocketLayup;
+import org.garboard.mount.pocket.PocketMake;
+import org.garboard.mount.pocket.Walls;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,6 +70,21 @@ class JobFileTest {
         assertEquals(new PocketWish(OptionalDouble.empty(), 0.0025, 8), job.pocket());
         assertEquals("", job.drawing().approver());
         assertEquals("", job.hullNumber());
+    }
+
+    @Test
+    void readsHowAPocketIsMade() {
+        String text = SampleJob.text().replaceAll("(?s)<pocket>.*</pocket>", "<pocket><into>new-mold</into><draft-angle unit=\"deg\">6</draft-angle>"
+            + "<edge-radius unit=\"mm\">8</edge-radius><rebate><width unit=\"mm\">12</width><depth unit=\"mm\">9</depth></rebate>"
+            + "<trailing-edge-lower unit=\"deg\">1</trailing-edge-lower><laminate><gelcoat unit=\"mm\">0.5</gelcoat>"
+            + "<layer name=\"mat\"><thickness unit=\"mm\">4</thickness></layer></laminate>"
+            + "<former><mold>split-on-centreline</mold><shrinkage-percent>0.3</shrinkage-percent></former>"
+            + "<structure-approved-by>A. Surveyor</structure-approved-by></pocket>");
+        PocketMake make = ((JobReading.Read) SampleJob.read(text)).job().pocket().make();
+        assertEquals(new PocketMake(new Walls(Angle.ofDegrees(6), 0.010, 0.008, Optional.of(new Walls.Rebate(0.012, 0.009))), Blend.USUAL,
+            new Floor(Floor.Lies.LEVEL_ATHWART, Angle.ofDegrees(1)), PocketMake.Into.NEW_MOLD,
+            new PocketLayup(0.0005, List.of(new PocketLayup.Layer("mat", 0.004)), 12, 0.003),
+            new FormerWish(FormerWish.Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(0), 0.003, 0), "A. Surveyor", 1e-4), make);
     }
 
     @Test
