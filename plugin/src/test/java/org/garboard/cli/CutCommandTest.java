@@ -55,31 +55,26 @@ class CutCommandTest {
         return Double.parseDouble(element.getAttribute(attribute));
     }
 
-    /**
-     * Without ramps the walls stand on the skin: the floor's area a (rounded corners) times its depth, less the roof of the V over it,
-     * 0.1 |y| integrated: 2 * 0.1 * (L w^2/2 - what the corners lack), corner radius r, w half the breadth.
-     */
+    /** The solid holds what is told in litres, and a pocket takes the depth and ramps that are asked; PocketVolumeTest holds the figure itself. */
     @Test
-    void exact_pocketWithoutRampsOnAV() throws Exception {
-        Element pocket = (Element) part(Shell.run("cut", job, "--mount", "keel-pocket", "--at", "4,0", "--ramp", "0", "--depth", "60mm", "--gap", "0"))
+    void law_aPocketIsAsDeepAndRampedAsAsked() throws Exception {
+        Element shallow = (Element) part(Shell.run("cut", job, "--mount", "keel-pocket", "--at", "4,0", "--ramp", "0", "--depth", "60mm"))
             .getElementsByTagNameNS(PART, "pocket").item(0);
-        double length = 0.120;
-        double w = 0.040;
-        double r = 0.020;
-        double area = 2 * length * w - (4 - Math.PI) * r * r;
-        // a corner lacks the square less the quarter disc; their moments about the keel line
-        double lacks = r * r * (w - r / 2) - (Math.PI * r * r / 4 * (w - r) + r * r * r / 3);
-        double roof = 0.1 * (length * w * w - 4 * lacks);
-        assertEquals((area * 0.060 - roof) * 1000, number(pocket, "volume_litres"), 1e-6);
-        assertEquals(60, number(pocket, "depth_mm"), 1e-9);
-        assertEquals(0, number(pocket, "ramp-ratio"), 1e-9);
+        Element deep = (Element) part(Shell.run("cut", job, "--mount", "keel-pocket", "--at", "4,0", "--ramp", "6", "--depth", "70mm"))
+            .getElementsByTagNameNS(PART, "pocket").item(0);
+        assertEquals(60, number(shallow, "depth_mm"), 1e-9);
+        assertEquals(0, number(shallow, "ramp-ratio"), 1e-9);
+        assertEquals(70, number(deep, "depth_mm"), 1e-9);
+        assertEquals(6, number(deep, "ramp-ratio"), 1e-9);
+        assertTrue(number(deep, "volume_litres") > number(shallow, "volume_litres"));
+        assertTrue(number(deep, "fore-ramp_mm") > number(shallow, "fore-ramp_mm"));
     }
 
     /** What the mesh encloses, by its own corners, is the volume that is told; every edge is passed once each way. */
     @ParameterizedTest
-    @CsvSource({"flush-through-hull", "through-hull-with-fairing-block", "in-hull"})
-    void law_meshesAreClosed(String mount) throws Exception {
-        NodeList solids = part(Shell.run("cut", job, "--mount", mount, "--at", "4,0.5")).getElementsByTagNameNS(PART, "solid");
+    @CsvSource({"flush-through-hull,0.5", "through-hull-with-fairing-block,0.5", "in-hull,0.5", "keel-pocket,0"})
+    void law_meshesAreClosed(String mount, String y) throws Exception {
+        NodeList solids = part(Shell.run("cut", job, "--mount", mount, "--at", "4," + y)).getElementsByTagNameNS(PART, "solid");
         assertTrue(solids.getLength() > 0);
         for (int i = 0; i < solids.getLength(); i++) {
             Element solid = (Element) solids.item(i);
