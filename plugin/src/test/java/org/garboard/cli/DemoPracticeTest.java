@@ -141,7 +141,7 @@ class DemoPracticeTest {
 
     /**
      * Over 50 ft: a fairing block and not a flush element, ahead of the propellers by a diameter and a half; never behind an intake or abaft of a
-     * propeller. Close to the centreline, says practice too; here the place lies at the chine, for the bow thrusters' mouths stand half a metre
+     * propeller. Close to the centreline, says practice too; here the place lies well outboard, for the bow thrusters' mouths stand half a metre
      * off the centreline and their wakes afloat, which are taken to widen without an end, reach all that is nearer.
      */
     @ParameterizedTest
