@@ -30,7 +30,7 @@ public final class ClearPlace {
     }
 
     private static List<Entity> plain(List<Entity> entities) {
-        return Flattened.of(View.around("plain", entities)).all();
+        return entities.isEmpty() ? List.of() : Flattened.of(View.around("plain", entities)).all();
     }
 
     /** Whether the texts of some are clear of the ink of others. */
