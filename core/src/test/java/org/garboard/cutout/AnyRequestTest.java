@@ -2,11 +2,13 @@ package org.garboard.cutout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -56,6 +58,15 @@ class AnyRequestTest {
             speaks(refusal);
             any.tell("fairing", false);
         }
+    }
+
+    /** Found by lot: a skin of 757 mm near the stem has no inside under the wall. */
+    @Example
+    void refusesABathOnASkinWithoutAnInside() {
+        AnyRequest any = new AnyRequest(400);
+        CannotBeBuilt refusal = assertThrows(CannotBeBuilt.class, () -> BathCut.cut(any.hull, any.body(), any.bath(), any.x(), any.y()));
+        assertEquals("the skin is 757.4 mm thick, and square to its inside lies no skin under all of the part; what works: "
+            + "a thickness of 255 mm at most, or a site farther from the ends of the skin", refusal.getMessage());
     }
 
     @Property(tries = 500, shrinking = ShrinkingMode.OFF)

@@ -17,9 +17,13 @@ public final class Bend {
     /** A skin thicker than so much of its radius has no inside worth the name; our choice. */
     private static final double MOST = 0.5;
 
+    private final AxisFrame frame;
+    private final Loop loop;
     private final double largest;
 
-    private Bend(double largest) {
+    private Bend(AxisFrame frame, Loop loop, double largest) {
+        this.frame = frame;
+        this.loop = loop;
         this.largest = largest;
     }
 
@@ -31,7 +35,7 @@ public final class Bend {
                 largest = Math.max(largest, frame.bend(share * loop.u(i), share * loop.v(i)));
             }
         }
-        return new Bend(largest);
+        return new Bend(frame, loop, largest);
     }
 
     /** Whether a skin of that thickness has an inside face here. */
@@ -40,6 +44,26 @@ public final class Bend {
             throw new CannotBeBuilt("the skin is " + Lengths.mm(thickness) + " thick where it bends to a radius of "
                 + Lengths.mm(1 / largest), "a thickness of " + Lengths.mmDown(MOST / largest) + " at most, or a site on flatter skin");
         }
+        if (!hasInside(thickness)) {
+            double there = 0;
+            double gone = thickness;
+            while (gone - there > 1e-4) {
+                double middle = (there + gone) / 2;
+                there = hasInside(middle) ? middle : there;
+                gone = there == middle ? gone : middle;
+            }
+            throw new CannotBeBuilt("the skin is " + Lengths.mm(thickness) + " thick, and square to its inside lies no skin under all of the part",
+                "a thickness of " + Lengths.mmDown(there) + " at most, or a site farther from the ends of the skin");
+        }
+    }
+
+    private boolean hasInside(double thickness) {
+        for (int i = 0; i < loop.size(); i++) {
+            if (Double.isNaN(frame.inside(loop.u(i), loop.v(i), thickness))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
