@@ -47,7 +47,10 @@ class PlaceTest {
         assertTrue(site.window().isEmpty());
     }
 
-    /** Floor 310 x 150 mm: rise 75 tan 20 = 27.298 mm, depth 88 mm, ramps 8 (88 - 60) = 224 mm each. */
+    /**
+     * Floor 310 x 150 mm: rise 75 tan 20 = 27.298 mm, depth 88 mm, walls 60 mm high that lean out 5 deg between radii of
+     * 10 and 5 mm: 60 tan 5 + 15 tan 42.5 = 18.994 mm; then ramps 8 (88 - 60) = 224 mm each.
+     */
     @Test
     void exact_pocketOnAPrismaticV() {
         double tangent = Math.tan(Math.toRadians(20));
@@ -58,7 +61,8 @@ class PlaceTest {
         assertEquals(0, check(site, "straightness of the keel line").demand(), 1e-6);
         assertEquals(0, check(site, "slope fore and aft").demand(), 1e-6);
         assertEquals(925 / Math.cos(Math.toRadians(20)), check(site, "room to the chine").demand(), 1e-6);
-        assertEquals(3000 - 155 - 224, check(site, "room to the ends of the table").demand(), 1e-6);
+        double wall = 60 * Math.tan(Math.toRadians(5)) + 15 * Math.tan(Math.toRadians(42.5));
+        assertEquals(3000 - 155 - wall - 224, check(site, "room to the ends of the table").demand(), 1e-6);
         assertEquals(500 - 28, check(site, "depth of the face at rest").demand(), 1e-6);
         assertEquals(0, site.deadrise());
         assertEquals(0, site.girth());
