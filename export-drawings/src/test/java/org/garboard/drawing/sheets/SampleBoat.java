@@ -138,6 +138,9 @@ record SampleBoat(double length, int stations) {
 
     Pocket pocket(Job job) {
         PocketOutcome outcome = KeelPocketCut.cut(Hull.through(table()), job.transducer(), job.pocket(), pocketX());
+        if (outcome instanceof PocketOutcome.Refused refused) {
+            throw new IllegalArgumentException(job.transducer() + ", " + refused);
+        }
         return ((PocketOutcome.Built) outcome).pocket();
     }
 

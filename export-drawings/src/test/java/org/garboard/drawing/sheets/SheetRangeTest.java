@@ -29,7 +29,7 @@ class SheetRangeTest {
     private record Wish(Transducer body, double ramp) {
     }
 
-    private static final Transducer TINY = body(40, 30, 12, 15, 0);
+    private static final Transducer TINY = body(40, 30, 20, 15, 0);
     private static final Transducer LONG = body(900, 120, 50, 60, 0);
     private static final List<Wish> WISHES = List.of(new Wish(TINY, 0), new Wish(TINY, 4),
             new Wish(body(96, 76, 28, 38, 20), 20), new Wish(body(250, 400, 40, 20, 0), 4),
