@@ -143,9 +143,10 @@ final class ProfileView {
         for (double x : new double[] {band.aft(), band.fore()}) {
             shown.add(new Line(Layer.MARK, atSheer(x), atSheer(x).movedBy(0, 2)));
         }
-        distance(sheer().afterEnd(), band.aft(), low, row);
-        distance(band.fore(), hull.forwardEnd(), row + 1.5 * h + 1, row + 3 * h + 1);
-        shown.add(Text.level(Layer.TEXT, "NO SLING, NO BLOCK", new Point(Math.max(0, aft), row + 5.5 * h + 1), h, Anchor.LEFT));
+        // the shorter one above: its words may be wider than it
+        distance(band.fore(), hull.forwardEnd(), row + 0.8 * h, row + 1.5 * h);
+        distance(sheer().afterEnd(), band.aft(), row + 0.8 * h, row + 3.5 * h);
+        shown.add(Text.level(Layer.TEXT, "NO SLING, NO BLOCK", new Point(Math.max(0, aft), row + 5.8 * h), h, Anchor.LEFT));
     }
 
     private Point atSheer(double x) {
