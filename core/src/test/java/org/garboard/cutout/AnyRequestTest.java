@@ -30,7 +30,7 @@ import org.garboard.units.Angle;
 
 /** Whatever is asked, on whatever boat: sound solids and templates, or a refusal with a figure; never a broken mesh. */
 class AnyRequestTest {
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF, seed = "58")
     void law_flushThroughHull(@ForAll long seed) {
         AnyRequest any = new AnyRequest(seed);
         try {
@@ -43,7 +43,7 @@ class AnyRequestTest {
         }
     }
 
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF, seed = "58")
     void law_fairing(@ForAll long seed) {
         AnyRequest any = new AnyRequest(seed);
         Planform planform = Planform.values()[any.lot.nextInt(2)];
@@ -69,7 +69,7 @@ class AnyRequestTest {
             + "a thickness of 255 mm at most, or a site farther from the ends of the skin", refusal.getMessage());
     }
 
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF, seed = "58")
     void law_bath(@ForAll long seed) {
         AnyRequest any = new AnyRequest(seed);
         try {
@@ -83,7 +83,7 @@ class AnyRequestTest {
         }
     }
 
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF, seed = "58")
     void law_bracket(@ForAll long seed) {
         AnyRequest any = new AnyRequest(seed);
         try {

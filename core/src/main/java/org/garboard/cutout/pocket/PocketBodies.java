@@ -90,7 +90,17 @@ final class PocketBodies {
         }
         skinInside(weave, lower.rings[surface.mouthRing()], net, half, upper, lower);
         openingArea = weave.area() - above;
-        return weave.solid();
+        return sound(weave);
+    }
+
+    /** A mesh that does not close, or not in single precision, was asked to be finer than it can be made. */
+    private static Solid sound(Weave weave) throws CannotBeBuilt {
+        try {
+            return weave.solid();
+        } catch (IllegalArgumentException broken) {
+            throw new CannotBeBuilt("walls, radii or ramps are so small that their faces fall together",
+                "walls, radii and ramps of 0.1 mm or more, or of 0");
+        }
     }
 
     private Placement enlarged(double by) {
@@ -274,7 +284,7 @@ final class PocketBodies {
         rimFace(weave, Parting.of(rim, List.of(opening), form.creases(), form.step()), concat(top, upper.last()), 0, Looks.UP);
         rimFace(weave, Parting.of(rim, List.of(), form.creases(), form.step()), bottom, -RIM, Looks.DOWN);
         weave.band(Looks.UP, bottom, top);
-        return weave.solid();
+        return sound(weave);
     }
 
     private Loop rim(Loop opening, double width) {
@@ -344,6 +354,6 @@ final class PocketBodies {
         }
         floor(weave, Looks.DOWN, outer.rings[0], outside, range, form.depth() + from);
         weave.band(Looks.UP, outer.last(), inner.last());
-        return weave.solid();
+        return sound(weave);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -57,7 +58,13 @@ class AnyPocketTest {
         }
     }
 
-    @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+    /** Found by lot: an edge so small that its faces are one in single precision. */
+    @Example
+    void refusesFacesThatFallTogether() {
+        law_soundOrRefused(-32813);
+    }
+
+    @Property(tries = 500, shrinking = ShrinkingMode.OFF, seed = "58")
     void law_soundOrRefused(@ForAll long seed) {
         Request any = new Request(seed);
         Hull hull = HULLS.get(any.lot.nextInt(HULLS.size()));
