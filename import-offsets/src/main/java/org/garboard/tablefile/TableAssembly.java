@@ -110,7 +110,9 @@ final class TableAssembly {
     private List<Entry> entries(Strip strip, Optional<Measure> block) {
         String meaning = block.map(measure -> measure == Measure.HEIGHT ? "height" : "half-breadth").orElse("offset");
         List<Entry> entries = new ArrayList<>();
-        for (int i = 0; i < strip.cells().size(); i++) {
+        // a block with more stations than the first has been told of
+        int stations = Math.min(strip.cells().size(), layout.stations().size());
+        for (int i = 0; i < stations; i++) {
             Cell cell = strip.cells().get(i);
             if (!cell.isBlank()) {
                 int station = order.index(i);
