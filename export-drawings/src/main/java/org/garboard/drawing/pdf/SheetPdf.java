@@ -38,22 +38,25 @@ public final class SheetPdf {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             describe(document, sheets.get(0));
-            EmbeddedFace face = new EmbeddedFace(document);
-            PDDocumentOutline bookmarks = new PDDocumentOutline();
-            CRC32 drawn = new CRC32();
-            for (Sheet sheet : sheets) {
-                PDPage page = page(document, sheet, face);
-                drawn.update(page.getContents().readAllBytes());
-                bookmarks.addLast(bookmark(sheet.title(), page));
-            }
-            document.getDocumentCatalog().setDocumentOutline(bookmarks);
-            document.setDocumentId(drawn.getValue());
+            draw(document, sheets, new PDDocumentOutline(), new CRC32());
             // unpacked: the mark stays legible near the beginning
             document.save(out, CompressParameters.NO_COMPRESSION);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return out.toByteArray();
+    }
+
+    /** Puts sheets behind what the document holds, a bookmark for each; what is drawn makes its id. */
+    private static void draw(PDDocument document, List<Sheet> sheets, PDDocumentOutline bookmarks, CRC32 drawn) throws IOException {
+        EmbeddedFace face = new EmbeddedFace(document);
+        for (Sheet sheet : sheets) {
+            PDPage page = page(document, sheet, face);
+            drawn.update(page.getContents().readAllBytes());
+            bookmarks.addLast(bookmark(sheet.title(), page));
+        }
+        document.getDocumentCatalog().setDocumentOutline(bookmarks);
+        document.setDocumentId(drawn.getValue());
     }
 
     /**
@@ -73,16 +76,9 @@ public final class SheetPdf {
             for (int page = 0; page < kept; page++) {
                 bookmarks.addLast(bookmark(titles.get(page), document.getPage(page)));
             }
-            EmbeddedFace face = new EmbeddedFace(document);
             CRC32 drawn = new CRC32();
             drawn.update(earlier);
-            for (Sheet sheet : sheets) {
-                PDPage page = page(document, sheet, face);
-                drawn.update(page.getContents().readAllBytes());
-                bookmarks.addLast(bookmark(sheet.title(), page));
-            }
-            document.getDocumentCatalog().setDocumentOutline(bookmarks);
-            document.setDocumentId(drawn.getValue());
+            draw(document, sheets, bookmarks, drawn);
             document.save(out, CompressParameters.NO_COMPRESSION);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
