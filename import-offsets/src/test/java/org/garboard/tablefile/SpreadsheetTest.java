@@ -139,4 +139,11 @@ class SpreadsheetTest {
         assertEquals(List.of("boat.xlsx, cell C8, station 1: side \"left\" is none; write port, starboard, or centre for a keel that stands"
             + " over the line"), faults(read(TAKE_OFF, "Take-off", "C8=left")));
     }
+
+    /** What breaks a line, or steers a terminal, is shown by its number. */
+    @Test
+    void aLineBreakInACellIsShown() throws Exception {
+        assertEquals(List.of("boat.xlsx, cell B7, station 0, Chine: height \"3\\u000A10-6\" is not a length; write a number such as 1.28 m,"
+            + " or 4-2-3 (ft-in-eighths)"), faults(read(TABLE, "offsets", "B7=3\n10-6")));
+    }
 }
