@@ -28,6 +28,11 @@ public final class RecordedFolder {
     /** Reads a record; of a folder, the one in it. */
     public static RecordedFolder read(Path named) throws InputFault {
         Path path = Files.isDirectory(named) ? named.resolve(RecordFile.NAME) : named;
+        try {
+            OutputFolder.finish(path.resolveSibling(""));
+        } catch (FolderRefused refused) {
+            throw new InputFault(refused.messages());
+        }
         byte[] bytes = InputFile.read(path, RecordFile.MOST_BYTES);
         RecordReading reading = RecordFile.read(path.toString(), bytes);
         if (reading instanceof RecordReading.Faulty faulty) {

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -86,6 +88,56 @@ class OutputFolderTest {
         Files.delete(folder().resolve("b.svg"));
         write(file("a.svg", "one"), file("b.svg", "two"));
         assertEquals(List.of("a.svg", "b.svg", "record.xml"), names());
+    }
+
+    /** After any number of moves: the next command finishes them before it does anything else. */
+    @Test
+    void law_aRunKilledWhileItMovesItsFilesInIsFinishedByTheNext() throws Exception {
+        for (int moved = 0; moved <= 2; moved++) {
+            write(file("a.svg", "one"), file("b.svg", "two"));
+            killedAfter(moved, file("a.svg", "new"), file("c.svg", "third"));
+            OutputFolder.finish(folder());
+            assertEquals(List.of("a.svg", "c.svg", "record.xml"), names());
+            assertEquals("new", Files.readString(folder().resolve("a.svg")));
+            assertEquals(new String(record(file("a.svg", "new"), file("c.svg", "third")).content(), StandardCharsets.UTF_8),
+                Files.readString(folder().resolve("record.xml")));
+        }
+    }
+
+    private void killedAfter(int moved, OutputFile... files) throws IOException {
+        List<OutputFile> all = new ArrayList<>(List.of(files));
+        all.add(record(files));
+        WaitingSet.stage(folder(), all);
+        for (OutputFile file : all.subList(0, moved)) {
+            Files.move(folder().resolve(WaitingSet.NAME).resolve(file.name()), folder().resolve(file.name()), StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    @Test
+    void aRunKilledBeforeItsSetWasWholeLeavesTheOldOne() throws Exception {
+        write(file("a.svg", "one"));
+        Path begun = Files.createDirectory(folder().resolve(WaitingSet.NAME + "." + deadProcess()));
+        Files.writeString(begun.resolve("a.svg"), "ne");
+        OutputFolder.finish(folder());
+        assertEquals("one", Files.readString(folder().resolve("a.svg")));
+        write(file("a.svg", "newer"));
+        assertEquals(List.of("a.svg", "record.xml"), names());
+    }
+
+    private static long deadProcess() throws Exception {
+        Process process = new ProcessBuilder("true").start();
+        process.waitFor();
+        return process.pid();
+    }
+
+    @Test
+    void aFileChangedAfterTheKillIsNotWrittenOver() throws Exception {
+        write(file("a.svg", "one"));
+        killedAfter(0, file("a.svg", "new"));
+        Files.writeString(folder().resolve("a.svg"), "edited");
+        assertEquals(List.of(folder().resolve("a.svg") + " was changed after the record beside it was written", ADVICE),
+            refusal(file("a.svg", "newer")));
+        assertEquals("edited", Files.readString(folder().resolve("a.svg")));
     }
 
     @Test
