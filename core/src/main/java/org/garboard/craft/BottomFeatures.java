@@ -33,6 +33,17 @@ public record BottomFeatures(List<LaidFeature> laid, FeatureList list) {
         return new BottomFeatures(laid, listed.isPresent() ? FeatureList.GIVEN : FeatureList.MISSING);
     }
 
+    /** Which propellers or jets of a drive under the bottom the list does not hold, a sentence; empty where all are there. */
+    public String lacks(Drive drive) {
+        if (drive.kind().hangsBehind()) {
+            return "";
+        }
+        boolean jet = drive.kind() == Drive.Kind.JET;
+        int told = laid.stream().filter(feature -> jet ? feature.is(Fitting.Type.JET_INTAKE) : feature.isPropeller()).mapToInt(LaidFeature::count).sum();
+        return told >= drive.number() ? "" : "The job lists " + told + " of the " + (jet ? "intakes" : "propellers") + " of her " + drive.number()
+            + (drive.number() == 1 ? " engine (" : " engines (") + drive.kind().words() + "): what it does not list was left out.";
+    }
+
     /** With the strakes that the offsets give, before all others. */
     public BottomFeatures with(HullOffsets offsets, Hull hull) {
         List<LaidFeature> all = new ArrayList<>(TableStrakes.of(offsets, hull));

@@ -49,6 +49,11 @@ public record Drive(Kind kind, int number, Optional<Hand> hand, Optional<Double>
             return words;
         }
 
+        /** Whether its propellers turn abaft of the transom, and not under the bottom. */
+        public boolean hangsBehind() {
+            return this == OUTBOARD || this == STERNDRIVE;
+        }
+
         public ThrustLine usualThrust() {
             return new ThrustLine(height, Angle.ofDegrees(inclinationDegrees));
         }

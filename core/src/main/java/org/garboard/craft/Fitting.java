@@ -20,13 +20,21 @@ public record Fitting(String name, Type type, Sides sides, FeaturePlace place, d
     public enum Type {
         INTAKE("intake"),
         SCOOP("scoop"),
+        JET_INTAKE("jet's intake"),
         TUNNEL("thruster tunnel"),
         ANODE("anode"),
         DRAIN("drain"),
         SHAFT("shaft"),
         STRUT("strut"),
         PROPELLER("propeller"),
+        /** A leg through the bottom with its propeller; as wide as the propeller. */
+        POD("pod"),
         RUDDER("rudder"),
+        SKEG("skeg"),
+        FIN("fin"),
+        STABILISER("stabiliser"),
+        BILGE_KEEL("bilge keel"),
+        KEEL_COOLER("keel cooler"),
         TRANSDUCER("other transducer"),
         TRIM_TAB("trim tab");
 

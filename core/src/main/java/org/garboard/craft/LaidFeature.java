@@ -16,9 +16,23 @@ public record LaidFeature(String name, String kind, Sides sides, List<Quad> cove
         cover = List.copyOf(cover);
     }
 
-    /** Behind a propeller, and just ahead of it, the water is stirred and loud. */
+    /** Behind a propeller, and just ahead of it, the water is stirred and loud. A pod has one. */
     public boolean isPropeller() {
-        return kind.equals(Fitting.Type.PROPELLER.words());
+        return is(Fitting.Type.PROPELLER) || is(Fitting.Type.POD);
+    }
+
+    /** Whether it draws water in. */
+    public boolean isIntake() {
+        return is(Fitting.Type.INTAKE) || is(Fitting.Type.SCOOP) || is(Fitting.Type.JET_INTAKE);
+    }
+
+    public boolean is(Fitting.Type type) {
+        return kind.equals(type.words());
+    }
+
+    /** How many there are: one on each side counts twice, one on the centreline once. */
+    public int count() {
+        return sides == Sides.BOTH && innermost() > 0 ? 2 : 1;
     }
 
     /** Whether it lies over a place of the skin. */

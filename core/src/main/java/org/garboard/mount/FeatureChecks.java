@@ -5,6 +5,7 @@ import org.garboard.units.FixedDecimal;
 /** What every mount asks of the strakes and fittings around it. */
 public final class FeatureChecks {
 
+    private static final String AHEAD = "ahead of the propellers";
     private static final String ROOM = "room to strakes and fittings";
 
     private FeatureChecks() {
@@ -21,15 +22,26 @@ public final class FeatureChecks {
      * Asked where propellers are told.
      *
      * @param diameter of the largest of them [m]
+     * @param lacking which of them are not told, a sentence; may be empty
      */
-    public static Demand aheadOfPropellers(Limits limits, double diameter) {
+    public static Demand aheadOfPropellers(Limits limits, double diameter, String lacking) {
         Limit least = limits.of(LimitName.AHEAD_OF_PROPELLERS);
         Limit times = limits.of(LimitName.PROPELLER_DIAMETERS);
         Limit limit = times.value() * diameter <= least.value() ? least
             : Limit.ofMetres(times.value() * diameter, FixedDecimal.format(times.value(), 1) + " diameters of the largest: " + times.source());
-        return Demand.atLeast("ahead of the propellers", limit, Bed::aheadOfPropellers,
+        return Demand.atLeast(AHEAD, limit, Bed::aheadOfPropellers,
             "The place lies well ahead of the propellers.",
-            "The place lies beside or behind the propellers, or close ahead of them.");
+            "The place lies beside or behind the propellers, or close ahead of them.").leavingOut(bed -> lacking);
+    }
+
+    /**
+     * Where she has propellers under the bottom and none is told.
+     *
+     * @param lacking a sentence
+     */
+    public static Check aheadOfUnlisted(String lacking) {
+        return new Check(AHEAD, Check.Sense.KNOWN_ONLY, Double.NaN, Double.NaN, "", Double.NaN, Verdict.NOT_KNOWN,
+            "common practice, no source", lacking);
     }
 
     /** Whether it is answered by the nearest strake or fitting. */

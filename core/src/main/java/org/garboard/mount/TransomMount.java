@@ -3,6 +3,7 @@ package org.garboard.mount;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.mount.told.DriveAsked;
+import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.SoundAsked;
 import org.garboard.mount.water.FlowAsked;
 
@@ -45,6 +46,7 @@ public record TransomMount() implements Mount {
             CommonDemands.immersion(limits)));
         demands.addAll(DriveAsked.fromPropeller(installation, around));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        demands.addAll(NeighboursAsked.ownWake(installation, around, new Footprint(installation.transducer().length(), installation.transducer().width(), 0)));
         demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));
         return demands;
     }

@@ -3,6 +3,7 @@ package org.garboard.siting;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.BottomFeatures;
+import org.garboard.craft.Drive;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.mount.Check;
@@ -53,7 +54,7 @@ public record SitingTask(double draught, Installation installation, List<Mount> 
             demands.add(FeatureChecks.room(installation.limits()));
         }
         features.laid().stream().filter(LaidFeature::isPropeller).mapToDouble(LaidFeature::breadth).max()
-            .ifPresent(diameter -> demands.add(FeatureChecks.aheadOfPropellers(installation.limits(), diameter)));
+            .ifPresent(diameter -> demands.add(FeatureChecks.aheadOfPropellers(installation.limits(), diameter, lacking())));
         return demands;
     }
 
@@ -63,6 +64,14 @@ public record SitingTask(double draught, Installation installation, List<Mount> 
         if (features.list() == BottomFeatures.FeatureList.MISSING) {
             settled.add(FeatureChecks.notListed());
         }
+        if (!lacking().isEmpty() && features.laid().stream().noneMatch(LaidFeature::isPropeller)) {
+            settled.add(FeatureChecks.aheadOfUnlisted(lacking()));
+        }
         return settled;
+    }
+
+    /** Which propellers under the bottom the job does not list. */
+    private String lacking() {
+        return around.drive().filter(drive -> drive.kind() != Drive.Kind.JET).map(features::lacks).orElse("");
     }
 }

@@ -51,10 +51,10 @@ public record Shedder(String name, Sheds sheds, Sides sides, List<Quad> cover, d
 
     private static Sheds sheds(Fitting.Type type, Optional<Double> stands) {
         return switch (type) {
-            case PROPELLER -> Sheds.PROPELLER;
+            case PROPELLER, POD -> Sheds.PROPELLER;
             case TUNNEL -> Sheds.TUNNEL;
-            case SCOOP, SHAFT, STRUT, RUDDER, TRIM_TAB -> Sheds.PROUD;
-            case INTAKE, ANODE, DRAIN, TRANSDUCER ->
+            case SCOOP, SHAFT, STRUT, RUDDER, TRIM_TAB, SKEG, FIN, STABILISER, BILGE_KEEL -> Sheds.PROUD;
+            case INTAKE, JET_INTAKE, ANODE, DRAIN, TRANSDUCER, KEEL_COOLER ->
                 stands.filter(height -> height <= Sheds.FLUSH_HEIGHT).isPresent() ? Sheds.FLUSH : Sheds.PROUD;
         };
     }

@@ -24,7 +24,7 @@ public final class DriveAsked {
      * towards it.
      */
     public static List<Demand> fromPropeller(Installation installation, Surroundings around) {
-        if (!around.drive().map(DriveAsked::hangsBehind).orElse(false)) {
+        if (!around.drive().map(drive -> drive.kind().hangsBehind()).orElse(false)) {
             return List.of();
         }
         Drive drive = around.drive().get();
@@ -51,7 +51,7 @@ public final class DriveAsked {
 
     /** Whether side by side is not alike: propellers that turn one way. */
     public static boolean hasSide(Surroundings around) {
-        return around.drive().filter(drive -> hangsBehind(drive) && drive.hand().filter(hand -> hand != Drive.Hand.COUNTER_ROTATING).isPresent()).isPresent();
+        return around.drive().filter(drive -> drive.kind().hangsBehind() && drive.hand().filter(hand -> hand != Drive.Hand.COUNTER_ROTATING).isPresent()).isPresent();
     }
 
     /** The same along the whole transom. */
@@ -61,12 +61,8 @@ public final class DriveAsked {
                 + " the transom, and keep 380 mm from an outboard's propeller.")));
         }
         Drive drive = around.drive().get();
-        return List.of(Check.of(hangsBehind(drive)
+        return List.of(Check.of(drive.kind().hangsBehind()
             ? Ruling.allowed(WATER, PRACTICE, "The propeller turns abaft of the transom.")
             : Ruling.refused(WATER, PRACTICE, "With a " + drive.kind().words() + " drive the water at the transom is stirred and full of air.")));
-    }
-
-    private static boolean hangsBehind(Drive drive) {
-        return drive.kind() == Drive.Kind.OUTBOARD || drive.kind() == Drive.Kind.STERNDRIVE;
     }
 }

@@ -231,19 +231,6 @@ class JudgedWaterTest {
         assertEquals(run / 2, check(at(planes(1, 4)), List.of(), new TransomMount(), 6, 0.5, "wet at top").demand(), 1e-9);
     }
 
-    /** Own wake of a block 1 m ahead of an intake: half its breadth, and 6 degrees from the stem on. */
-    @Test
-    void exact_ownWakeAndAnIntake() {
-        FairedThroughHull block = new FairedThroughHull();
-        List<LaidFeature> laid = List.of(intake(5, 0.7, Sides.STARBOARD, 0));
-        double width = task(at(planes(0, 4)), laid, block, Limits.OWN).installation().block().width();
-        Check check = check(at(planes(0, 4)), laid, block, 3.9, 0.3, "its own wake");
-        assertEquals(1000 * (0.6 - 0.3 - width / 2 - Math.tan(Math.toRadians(6))), check.demand(), 1e-6);
-        assertTrue(check.sentence().endsWith("Nearest to its wake: intake \"Intake\"."), check.sentence());
-        assertEquals(Verdict.NOT_MET, check(at(planes(0, 4)), laid, block, 3.9, 0.7, "its own wake").verdict());
-        assertTrue(check(at(planes(0, 4)), laid, block, 5.2, 0.7, "its own wake").verdict() == Verdict.MET);
-    }
-
     /** The wedge's keel is its lowest line: a face hung by h at y stands y tan 20 - h above it. */
     @Test
     void exact_faceAboveTheKeel() {
