@@ -1,7 +1,7 @@
 package org.garboard.tablefile;
 
-import java.util.Locale;
 import java.util.OptionalInt;
+import org.garboard.filetext.HarmlessText;
 
 /**
  * Something in a file that keeps it from being read as a table of offsets.
@@ -27,19 +27,7 @@ public record TableProblem(GridKind grid, String file, OptionalInt row, Optional
         if (!found.isEmpty()) {
             message.append(found).append(' ');
         }
-        return inOneLine(message.append(reason).toString());
-    }
-
-    /** A cell may hold what breaks a line or steers a terminal: it is shown by its number. */
-    private static String inOneLine(String text) {
-        StringBuilder line = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
-            switch (Character.getType(c)) {
-                case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> line.append(String.format(Locale.ROOT, "\\u%04X", c));
-                default -> line.appendCodePoint(c);
-            }
-        });
-        return line.toString();
+        return HarmlessText.of(message.append(reason).toString());
     }
 
     @Override

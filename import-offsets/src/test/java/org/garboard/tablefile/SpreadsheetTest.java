@@ -143,7 +143,7 @@ class SpreadsheetTest {
     /** What breaks a line, or steers a terminal, is shown by its number. */
     @Test
     void aLineBreakInACellIsShown() throws Exception {
-        assertEquals(List.of("boat.xlsx, cell B7, station 0, Chine: height \"3\\u000A10-6\" is not a length; write a number such as 1.28 m,"
+        assertEquals(List.of("boat.xlsx, cell B7, station 0, Chine: height \"3<U+000A>10-6\" is not a length; write a number such as 1.28 m,"
             + " or 4-2-3 (ft-in-eighths)"), faults(read(TABLE, "offsets", "B7=3\n10-6")));
     }
 }

@@ -1,0 +1,2 @@
+/** Text that stands in a file from anywhere, as messages show it. */
+package org.garboard.filetext;
