@@ -97,6 +97,26 @@ final class PanelCells {
         }
     }
 
+    /**
+     * The same with the slopes along, over the share of the cell along: {@code out[cell * size + power]} y, {@code + 4} z, {@code + 8} y's
+     * slope, {@code + 12} z's. Answers by what slopes are multiplied to be over x [1/m].
+     */
+    double section(double x, double[] out, int size) {
+        int iu = along.cell(x);
+        double t = along.local(iu, x);
+        for (int iv = 0; iv < across.cells(); iv++) {
+            for (int b = 0; b < 4; b++) {
+                int from = from(iu, iv) + 4 * b;
+                int at = iv * size + b;
+                out[at] = cubic(cellY, from, t);
+                out[at + 4] = cubic(cellZ, from, t);
+                out[at + 8] = slope(cellY, from, t);
+                out[at + 12] = slope(cellZ, from, t);
+            }
+        }
+        return along.inverseWidth(iu);
+    }
+
     /** See {@link Panel#evaluate}. */
     void evaluate(double x, double v, double[] out, int at) {
         int iu = along.cell(x);

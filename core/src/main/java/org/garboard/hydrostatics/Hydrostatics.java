@@ -12,18 +12,15 @@ import org.garboard.hull.Hull;
  * @param lcb x of the centre of buoyancy [m]
  * @param vcb height of the centre of buoyancy above base, square to the base line [m]
  * @param wettedSkin both sides, without the ends [m2]
- * @param forwardEnd wet area of the flat, or of the stem, that closes the skin forward [m2]
- * @param afterEnd wet area of the flat that closes it aft: the transom, where the table ends there [m2]
- * @param steps wet area of the faces of steps, both sides [m2]
  * @param waterplane where the water cuts it
  */
 public record Hydrostatics(WaterSurface water, double from, double to, double volume, double lcb, double vcb,
-                           double wettedSkin, double forwardEnd, double afterEnd, double steps, Waterplane waterplane)
+                           double wettedSkin, Waterplane waterplane)
         implements Floating {
 
-    /** Works out how a hull lies in the water. */
+    /** Works out how a hull lies in the water; one that is floated often is better made a {@link HullToFloat} first. */
     public static Floating of(Hull hull, WaterSurface water) {
-        return Immersion.of(hull, water);
+        return new HullToFloat(hull).to(water);
     }
 
     /** Mass that floats so [kg], in water of a density [kg/m3]. */

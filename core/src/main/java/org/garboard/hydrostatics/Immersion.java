@@ -6,7 +6,6 @@ import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
-import org.garboard.hull.TransomFace;
 
 /** From wet sections to the figures of the whole: where the skin meets the water, and the sums along x. */
 final class Immersion {
@@ -24,33 +23,31 @@ final class Immersion {
     private static final int CUBE = 7;
     private static final int SUMS = 8;
 
-    private final Hull hull;
     private final WaterSurface water;
     private final WetSection section;
     private final double[] place = new double[Panel.DERIVATIVES];
+    private final double[] next = new double[Panel.DERIVATIVES];
     private final double[] wet = new double[WetSection.SIZE];
     /** Every x at which the wet part of a section changes its make-up, and the stations' cells. */
     private final TreeSet<Double> partings = new TreeSet<>();
     private double lowest = Double.POSITIVE_INFINITY;
     private double[] sheer = {Double.NaN, Double.POSITIVE_INFINITY};
 
-    private Immersion(Hull hull, WaterSurface water) {
-        this.hull = hull;
+    private Immersion(Hull hull, List<PanelEdges> edges, WaterSurface water) {
         this.water = water;
         this.section = new WetSection(hull, water);
-        for (Panel panel : hull.panels()) {
-            if (!panel.isWhole()) {
-                partings.addAll(new CutPartings(panel, water).places());
-            }
-            KnotVector across = panel.knotsAcross();
-            for (int line = 0; line <= across.cells(); line++) {
-                meet(panel, across.cellStart(line), hull.isOutermost(panel) && line == across.cells());
+        for (int i = 0; i < edges.size(); i++) {
+            edges.get(i).part(water, partings);
+            Panel panel = hull.panels().get(i);
+            int lines = panel.knotsAcross().cells();
+            for (int line = 0; line <= lines; line++) {
+                meet(panel, edges.get(i), line, hull.isOutermost(panel) && line == lines);
             }
         }
     }
 
-    static Floating of(Hull hull, WaterSurface water) {
-        Immersion immersion = new Immersion(hull, water);
+    static Floating of(Hull hull, List<PanelEdges> edges, WaterSurface water) {
+        Immersion immersion = new Immersion(hull, edges, water);
         if (immersion.sheer[1] < -AT_SHEER) {
             return new Floating.Swamped(immersion.sheer[0], -immersion.sheer[1]);
         }
@@ -60,11 +57,11 @@ final class Immersion {
     }
 
     /** Where a line of constant v goes in and out of the water: its height is a cubic in every cell. */
-    private void meet(Panel panel, double v, boolean isSheer) {
+    private void meet(Panel panel, PanelEdges edges, int line, boolean isSheer) {
         KnotVector along = panel.knotsAlong();
-        double[] next = new double[Panel.DERIVATIVES];
-        double first = panel.from(v);
-        double last = panel.to(v);
+        double v = panel.knotsAcross().cellStart(line);
+        double first = edges.from(line);
+        double last = edges.to(line);
         for (int cell = 0; cell < along.cells(); cell++) {
             double start = Math.max(first, along.cellStart(cell));
             double end = Math.min(last, along.cellStart(cell + 1));
@@ -107,7 +104,7 @@ final class Immersion {
         double half = sums[VOLUME];
         return new Hydrostatics(water, wetEnd(bounds, 0, 1), wetEnd(bounds, bounds.length - 1, -1),
             2 * half, water.about() + sums[MOMENT] / half, sums[HEIGHT_MOMENT] / half, 2 * sums[SKIN],
-            forwardEnd(), afterEnd(), steps(), waterplane(sums));
+            waterplane(sums));
     }
 
     /** Lengths in the water's surface are longer than along the base line by 1 / cos(trim). */
@@ -117,29 +114,6 @@ final class Immersion {
         double square = sums[BREADTH_SQUARE] - arm * sums[BREADTH_MOMENT];
         return new Waterplane(2 * stretch * sums[BREADTH], water.about() + arm,
             2.0 / 3 * stretch * sums[CUBE], 2 * Math.pow(stretch, 3) * square);
-    }
-
-    private double forwardEnd() {
-        WetFaces faces = new WetFaces(water);
-        return hull.stem().map(stem -> hull.panels().subList(0, hull.panelsAcross()).stream()
-            .mapToDouble(panel -> faces.of(panel, stem)).sum()).orElseGet(() -> sectionArea(hull.forwardEnd()));
-    }
-
-    private double afterEnd() {
-        List<Panel> last = hull.panels().subList(hull.panels().size() - hull.panelsAcross(), hull.panels().size());
-        WetFaces faces = new WetFaces(water);
-        return last.get(0).aft() instanceof TransomFace transom
-            ? last.stream().mapToDouble(panel -> faces.of(panel, transom)).sum() : sectionArea(hull.afterEnd());
-    }
-
-    private double steps() {
-        WetFaces faces = new WetFaces(water);
-        return hull.steps().stream().mapToDouble(faces::of).sum();
-    }
-
-    private double sectionArea(double x) {
-        section.sum(x, wet);
-        return 2 * wet[WetSection.AREA];
     }
 
     /** The outer end of the first wet stretch, counted from an end of the hull. */

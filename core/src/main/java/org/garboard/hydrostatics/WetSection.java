@@ -7,6 +7,7 @@ import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Panel;
+import org.garboard.hull.PanelSweep;
 import org.garboard.hull.SkinRun;
 
 /**
@@ -29,13 +30,16 @@ final class WetSection {
 
     private final Hull hull;
     private final List<Panel> panels;
+    private final List<PanelSweep> sweeps;
     private final WaterSurface water;
-    private final double[] place = new double[Panel.DERIVATIVES];
-    private final double[] next = new double[Panel.DERIVATIVES];
+    private final double[] place = new double[PanelSweep.FIRST_DERIVATIVES];
+    private final double[] next = new double[PanelSweep.FIRST_DERIVATIVES];
+    private final double[] at = new double[PanelSweep.FIRST_DERIVATIVES];
 
     WetSection(Hull hull, WaterSurface water) {
         this.hull = hull;
         this.panels = hull.panels();
+        this.sweeps = panels.stream().map(PanelSweep::new).toList();
         this.water = water;
     }
 
@@ -43,11 +47,12 @@ final class WetSection {
     void sum(double x, double[] out) {
         Arrays.fill(out, 0, SIZE, 0);
         boolean cut = false;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             if (x >= panel.knotsAlong().start() && x <= panel.knotsAlong().end()) {
                 cut |= !panel.isWhole();
                 if (!cut) {
-                    sum(panel, x, 0, 1, out);
+                    sum(i, x, 0, 1, out);
                 }
             }
         }
@@ -67,7 +72,7 @@ final class WetSection {
             } else {
                 faces.between(before, run);
             }
-            sum(run.panel(), x, run.from(), run.to(), out);
+            sum(panels.indexOf(run.panel()), x, run.from(), run.to(), out);
             before = run;
         }
         if (before != null && !(before.to() == 1 && hull.isOutermost(before.panel()))) {
@@ -75,23 +80,25 @@ final class WetSection {
         }
     }
 
-    /** The wet part between two places across. */
-    private void sum(Panel panel, double x, double first, double last, double[] out) {
-        KnotVector across = panel.knotsAcross();
-        panel.differentiate(x, across.cellStart(0), place, 0);
+    /** The wet part of a panel between two places across. */
+    private void sum(int panel, double x, double first, double last, double[] out) {
+        KnotVector across = panels.get(panel).knotsAcross();
+        PanelSweep sweep = sweeps.get(panel);
+        sweep.to(x);
+        double level = water.at(x);
+        sweep.differentiate(across.cellStart(0), place);
         for (int cell = 0; cell < across.cells(); cell++) {
             double start = across.cellStart(cell);
             double width = across.cellStart(cell + 1) - start;
-            panel.differentiate(x, across.cellStart(cell + 1), next, 0);
-            HermiteCubic height = new HermiteCubic(place[1] - water.at(x), place[5] * width,
-                next[1] - water.at(x), next[5] * width);
+            sweep.differentiate(across.cellStart(cell + 1), next);
+            HermiteCubic height = new HermiteCubic(place[1] - level, place[5] * width, next[1] - level, next[5] * width);
             System.arraycopy(next, 0, place, 0, next.length);
             double from = 0;
             for (double to : height.partings()) {
                 double begin = Math.max(first, start + from * width);
                 double end = Math.min(last, start + to * width);
                 if (height.value(0.5 * (from + to)) < 0 && end > begin) {
-                    stretch(panel, x, begin, end, out);
+                    stretch(sweep, begin, end, out);
                 }
                 from = to;
             }
@@ -99,10 +106,9 @@ final class WetSection {
     }
 
     /** A wet stretch of a cell, from v to v. */
-    private void stretch(Panel panel, double x, double from, double to, double[] out) {
-        double[] at = new double[Panel.DERIVATIVES];
+    private void stretch(PanelSweep sweep, double from, double to, double[] out) {
         for (int i = 0; i < RULE.size(); i++) {
-            panel.differentiate(x, from + (to - from) * RULE.at(i), at, 0);
+            sweep.differentiate(from + (to - from) * RULE.at(i), at);
             double weight = (to - from) * RULE.weight(i);
             double area = weight * at[0] * at[5];
             out[AREA] += area;
@@ -110,9 +116,9 @@ final class WetSection {
             double nx = at[2] * at[5] - at[3] * at[4];
             out[SKIN] += weight * Math.sqrt(nx * nx + at[4] * at[4] + at[5] * at[5]);
         }
-        panel.differentiate(x, from, at, 0);
+        sweep.differentiate(from, at);
         double inner = at[0];
-        panel.differentiate(x, to, at, 0);
+        sweep.differentiate(to, at);
         out[HALF_BREADTH] += at[0] - inner;
         out[CUBE] += at[0] * at[0] * at[0] - inner * inner * inner;
     }

@@ -50,8 +50,8 @@ class ClosedFormsAfloatTest {
         assertExact(LENGTH / 2, upright.lcb(), "LCB");
         assertExact(2 * h / 3, upright.vcb(), "VCB");
         assertExact(2 * Math.hypot(h, b) * LENGTH, upright.wettedSkin(), "skin");
-        assertExact(h * b, upright.forwardEnd(), "forward end");
-        assertExact(h * b, upright.afterEnd(), "after end");
+        assertExact(h * b, WetEnds.of(prism(), upright.water()).forward(), "forward end");
+        assertExact(h * b, WetEnds.of(prism(), upright.water()).after(), "after end");
         assertExact(2 * b * LENGTH, upright.waterplane().area(), "waterplane");
         assertExact(LENGTH / 2, upright.waterplane().lcf(), "LCF");
         assertExact(LENGTH * Math.pow(2 * b, 3) / 12, upright.waterplane().transverse(), "IT");
@@ -107,7 +107,7 @@ class ClosedFormsAfloatTest {
         assertExact(2 / RISE * square * Math.pow(stretch, 3), trimmed.waterplane().longitudinal(), "IL");
         assertExact(from, trimmed.from(), "wet from");
         assertExact(to, trimmed.to(), "wet to");
-        assertExact(Math.pow(Math.max(0, h.applyAsDouble(LENGTH)), 2) / RISE, trimmed.afterEnd(), "after end");
+        assertExact(Math.pow(Math.max(0, h.applyAsDouble(LENGTH)), 2) / RISE, WetEnds.of(prism(), trimmed.water()).after(), "after end");
     }
 
     /** Integral of h^n over x, for an h of constant slope. */
@@ -160,8 +160,8 @@ class ClosedFormsAfloatTest {
         assertExact(LENGTH * 2 / 3, upright.lcb(), "LCB");
         assertExact(h / 2, upright.vcb(), "VCB");
         assertExact(beam * LENGTH / 2 + 2 * h * Math.hypot(LENGTH, beam / 2), upright.wettedSkin(), "skin");
-        assertExact(beam * h, upright.afterEnd(), "after end");
-        assertExact(0, upright.forwardEnd(), "forward end");
+        assertExact(beam * h, WetEnds.of(wedge(), upright.water()).after(), "after end");
+        assertExact(0, WetEnds.of(wedge(), upright.water()).forward(), "forward end");
         assertExact(LENGTH * 2 / 3, upright.waterplane().lcf(), "LCF");
         assertExact(LENGTH * Math.pow(beam, 3) / 48, upright.waterplane().transverse(), "IT");
         assertExact(beam * Math.pow(LENGTH, 3) / 36, upright.waterplane().longitudinal(), "IL");
@@ -201,7 +201,7 @@ class ClosedFormsAfloatTest {
         assertExact(one.vcb(), other.vcb(), "VCB");
         assertExact(one.wettedSkin(), other.wettedSkin(), "skin");
         assertExact(one.waterplane().longitudinal(), other.waterplane().longitudinal(), "IL");
-        assertExact(one.afterEnd(), other.forwardEnd(), "ends");
+        assertExact(WetEnds.of(wedge(), one.water()).after(), WetEnds.of(turned, other.water()).forward(), "ends");
     }
 
     @Test

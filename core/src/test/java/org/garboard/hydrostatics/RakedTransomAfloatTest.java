@@ -70,7 +70,7 @@ class RakedTransomAfloatTest {
         assertExact(moment / half, upright.lcb(), "LCB");
         double b = h / RISE;
         assertExact(2 * Math.hypot(1, RISE) * (FOOT * b + m * RISE * b * b / 2), upright.wettedSkin(), "skin");
-        assertExact(h * b * Math.hypot(1, m), upright.afterEnd(), "transom");
+        assertExact(h * b * Math.hypot(1, m), WetEnds.of(wedge(m, 0), upright.water()).after(), "transom");
         assertExact(2 * b * (FOOT + m * h), upright.waterplane().area(), "waterplane");
         assertExact(2.0 / 3 * Math.pow(b, 3) * (FOOT + m * h), upright.waterplane().transverse(), "IT");
     }

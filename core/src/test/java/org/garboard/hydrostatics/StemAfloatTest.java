@@ -116,7 +116,7 @@ class StemAfloatTest {
         double side = Math.sqrt(1 + SPREAD * SPREAD + SPREAD * SPREAD * rake * rake);
         double bottom = siding * (END - FOOT) + SPREAD * Math.pow(END - FOOT, 2) / 2;
         assertExact(2 * bottom + 2 * side * integral(0, h, length), upright.wettedSkin(), "skin");
-        assertExact(2 * siding * h * Math.hypot(1, rake), upright.forwardEnd(), "stem");
+        assertExact(2 * siding * h * Math.hypot(1, rake), WetEnds.of(wedge(rake, siding), upright.water()).forward(), "stem");
         assertExact(Math.min(FOOT, FOOT - rake * h), upright.from(), "from");
     }
 

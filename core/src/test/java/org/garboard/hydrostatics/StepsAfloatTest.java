@@ -97,8 +97,8 @@ class StepsAfloatTest {
     void exact_wetFacesOfSteps() {
         WaterSurface water = WaterSurface.level(0.2);
         double half = 0.6 * STEP + 0.5 * 0.2 * STEP;
-        assertExact(2 * half, afloat(Hull.through(prism()), water).steps(), "straight");
-        assertExact(2 * half * Math.hypot(1, 0.5), afloat(swept(), water).steps(), "swept");
-        assertExact(2 * (half + 0.5 * STEP), afloat(notched(), water).steps(), "notched");
+        assertExact(2 * half, WetEnds.of(Hull.through(prism()), water).steps(), "straight");
+        assertExact(2 * half * Math.hypot(1, 0.5), WetEnds.of(swept(), water).steps(), "swept");
+        assertExact(2 * (half + 0.5 * STEP), WetEnds.of(notched(), water).steps(), "notched");
     }
 }

@@ -14,6 +14,7 @@ import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.hydrostatics.WetEnds;
 import org.garboard.offsets.OpenEnd;
 import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
@@ -137,7 +138,7 @@ final class HydroCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         if (csv) {
             HydroCsv table = new HydroCsv(out, density, Keel.of(source.table(), hull));
-            afloat.forEach(table::print);
+            afloat.forEach(figures -> table.print(figures, WetEnds.of(hull, figures.water())));
         } else if (!afloat.isEmpty()) {
             new HydroReport(out, source.table(), hull, density).print(afloat);
         }

@@ -6,6 +6,7 @@ import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hydrostatics.Floating;
+import org.garboard.hydrostatics.HullToFloat;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.KeelAfloat;
 import org.garboard.hydrostatics.Together;
@@ -28,12 +29,14 @@ public final class Flotation {
     private static final int LOOKS = 400;
 
     private final Hull hull;
+    private final HullToFloat toFloat;
     private final Optional<Keel> keel;
     private final double density;
 
     /** @param density of the water [kg/m3] */
     public Flotation(Hull hull, Optional<Keel> keel, double density) {
         this.hull = hull;
+        this.toFloat = new HullToFloat(hull);
         this.keel = keel;
         this.density = density;
     }
@@ -83,7 +86,7 @@ public final class Flotation {
                 break;
             }
             Angle trim = Angle.ofRadians(Math.atan(slope));
-            answer = Hydrostatics.of(hull, new WaterSurface(water.height() + raised, load.x(), trim)) instanceof Hydrostatics next
+            answer = toFloat.to(new WaterSurface(water.height() + raised, load.x(), trim)) instanceof Hydrostatics next
                 ? new Afloat(next, whole(next)) : at(load, trim, ROUGH);
         }
         return new Sinks(String.format(Locale.ROOT, "centre of gravity at x = %.3f m, %.3f m above base: with %.0f kg there she floats at no "
@@ -117,7 +120,7 @@ public final class Flotation {
         double high = least(hull.lines().get(hull.lines().size() - 1), load.x(), slope);
         double height = 0.5 * (low + high);
         for (int turn = 0; turn < TURNS; turn++) {
-            Floating floating = Hydrostatics.of(hull, new WaterSurface(height, load.x(), trim));
+            Floating floating = toFloat.to(new WaterSurface(height, load.x(), trim));
             double rate = 0;
             double miss = -target;
             if (floating instanceof Hydrostatics afloat) {
@@ -143,12 +146,12 @@ public final class Flotation {
     }
 
     private double most(double height, double about, Angle trim) {
-        return Hydrostatics.of(hull, new WaterSurface(height, about, trim)) instanceof Hydrostatics afloat ? whole(afloat).mass(density) : 0;
+        return toFloat.to(new WaterSurface(height, about, trim)) instanceof Hydrostatics afloat ? whole(afloat).mass(density) : 0;
     }
 
     /** To a surface of the water that is told, whatever she weighs so. */
     public Answer to(WaterSurface water) {
-        Floating floating = Hydrostatics.of(hull, water);
+        Floating floating = toFloat.to(water);
         if (floating instanceof Hydrostatics afloat) {
             return new Afloat(afloat, whole(afloat));
         }

@@ -23,7 +23,7 @@ public final class RunningHull implements Loaded {
     private final Hull hull;
     private final Load load;
     private final Water water;
-    private final Flotation flotation;
+    private final LoadAtTrims trimmed;
     private final Flotation.Afloat atRest;
     private final FastHull fast;
 
@@ -31,7 +31,7 @@ public final class RunningHull implements Loaded {
         this.hull = hull;
         this.load = load;
         this.water = water;
-        this.flotation = flotation;
+        this.trimmed = new LoadAtTrims(flotation, load);
         this.fast = new FastHull(hull);
         this.atRest = atRest;
     }
@@ -98,7 +98,7 @@ public final class RunningHull implements Loaded {
     private Attitude floats(double speed, double froude, Measured measured) {
         List<String> doubts = new ArrayList<>();
         measured.wettedKeel().ifPresent(keel -> doubts.add("the measured wetted keel is not used below planing speeds"));
-        Flotation.Answer answer = measured.trim().map(trim -> flotation.at(load, trim)).orElse(atRest);
+        Flotation.Answer answer = measured.trim().map(trimmed::at).orElse(atRest);
         if (!(answer instanceof Flotation.Afloat afloat)) {
             return new NotKnown(speed, Regime.DISPLACEMENT, measured.trim(), ((Flotation.Sinks) answer).reason());
         }

@@ -9,6 +9,7 @@ import org.garboard.hull.HullLine;
 import org.garboard.hydrostatics.Floating;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.hydrostatics.WetEnds;
 
 /** Makes the mesh: stations, rows along the girth, then the ends. */
 final class Mesher {
@@ -108,10 +109,11 @@ final class Mesher {
         }
         double length = afloat.to() - afloat.from();
         MeshEnds ends = new MeshEnds(corners, wish, all);
-        if (hull.stem().isEmpty() && afloat.forwardEnd() > STEM * length * length) {
+        WetEnds wet = WetEnds.of(hull, water);
+        if (hull.stem().isEmpty() && wet.forward() > STEM * length * length) {
             ends.closeForward();
         }
-        if (afloat.afterEnd() > STEM * length * length) {
+        if (wet.after() > STEM * length * length) {
             if (wish.stern() == Stern.CLOSED) {
                 ends.closeAft();
             } else {

@@ -8,6 +8,7 @@ import org.garboard.appendage.Keel;
 import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.KeelAfloat;
 import org.garboard.hydrostatics.Together;
+import org.garboard.hydrostatics.WetEnds;
 
 /** Figures of a floating hull as CSV, a row for each waterline. */
 public final class HydroCsv {
@@ -35,12 +36,13 @@ public final class HydroCsv {
         csv.row(heading.toArray(String[]::new));
     }
 
-    public void print(Hydrostatics afloat) {
+    /** @param ends of the same hull in the same water */
+    public void print(Hydrostatics afloat, WetEnds ends) {
         List<String> row = new ArrayList<>(List.of(number(afloat.water().height()), number(afloat.water().about()),
             Csv.number(afloat.water().trim().degrees(), PLACES), Csv.number(density, MASS_PLACES),
             number(afloat.volume()), Csv.number(afloat.mass(density), MASS_PLACES), number(afloat.lcb()), number(afloat.vcb()),
-            number(afloat.from()), number(afloat.to()), number(afloat.wettedSkin()), number(afloat.forwardEnd()),
-            number(afloat.afterEnd()), number(afloat.steps()), number(afloat.waterplane().area()), number(afloat.waterplane().lcf()),
+            number(afloat.from()), number(afloat.to()), number(afloat.wettedSkin()), number(ends.forward()),
+            number(ends.after()), number(ends.steps()), number(afloat.waterplane().area()), number(afloat.waterplane().lcf()),
             number(afloat.waterplane().transverse()), number(afloat.waterplane().longitudinal()),
             number(afloat.transverseBm()), number(afloat.longitudinalBm())));
         keel.ifPresent(below -> row.addAll(below(afloat, KeelAfloat.of(below, afloat.water()))));

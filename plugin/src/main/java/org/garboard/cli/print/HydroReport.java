@@ -12,6 +12,7 @@ import org.garboard.hydrostatics.Hydrostatics;
 import org.garboard.hydrostatics.KeelAfloat;
 import org.garboard.hydrostatics.Together;
 import org.garboard.hydrostatics.WaterSurface;
+import org.garboard.hydrostatics.WetEnds;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.LineKind;
 import org.garboard.units.FixedDecimal;
@@ -61,10 +62,11 @@ public final class HydroReport {
         row(rows, afloat, "wet from x", "m", 3, Hydrostatics::from);
         row(rows, afloat, "wet to x", "m", 3, Hydrostatics::to);
         row(rows, afloat, "wetted skin, without the ends", "m2", 3, Hydrostatics::wettedSkin);
-        row(rows, afloat, "wet part of the forward end", "m2", 3, Hydrostatics::forwardEnd);
-        row(rows, afloat, "wet part of the after end", "m2", 3, Hydrostatics::afterEnd);
+        List<WetEnds> ends = afloat.stream().map(each -> WetEnds.of(hull, each.water())).toList();
+        row(rows, ends, "wet part of the forward end", "m2", 3, WetEnds::forward);
+        row(rows, ends, "wet part of the after end", "m2", 3, WetEnds::after);
         if (!hull.steps().isEmpty()) {
-            row(rows, afloat, "wet part of the steps' faces", "m2", 3, Hydrostatics::steps);
+            row(rows, ends, "wet part of the steps' faces", "m2", 3, WetEnds::steps);
         }
         row(rows, afloat, "waterplane", "m2", 3, each -> each.waterplane().area());
         row(rows, afloat, "centre of flotation, x", "m", 3, each -> each.waterplane().lcf());
@@ -124,8 +126,7 @@ public final class HydroReport {
             each -> figure.applyAsDouble(Together.of(each, KeelAfloat.of(keel, each.water()))));
     }
 
-    private static void row(TextTable rows, List<Hydrostatics> afloat, String name, String unit, int places,
-                            ToDoubleFunction<Hydrostatics> figure) {
+    private static <T> void row(TextTable rows, List<T> afloat, String name, String unit, int places, ToDoubleFunction<T> figure) {
         rows.row(Stream.concat(Stream.of(name, unit),
             afloat.stream().map(each -> FixedDecimal.format(figure.applyAsDouble(each), places))).toArray(String[]::new));
     }

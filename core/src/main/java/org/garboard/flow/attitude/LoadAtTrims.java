@@ -1,0 +1,21 @@
+package org.garboard.flow.attitude;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.garboard.units.Angle;
+
+/** How a load floats at trims that are asked for, each worked out once: it is the same at every speed at which she lies as she floats. */
+final class LoadAtTrims {
+    private final Flotation flotation;
+    private final Load load;
+    private final Map<Double, Flotation.Answer> known = new ConcurrentHashMap<>();
+
+    LoadAtTrims(Flotation flotation, Load load) {
+        this.flotation = flotation;
+        this.load = load;
+    }
+
+    Flotation.Answer at(Angle trim) {
+        return known.computeIfAbsent(trim.radians(), none -> flotation.at(load, trim));
+    }
+}
