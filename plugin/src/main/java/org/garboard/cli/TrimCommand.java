@@ -87,7 +87,8 @@ final class TrimCommand implements Callable<Integer> {
 
     @Option(names = "--pictures", paramLabel = "DIR",
         description = "Draw running.svg, trim and wetted lengths against speed, and for each speed flow-<speed>kn.svg, the bottom "
-            + "from below with stagnation lines, streamlines, layer and wake shadows. Earlier pictures are replaced, any other file is left alone.")
+            + "from below with stagnation lines, spray, air behind steps, streamlines, layer, wake "
+            + "shadows, and what is clean. Earlier pictures are replaced, any other file is left alone.")
     private Path pictures;
 
     @Option(names = "--curves", description = "Print the lines of the water on the bottom instead, a row for each point, to starboard: the undisturbed "

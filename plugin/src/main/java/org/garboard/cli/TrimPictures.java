@@ -13,6 +13,7 @@ import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.RunningSpeed;
 import org.garboard.drawing.flow.FlowDrawing;
 import org.garboard.drawing.flow.FlowPicture;
+import org.garboard.drawing.flow.PlanArea;
 import org.garboard.drawing.flow.PlanCurve;
 import org.garboard.drawing.flow.RunningDiagram;
 import org.garboard.drawing.flow.StreamCurves;
@@ -24,10 +25,14 @@ import org.garboard.flow.attitude.AtSpeed;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.attitude.CraftRunning;
 import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.CleanWater;
+import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.shadow.Shadow;
+import org.garboard.flow.steps.AirBehind;
 import org.garboard.flow.underway.FloatingWater;
 import org.garboard.flow.underway.LayerContour;
 import org.garboard.flow.underway.UnderWay;
+import org.garboard.flow.underway.UnknownWater;
 import org.garboard.flow.underway.WaterUnderWay;
 import org.garboard.hull.Hull;
 import org.garboard.units.Angle;
@@ -61,11 +66,12 @@ final class TrimPictures {
         for (AtSpeed each : speeds) {
             UnderWay water = waters.at(each.middle());
             String knots = FixedDecimal.format(each.speed().knots(), 1);
-            if (water.paths().isEmpty()) {
+            FlowPicture picture = picture(each, water, knots);
+            if (water.paths().isEmpty() && picture.areas().isEmpty()) {
                 words.add("not drawn: flow at " + knots + " kn: " + String.join(" ", water.notes()));
                 continue;
             }
-            DrawnSet set = FlowDrawing.bottomPlan("flow-" + knots + "kn", source.table().table(), hull, picture(each, water, knots),
+            DrawnSet set = FlowDrawing.bottomPlan("flow-" + knots + "kn", source.table().table(), hull, picture,
                 source.job().drawing(), source.job().tableFile(), provenance, SheetFormat.SVG);
             set.refusals().forEach(refusal -> words.add("not drawn: " + refusal.message()));
             for (NamedDrawing drawing : set.drawings()) {
@@ -82,8 +88,7 @@ final class TrimPictures {
         for (int i = 1; i <= Math.ceil(most / STEP); i++) {
             double knots = Math.min(most, i * STEP);
             Attitude attitude = running.at(new RunningSpeed("", knots, Optional.empty())).middle();
-            Optional<Attitude.Wetted> planes = attitude instanceof Attitude.Stepped stepped ? stepped.forward()
-                : attitude instanceof Attitude.Wetted each ? Optional.of(each) : Optional.empty();
+            Optional<Attitude.Wetted> planes = attitude.carrying();
             figures.add(new RunningDiagram.AtKnots(knots, attitude.knownTrim().map(Angle::degrees).orElse(Double.NaN),
                 planes.map(Attitude.Wetted::wettedKeel).orElse(Double.NaN),
                 planes.filter(Attitude.Planes.class::isInstance).map(each -> ((Attitude.Planes) each).wettedChine()).orElse(Double.NaN)));
@@ -100,6 +105,7 @@ final class TrimPictures {
         water.paths().forEach(path -> curves.add(new PlanCurve(PlanCurve.Kind.STREAMLINE, path.points())));
         if (water instanceof FloatingWater floating) {
             curves.addAll(StreamCurves.sweptDown(floating.sweep()));
+            curves.add(new PlanCurve(PlanCurve.Kind.WATERLINE, floating.streams().edge()));
         }
         for (LayerContour contour : water.contours()) {
             curves.add(new PlanCurve(PlanCurve.Kind.LAYER_THICKNESS, contour.points(), "layer " + FixedDecimal.format(contour.thickness() * 1000, 0) + " mm"));
@@ -108,7 +114,10 @@ final class TrimPictures {
         stagnation(each.middle(), PlanCurve.Kind.STAGNATION_LINE, curves);
         List<Shadow> shadows = new ArrayList<>();
         List<String> notes = new ArrayList<>(water.notes());
-        for (Cast cast : water.shadows(features, source.job().features().orElse(List.of()))) {
+        if (water instanceof UnknownWater && !features.laid().isEmpty()) {
+            notes.add("Nor are the wakes of what is listed on the bottom known.");
+        }
+        for (Cast cast : water instanceof UnknownWater ? List.<Cast>of() : water.shadows(features)) {
             if (cast instanceof Shadow shadow) {
                 shadows.add(shadow);
             } else if (cast instanceof Cast.None none) {
@@ -116,14 +125,37 @@ final class TrimPictures {
             }
         }
         String trim = each.middle().knownTrim().map(angle -> ", trim " + FixedDecimal.format(angle.degrees(), 1) + " degrees").orElse("");
-        return new FlowPicture("At " + knots + " kn" + trim + ", " + each.middle().regime().words() + ", mean weight", curves, shadows, notes);
+        return new FlowPicture("At " + knots + " kn" + trim + ", " + each.middle().regime().words() + ", mean weight", curves,
+            areas(each.middle(), water, shadows, notes), shadows, notes);
+    }
+
+    /** Spray, air behind steps, and what is clean at this attitude. */
+    private List<PlanArea> areas(Attitude attitude, UnderWay water, List<Shadow> shadows, List<String> notes) {
+        List<PlanArea> areas = new ArrayList<>();
+        Optional<Attitude.Wetted> planes = attitude.carrying();
+        planes.flatMap(Attitude.Wetted::spray).ifPresent(spray -> bothSides(PlanArea.Kind.SPRAY, spray, "", areas));
+        if (planes.isPresent() && planes.get().spray().isEmpty()) {
+            notes.add("The spray is thrown ahead and has no edge on the bottom (Savitsky 1964).");
+        }
+        if (attitude instanceof Attitude.Stepped stepped) {
+            for (AirBehind air : stepped.bottom().air()) {
+                bothSides(PlanArea.Kind.AIR, air.region(), "air behind step " + air.step() + (air.centreline().isPresent() ? "" : ": its end NOT KNOWN"), areas);
+                notes.add("Behind step " + air.step() + ": " + air.note() + ".");
+            }
+        }
+        List<PlanRegion> clean = CleanWater.of(water.solid(), shadows);
+        for (PlanRegion region : clean) {
+            areas.add(new PlanArea(PlanArea.Kind.CLEAN, region, region == clean.get(0) ? "clean" : ""));
+        }
+        return areas;
+    }
+
+    private static void bothSides(PlanArea.Kind kind, PlanRegion starboard, String label, List<PlanArea> areas) {
+        areas.add(new PlanArea(kind, starboard));
+        areas.add(new PlanArea(kind, starboard.mirrored(), label));
     }
 
     private static void stagnation(Attitude attitude, PlanCurve.Kind kind, List<PlanCurve> curves) {
-        if (attitude instanceof Attitude.Wetted planes) {
-            curves.add(new PlanCurve(kind, planes.line().points()));
-        } else if (attitude instanceof Attitude.Stepped stepped) {
-            stepped.forward().ifPresent(planes -> curves.add(new PlanCurve(kind, planes.line().points())));
-        }
+        attitude.carrying().ifPresent(planes -> curves.add(new PlanCurve(kind, planes.line().points())));
     }
 }

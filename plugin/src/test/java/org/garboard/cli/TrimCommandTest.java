@@ -1,6 +1,7 @@
 package org.garboard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -85,6 +86,18 @@ class TrimCommandTest {
         assertEquals("", fast[21]);
     }
 
+    /** Of a bottom with steps, what is known: the air behind each, also where the water ahead of them is not known. */
+    @Test
+    void drawsTheAirBehindSteps() throws IOException {
+        Path pictures = folder.resolve("stepped");
+        Shell.run("trim", DEMO.resolve("stepped-38").resolve("job.xml"), "--speeds", "50", "--pictures", pictures);
+        String drawing = Files.readString(pictures.resolve("flow-50.0kn.svg"));
+        for (String words : List.of("air behind step 9: its end NOT KNOWN", "air behind step 13: its end NOT KNOWN", "air behind a step and its margin: no site")) {
+            assertTrue(drawing.contains(words), words);
+        }
+        assertFalse(drawing.contains("throws no shadow here: the bottom"), drawing);
+    }
+
     /** One drawing for each speed; an earlier one is replaced, a stranger's file is not. */
     @Test
     void drawsAPictureForEachSpeed() throws IOException {
@@ -94,7 +107,8 @@ class TrimCommandTest {
             assertEquals(0, Shell.run("trim", job, "--speeds", "28", "--pictures", pictures).code());
         }
         String drawing = Files.readString(pictures.resolve("flow-28.0kn.svg"));
-        for (String words : List.of("Inner strake", "Outer strake", "stagnation line", "stagnation line at an end of the band", "layer 40 mm", "At 28.0 kn, trim")) {
+        for (String words : List.of("Inner strake", "Outer strake", "stagnation line", "stagnation line at an end of the band", "layer 40 mm", "At 28.0 kn, trim",
+                "wetted by spray alone", "clean: solid water, no listed wake")) {
             assertTrue(drawing.contains(words), words);
         }
         String diagram = Files.readString(pictures.resolve("running.svg"));

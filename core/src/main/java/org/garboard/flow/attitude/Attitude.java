@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.garboard.flow.planing.PrismRun;
 import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.steps.SteppedBottom;
+import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.units.Angle;
 
@@ -21,6 +22,11 @@ public sealed interface Attitude permits Attitude.Wetted, Attitude.Floats, Attit
 
     /** Trim of the base line, positive bow-up; empty where it is not known. */
     Optional<Angle> knownTrim();
+
+    /** The foremost bottom that carries her, with its stagnation line; empty where she does not plane, or that is not known. */
+    default Optional<Wetted> carrying() {
+        return Optional.empty();
+    }
 
     /** A planing bottom on which the stagnation line is laid. Lengths count from the after end of it, along the base line. */
     sealed interface Wetted extends Attitude permits Planes, ChinesDry {
@@ -51,6 +57,16 @@ public sealed interface Attitude permits Attitude.Wetted, Attitude.Floats, Attit
         double speedCoefficient();
 
         List<String> doubts();
+
+        @Override
+        default Optional<Wetted> carrying() {
+            return Optional.of(this);
+        }
+
+        /** What is in solid water, to starboard. */
+        default PlanRegion solid(Hull hull) {
+            return WetAhead.of(hull, line(), end());
+        }
 
         /** Of the true bottom [m]. */
         default double wettedKeel() {
@@ -196,6 +212,11 @@ public sealed interface Attitude permits Attitude.Wetted, Attitude.Floats, Attit
         @Override
         public Regime regime() {
             return Regime.STEPPED;
+        }
+
+        @Override
+        public Optional<Wetted> carrying() {
+            return forward;
         }
 
         @Override

@@ -46,6 +46,26 @@ final class Plan {
         return AffineTransformation.scaleInstance(1, -1).transform(starboard);
     }
 
+    Geometry figure(PlanRegion region) {
+        Geometry holes = together(region.holes().stream().map(hole -> figure(hole.points())).toList());
+        return without(figure(region.outline().points()), holes);
+    }
+
+    Vector2D inside(PlanRegion region) {
+        Coordinate place = figure(region).getInteriorPoint().getCoordinate();
+        return Vector2D.of(place.x, place.y);
+    }
+
+    Geometry without(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE);
+    }
+
+    /** What is drawn to starboard, and its mirror to port. */
+    Geometry bothSides(List<Geometry> starboard) {
+        Geometry all = together(starboard);
+        return together(List.of(all, toPort(all)));
+    }
+
     List<PlanRegion> regions(Geometry geometry) {
         List<PlanRegion> regions = new ArrayList<>();
         for (int i = 0; i < geometry.getNumGeometries(); i++) {

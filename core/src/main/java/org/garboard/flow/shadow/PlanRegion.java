@@ -15,6 +15,20 @@ public record PlanRegion(Ring outline, List<Ring> holes) {
         return Math.abs(outline.area()) - holes.stream().mapToDouble(hole -> Math.abs(hole.area())).sum();
     }
 
+    /** A place well within, where a line from its name may end. */
+    public Vector2D inside() {
+        return new Plan().inside(this);
+    }
+
+    /** On the other side. */
+    public PlanRegion mirrored() {
+        return new PlanRegion(mirrored(outline), holes.stream().map(PlanRegion::mirrored).toList());
+    }
+
+    private static Ring mirrored(Ring ring) {
+        return new Ring(ring.points().stream().map(point -> Vector2D.of(point.getX(), -point.getY())).toList());
+    }
+
     public boolean contains(double x, double y) {
         return within(outline, x, y) && holes.stream().noneMatch(hole -> within(hole, x, y));
     }

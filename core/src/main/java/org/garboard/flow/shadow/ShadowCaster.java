@@ -24,17 +24,35 @@ public final class ShadowCaster {
     private final Geometry bottom;
 
     /**
+     * Over the bottom that is wet at one attitude.
+     *
+     * @param solid what solid water runs along, to starboard
+     * @param outboard as for the whole hull
+     */
+    public ShadowCaster(List<PlanRegion> solid, FlowLines flow, double outboard) {
+        this.flow = flow;
+        this.outboard = spread(outboard);
+        this.bottom = plan.bothSides(solid.stream().map(plan::figure).toList());
+    }
+
+    /**
+     * Over all of the hull, whichever of it is wet.
+     *
      * @param outboard how many times as much a wake spreads outboard as inboard: bubbles under a planing bottom ride
      *     outboard, up the deadrise, so never less than 1
      */
     public ShadowCaster(Hull hull, FlowLines flow, double outboard) {
+        this.flow = flow;
+        this.outboard = spread(outboard);
+        this.bottom = bottom(hull);
+    }
+
+    private static double spread(double outboard) {
         if (!(outboard >= 1 && outboard <= 10)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT,
                 "a wake that spreads %s times as much outboard as inboard: from 1 to 10 is possible", outboard));
         }
-        this.flow = flow;
-        this.outboard = outboard;
-        this.bottom = bottom(hull);
+        return outboard;
     }
 
     /** The hull seen from below, both sides. */
@@ -48,8 +66,7 @@ public final class ShadowCaster {
             }
             outline.add(Vector2D.of(x, widest));
         }
-        Geometry starboard = plan.figure(withCentreline(outline));
-        return plan.together(List.of(starboard, plan.toPort(starboard)));
+        return plan.bothSides(List.of(plan.figure(withCentreline(outline))));
     }
 
     private static List<Vector2D> withCentreline(List<Vector2D> side) {

@@ -34,21 +34,6 @@ public record Shedder(String name, Sheds sheds, Sides sides, List<Quad> cover, d
         }
     }
 
-    /** A feature of the job; its places must lie on the skin. A fitting whose height is not told is taken to stand out. */
-    public static Shedder of(Feature feature, Hull hull) {
-        return of(feature, feature.on(hull));
-    }
-
-    /** The same, laid already. */
-    public static Shedder of(Feature feature, LaidFeature laid) {
-        double width = feature instanceof Strake strake ? strake.width() : ((Fitting) feature).width();
-        return new Shedder(feature.name(), sheds(feature), feature.sides(), laid.cover(), width);
-    }
-
-    private static Sheds sheds(Feature feature) {
-        return feature instanceof Fitting fitting ? sheds(fitting.type(), fitting.height()) : Sheds.STRAKE;
-    }
-
     private static Sheds sheds(Fitting.Type type, Optional<Double> stands) {
         return switch (type) {
             case PROPELLER, POD -> Sheds.PROPELLER;

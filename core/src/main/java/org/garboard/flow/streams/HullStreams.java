@@ -3,6 +3,7 @@ package org.garboard.flow.streams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.flow.doublebody.HullFlow;
 import org.garboard.flow.doublebody.HullMesh;
 
@@ -41,6 +42,19 @@ public final class HullStreams {
     /** x of its after end [m]. */
     public double afterEnd() {
         return mesh.station(mesh.columns());
+    }
+
+    /** Half-breadth of what is in the water, at lines from its forward end aft: (x, y), hull frame [m]. */
+    public List<Vector2D> edge() {
+        List<Vector2D> edge = new ArrayList<>();
+        for (int line = 0; line <= mesh.columns(); line++) {
+            double widest = 0;
+            for (int across = 0; across <= mesh.rows(); across++) {
+                widest = Math.max(widest, mesh.corner(line, across, 1));
+            }
+            edge.add(Vector2D.of(mesh.station(line), widest));
+        }
+        return edge;
     }
 
     /** Through a place in plan, port is negative y; the lowest skin there. */

@@ -4,18 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.BottomFeatures;
-import org.garboard.craft.Feature;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.doublebody.Froude;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.shadow.AlongStreams;
 import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.shadow.ShadowCaster;
+import org.garboard.flow.shadow.Shedder;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.Streamline;
 import org.garboard.flow.streams.SweepDown;
 import org.garboard.flow.streams.Traced;
 import org.garboard.flow.water.Water;
+import org.garboard.geometry.Ring;
 import org.garboard.hull.Hull;
 import org.garboard.units.FixedDecimal;
 
@@ -76,9 +78,17 @@ public record FloatingWater(Hull hull, Attitude.Floats floats, Water water, Hull
     }
 
     @Override
-    public List<Cast> shadows(BottomFeatures laid, List<Feature> listed) {
-        ShadowCaster caster = new ShadowCaster(hull, new AlongStreams(streams), 1);
-        return Shedders.of(laid, listed).stream().map(caster::of).toList();
+    public List<Cast> shadows(BottomFeatures laid) {
+        ShadowCaster caster = new ShadowCaster(solid(), new AlongStreams(streams), 1);
+        return laid.laid().stream().map(Shedder::of).map(caster::of).toList();
+    }
+
+    @Override
+    public List<PlanRegion> solid() {
+        List<Vector2D> outline = new ArrayList<>(streams.edge());
+        outline.add(Vector2D.of(streams.afterEnd(), 0));
+        outline.add(Vector2D.of(streams.forwardEnd(), 0));
+        return List.of(new PlanRegion(new Ring(outline), List.of()));
     }
 
     @Override

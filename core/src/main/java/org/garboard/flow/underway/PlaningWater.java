@@ -2,15 +2,17 @@ package org.garboard.flow.underway;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.BottomFeatures;
-import org.garboard.craft.Feature;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.shadow.AlongBottom;
 import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.shadow.ShadowCaster;
 import org.garboard.flow.shadow.Shedder;
+import org.garboard.flow.steps.SteppedBottom;
 import org.garboard.flow.water.Water;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
@@ -23,16 +25,13 @@ import org.garboard.units.FixedDecimal;
  * @param hull the bottom
  * @param planes how it runs
  * @param water what in
- * @param aft what is abaft of the planing surface: nothing, or a step and what follows
+ * @param steps abaft of the planing surface; empty where it ends at the transom
  */
-public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Aft aft) implements UnderWay {
+public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Optional<SteppedBottom> steps) implements UnderWay {
     /** How many times as much a wake spreads outboard as inboard: bubbles ride up the deadrise. Our choice; no source. */
     public static final double OUTBOARD = 1.5;
     private static final int PATHS = 13;
     private static final int LOOKS = 100;
-
-    /** What the planing surface ends at. */
-    public enum Aft { TRANSOM, STEP }
 
     @Override
     public List<FlowPath> paths() {
@@ -84,7 +83,7 @@ public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Aft a
         }
         double from = meets(y);
         if (x > planes.end()) {
-            return new LayerLaw.Outside(aft == Aft.STEP ? "the place lies abaft of the first step" : "the place lies abaft of the bottom's after end");
+            return new LayerLaw.Outside(steps.isPresent() ? "the place lies abaft of the first step" : "the place lies abaft of the bottom's after end");
         }
         return x <= from ? new LayerLaw.Outside("dry or in spray at this speed: the stagnation line is " + FixedDecimal.format(from - x, 3)
             + " m abaft of the place") : LayerLaw.USUAL.after(x - from, speed(), water);
@@ -92,15 +91,20 @@ public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Aft a
 
     @Override
     public LayerLaw.Answer layerAtTransom() {
-        return aft == Aft.STEP ? new LayerLaw.Outside("behind a step the layer begins anew, where is not worked out")
+        return steps.isPresent() ? new LayerLaw.Outside("behind a step the layer begins anew, where is not worked out")
             : LayerLaw.USUAL.after(planes.wettedKeel(), speed(), water);
     }
 
     @Override
-    public List<Cast> shadows(BottomFeatures laid, List<Feature> listed) {
-        ShadowCaster caster = new ShadowCaster(hull, new AlongBottom(hull, Angle.ofDegrees(0)), OUTBOARD);
-        return Shedders.of(laid, listed).stream()
+    public List<Cast> shadows(BottomFeatures laid) {
+        ShadowCaster caster = new ShadowCaster(solid(), new AlongBottom(hull, Angle.ofDegrees(0)), OUTBOARD);
+        return laid.laid().stream().map(Shedder::of)
             .map(each -> isDry(each) ? new Cast.None(each.name(), "dry or in spray at this speed") : caster.of(each)).toList();
+    }
+
+    @Override
+    public List<PlanRegion> solid() {
+        return steps.map(SteppedBottom::clean).orElseGet(() -> List.of(planes.solid(hull)));
     }
 
     /** All of it ahead of the stagnation line. */

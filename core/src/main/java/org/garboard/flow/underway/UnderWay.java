@@ -3,9 +3,9 @@ package org.garboard.flow.underway;
 import java.util.List;
 import java.util.Locale;
 import org.garboard.craft.BottomFeatures;
-import org.garboard.craft.Feature;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.PlanRegion;
 
 /** The water along the bottom at one attitude. */
 public sealed interface UnderWay permits PlaningWater, FloatingWater, UnknownWater {
@@ -26,9 +26,11 @@ public sealed interface UnderWay permits PlaningWater, FloatingWater, UnknownWat
      * The shadows of everything that job and table list, in their order; or why one throws none.
      *
      * @param laid as they lie on this hull
-     * @param listed those of the job among them, which tell more
      */
-    List<Cast> shadows(BottomFeatures laid, List<Feature> listed);
+    List<Cast> shadows(BottomFeatures laid);
+
+    /** The bottom to starboard along which solid water runs: abaft of the stagnation line, under the water line, out of the air behind steps. */
+    List<PlanRegion> solid();
 
     /** What a reader must know of it. */
     List<String> notes();

@@ -2,9 +2,9 @@ package org.garboard.flow.underway;
 
 import java.util.List;
 import org.garboard.craft.BottomFeatures;
-import org.garboard.craft.Feature;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.shadow.Cast;
+import org.garboard.flow.shadow.PlanRegion;
 
 /**
  * How the water runs is not known.
@@ -33,8 +33,13 @@ public record UnknownWater(String reason, LayerLaw.Answer layerAtTransom) implem
     }
 
     @Override
-    public List<Cast> shadows(BottomFeatures laid, List<Feature> listed) {
-        return Shedders.of(laid, listed).stream().<Cast>map(each -> new Cast.None(each.name(), reason)).toList();
+    public List<Cast> shadows(BottomFeatures laid) {
+        return laid.laid().stream().<Cast>map(each -> new Cast.None(each.name(), reason)).toList();
+    }
+
+    @Override
+    public List<PlanRegion> solid() {
+        return List.of();
     }
 
     @Override

@@ -40,10 +40,10 @@ public final class WaterUnderWay {
 
     public UnderWay at(Attitude attitude) {
         if (attitude instanceof Attitude.Wetted planes) {
-            return new PlaningWater(hull, planes, water, PlaningWater.Aft.TRANSOM);
+            return new PlaningWater(hull, planes, water, Optional.empty());
         }
         if (attitude instanceof Attitude.Stepped stepped) {
-            return stepped.forward().<UnderWay>map(planes -> new PlaningWater(hull, planes, water, PlaningWater.Aft.STEP))
+            return stepped.forward().<UnderWay>map(planes -> new PlaningWater(hull, planes, water, Optional.of(stepped.bottom())))
                 .orElseGet(() -> new UnknownWater(stepped.doubts().isEmpty() ? "where the water meets the bottom ahead of the first step is not known"
                     : stepped.doubts().get(0)));
         }

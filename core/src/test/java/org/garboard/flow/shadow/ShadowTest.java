@@ -108,7 +108,7 @@ class ShadowTest {
     @Test
     void exact_strake() {
         List<FeaturePlace> places = List.of(place(2, 0.7), place(6, 0.7));
-        Shadow shadow = shadow(Shedder.of(new Strake("inner strake", Sides.STARBOARD, places, 0.06, 0.03), HULL), 1);
+        Shadow shadow = shadow(Shedder.of(new Strake("inner strake", Sides.STARBOARD, places, 0.06, 0.03).on(HULL)), 1);
         assertTrue(inWake(shadow, 4, 0.7 + 0.0299));
         assertFalse(inWake(shadow, 4, 0.7 + 0.0301));
         double half = 0.03 + 4 * TAN_6;
@@ -156,12 +156,11 @@ class ShadowTest {
     @Test
     void law_laidFeaturesShedAsTheirKind() {
         Fitting tunnel = new Fitting("mouth", Fitting.Type.TUNNEL, Sides.BOTH, place(3, 0.4), 0.2, 0.1, Optional.of(0.0));
-        assertEquals(Shedder.of(tunnel, HULL).sheds(), Shedder.of(tunnel.on(HULL)).sheds());
+        assertEquals(Sheds.TUNNEL, Shedder.of(tunnel.on(HULL)).sheds());
         assertEquals(0.1, Shedder.of(tunnel.on(HULL)).width(), 1e-12);
         Fitting screw = new Fitting("screw", Fitting.Type.PROPELLER, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.of(0.0));
         assertEquals(Sheds.PROPELLER, Shedder.of(screw.on(HULL)).sheds());
         Fitting drain = new Fitting("drain", Fitting.Type.DRAIN, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.of(0.0));
-        assertEquals(Sheds.FLUSH, Shedder.of(drain, HULL).sheds());
         assertEquals(Sheds.FLUSH, Shedder.of(drain.on(HULL)).sheds());
         assertEquals(Sheds.PROUD, Shedder.of(new Fitting("drain", Fitting.Type.DRAIN, Sides.BOTH, place(3, 0.4), 0.2, 0.4, Optional.empty()).on(HULL)).sheds());
         Strake strake = new Strake("strake", Sides.BOTH, List.of(place(2, 0.7), place(6, 0.7)), 0.06, 0.03);
@@ -169,7 +168,7 @@ class ShadowTest {
     }
 
     private static Sheds kind(Fitting.Type type, Optional<Double> height) {
-        return Shedder.of(new Fitting("it", type, Sides.PORT, place(3, 0.4), 0.2, 0.1, height), HULL).sheds();
+        return Shedder.of(new Fitting("it", type, Sides.PORT, place(3, 0.4), 0.2, 0.1, height).on(HULL)).sheds();
     }
 
     /** Down streamlines the shadow's middle follows the water, not the boat's length. */

@@ -33,6 +33,11 @@ final class FlowLegend {
                 legend.line(kind.layer(), kind.words());
             }
         }
+        for (PlanArea.Kind kind : PlanArea.Kind.values()) {
+            if (picture.areas().stream().anyMatch(area -> area.kind() == kind)) {
+                legend.swatch(kind.strokes(), kind.words());
+            }
+        }
         if (!picture.shadows().isEmpty()) {
             legend.swatch(ShadowsBelow.WAKE, "wake of what is named");
             legend.line(ShadowsBelow.ADVISORY_LINE, "advisory edge of a wake");
@@ -48,7 +53,7 @@ final class FlowLegend {
         words(words);
     }
 
-    private void swatch(ShadowsBelow.Strokes strokes, String words) {
+    private void swatch(Strokes strokes, String words) {
         List<Point> ring = List.of(new Point(0, y), new Point(SAMPLE * letter, y), new Point(SAMPLE * letter, y + 2 * letter), new Point(0, y + 2 * letter));
         drawn.addAll(strokes.over(List.of(ring)));
         words(words);

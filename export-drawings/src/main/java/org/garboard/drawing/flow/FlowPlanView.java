@@ -3,22 +3,17 @@ package org.garboard.drawing.flow;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
-import org.garboard.drawing.Layer;
-import org.garboard.drawing.Leader;
-import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.sheets.HullBelow;
 import org.garboard.drawing.sheets.HullOnPaper;
 import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Hull;
-import org.garboard.hull.HullLine;
 
 /** The bottom seen from below, bow to the right, so that starboard is up: lines of the flow, and shadows. */
 final class FlowPlanView {
@@ -44,32 +39,20 @@ final class FlowPlanView {
 
     static View of(FlowTask task, Scale scale) {
         FlowPlanView view = new FlowPlanView(task, scale);
-        view.hullLines();
+        view.shown.addAll(HullBelow.of(view.hull, task.table(), view.paper, 1.5 * view.lettering.figures()));
+        task.picture().areas().forEach(view::area);
         task.picture().curves().forEach(view::curve);
-        view.directions();
         view.shown.addAll(ShadowsBelow.of(task.picture().shadows(), view.labels, view.paper, view.lettering.tables(), -2 * view.lettering.figures()));
+        double aft = View.around("so far", view.shown).frame().left();
+        view.shown.addAll(HullBelow.directions(view.paper, Math.min(0, aft), view.halfBeam(), view.lettering.figures()));
         return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", task.picture().heading(), view.shown, view.lettering, 0);
     }
 
-    private void hullLines() {
-        for (HullLine line : hull.lines().subList(1, hull.lines().size())) {
-            shown.addAll(paper.below(line, 1));
-            shown.addAll(paper.below(line, -1));
-        }
-        ending(hull.afterEnd());
-        ending(hull.forwardEnd());
-        double over = 1.5 * lettering.figures();
-        shown.add(new Line(Layer.CENTRE, new Point(-over, 0), new Point(paper.length() + over, 0)));
-    }
-
-    private double outermost(double x) {
-        return hull.lines().stream().mapToDouble(line -> line.y(x)).max().orElse(0);
-    }
-
-    private void ending(double x) {
-        double beam = outermost(x);
-        if (scale.paper(beam) > 0.01) {
-            shown.add(new Line(Layer.HULL, paper.below(x, -beam), paper.below(x, beam)));
+    private void area(PlanArea area) {
+        shown.addAll(area.kind().strokes().over(RegionBelow.rings(area.region(), paper)));
+        if (!area.label().isEmpty()) {
+            Vector2D inside = area.region().inside();
+            labels.add(new NameColumn.Name(area.label(), paper.below(inside.getX(), inside.getY())));
         }
     }
 
@@ -91,18 +74,11 @@ final class FlowPlanView {
         }
     }
 
-    private void directions() {
-        double h = lettering.figures();
-        double beam = 0;
+    private double halfBeam() {
+        double widest = 0;
         for (int i = 0; i <= LOOKS; i++) {
-            beam = Math.max(beam, outermost(hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * i / LOOKS));
+            widest = Math.max(widest, HullBelow.outermost(hull, hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * i / LOOKS));
         }
-        double edge = scale.paper(beam);
-        shown.add(Text.level(Layer.TEXT, "STBD", new Point(0, edge + h), h, Anchor.LEFT));
-        shown.add(Text.level(Layer.TEXT, "PORT", new Point(0, -edge - 2 * h), h, Anchor.LEFT));
-        Point bow = new Point(paper.length() + 1.7 * h, 0);
-        shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * h, 0), bow)));
-        shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * h), h, Anchor.LEFT));
-        shown.add(Text.level(Layer.TEXT, "CL", bow.movedBy(0, -1.7 * h), h, Anchor.LEFT));
+        return scale.paper(widest);
     }
 }

@@ -25,9 +25,7 @@ public record PlanCurve(Kind kind, List<Vector2D> points, String label) {
         /** Where the boundary layer is so thick. */
         LAYER_THICKNESS("boundary layer of the thickness named", Layer.CENTRE),
         /** The edge of what is in the water. */
-        WATERLINE("edge of the water", Layer.HIDDEN),
-        /** Outer edge of the spray. */
-        SPRAY_EDGE("edge of the spray", Layer.GRID);
+        WATERLINE("edge of the water", Layer.GRID);
 
         private final String words;
         private final Layer layer;

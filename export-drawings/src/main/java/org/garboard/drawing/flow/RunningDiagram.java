@@ -64,7 +64,7 @@ public final class RunningDiagram {
     /** @param figures slowest first, at least one */
     public static DrawnSet draw(String name, HullOffsets table, Hull hull, List<AtKnots> figures, DrawingWish drawing, String tableFile,
                                 Provenance provenance) {
-        FlowTask task = new FlowTask(table, hull, new FlowPicture("", List.of(), List.of(), List.of()), drawing, tableFile, provenance);
+        FlowTask task = new FlowTask(table, hull, new FlowPicture("", List.of(), List.of(), List.of(), List.of()), drawing, tableFile, provenance);
         RunningDiagram diagram = new RunningDiagram(task, figures);
         List<Piece> pieces = List.of(new Piece(List.of(Cluster.stack(List.of(
                 diagram.graph("TRIM [degrees, bow up]", List.of(new Curve("", AtKnots::trimDegrees, Layer.FORM))),

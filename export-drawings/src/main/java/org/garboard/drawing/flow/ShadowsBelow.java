@@ -1,11 +1,9 @@
 package org.garboard.drawing.flow;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.garboard.craft.Sides;
 import org.garboard.drawing.Entity;
-import org.garboard.drawing.Hatch;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
@@ -14,29 +12,15 @@ import org.garboard.drawing.sheets.NameColumn;
 import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.shadow.Shadow;
 import org.garboard.geometry.Quad;
-import org.garboard.geometry.Ring;
 
 /** Shadows seen from below, both sides, and their names in a column abaft the stern. */
 final class ShadowsBelow {
-    static final Strokes WAKE = new Strokes(45, 2);
-    static final Strokes AHEAD = new Strokes(135, 1.5);
+    static final Strokes WAKE = Strokes.hatched(Layer.MARK, 45, 2);
+    static final Strokes AHEAD = Strokes.hatched(Layer.MARK, 135, 1.5);
     static final Layer ADVISORY_LINE = Layer.HIDDEN;
-    /** Corners nearer to the side between others are left out [m]. */
-    private static final double FINE = 0.002;
-
     private final HullOnPaper paper;
     private final List<Entity> shown = new ArrayList<>();
     private final List<NameColumn.Name> names = new ArrayList<>();
-
-    /** A hatch and the outline of what it fills. */
-    record Strokes(double angle, double spacing) {
-        List<Entity> over(List<List<Point>> rings) {
-            List<Entity> drawn = new ArrayList<>();
-            rings.forEach(ring -> drawn.add(Polyline.closed(Layer.MARK, ring)));
-            drawn.add(new Hatch(Layer.HATCH, rings, angle, spacing));
-            return drawn;
-        }
-    }
 
     private ShadowsBelow(HullOnPaper paper) {
         this.paper = paper;
@@ -56,12 +40,12 @@ final class ShadowsBelow {
 
     private void draw(Shadow shadow) {
         for (PlanRegion region : shadow.advisory()) {
-            rings(region).forEach(ring -> shown.add(Polyline.closed(ADVISORY_LINE, ring)));
+            RegionBelow.rings(region, paper).forEach(ring -> shown.add(Polyline.closed(ADVISORY_LINE, ring)));
         }
-        shadow.wake().forEach(region -> shown.addAll(WAKE.over(rings(region))));
-        shadow.ahead().forEach(region -> shown.addAll(AHEAD.over(rings(region))));
+        shadow.wake().forEach(region -> shown.addAll(WAKE.over(RegionBelow.rings(region, paper))));
+        shadow.ahead().forEach(region -> shown.addAll(AHEAD.over(RegionBelow.rings(region, paper))));
         cover(shadow);
-        shadow.wake().stream().flatMap(region -> rings(region).get(0).stream()).min(Comparator.comparingDouble(Point::x))
+        RegionBelow.aftermost(shadow.wake(), paper)
             .ifPresent(end -> names.add(new NameColumn.Name(shadow.feature().name(), end)));
     }
 
@@ -77,16 +61,5 @@ final class ShadowsBelow {
                 }
             }
         }
-    }
-
-    private List<List<Point>> rings(PlanRegion region) {
-        List<List<Point>> rings = new ArrayList<>();
-        rings.add(ring(region.outline()));
-        region.holes().forEach(hole -> rings.add(ring(hole)));
-        return rings;
-    }
-
-    private List<Point> ring(Ring ring) {
-        return ring.simplified(FINE).points().stream().map(point -> paper.below(point.getX(), point.getY())).toList();
     }
 }

@@ -31,12 +31,15 @@ import org.garboard.flow.doublebody.HullFlow;
 import org.garboard.flow.doublebody.MeshWish;
 import org.garboard.flow.doublebody.Stern;
 import org.garboard.flow.shadow.AlongStreams;
+import org.garboard.flow.shadow.CleanWater;
+import org.garboard.flow.shadow.PlanRegion;
 import org.garboard.flow.shadow.Shadow;
 import org.garboard.flow.shadow.ShadowCaster;
 import org.garboard.flow.shadow.Shedder;
 import org.garboard.flow.shadow.Sheds;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.SweepDown;
+import org.garboard.geometry.Ring;
 import org.garboard.hull.Hull;
 import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.job.DrawingWish;
@@ -69,8 +72,16 @@ class FlowSheetTest {
                 Shedder.box("propeller", Sheds.PROPELLER, Sides.BOTH, 5.6, 0.55, 0.1, 0.3))) {
             shadows.add(assertInstanceOf(Shadow.class, caster.of(feature)));
         }
-        picture = new FlowPicture("At 6.0 kn, level, water 380 above base", curves, shadows,
+        List<PlanArea> areas = new ArrayList<>(List.of(
+            new PlanArea(PlanArea.Kind.SPRAY, box(0.9, 1.2, 0.1, 0.5)), new PlanArea(PlanArea.Kind.SPRAY, box(0.9, 1.2, 0.1, 0.5).mirrored()),
+            new PlanArea(PlanArea.Kind.AIR, box(4.2, 5, 0, 0.6), "air behind step 4: its end NOT KNOWN")));
+        CleanWater.of(List.of(box(1.2, 4.2, 0, 0.6)), shadows).forEach(clean -> areas.add(new PlanArea(PlanArea.Kind.CLEAN, clean, "clean")));
+        picture = new FlowPicture("At 6.0 kn, level, water 380 above base", curves, areas, shadows,
             List.of("Level water: the flow of a boat that goes slowly for her length."));
+    }
+
+    private static PlanRegion box(double from, double to, double inner, double outer) {
+        return new PlanRegion(new Ring(List.of(Vector2D.of(from, inner), Vector2D.of(to, inner), Vector2D.of(to, outer), Vector2D.of(from, outer))), List.of());
     }
 
     private static DrawingWish wish(Units units, Paper paper) {
@@ -100,15 +111,18 @@ class FlowSheetTest {
         Sheet sheet = SheetSetter.set(task(Units.MILLIMETRES, Paper.A3), FlowSheet::new);
         Flattened view = Flattened.of(sheet.views().get(0));
         List<String> words = view.texts().stream().map(Text::words).toList();
-        assertTrue(words.containsAll(List.of("drain", "thruster tunnel", "propeller", "STBD", "PORT", "FWD",
+        assertTrue(words.containsAll(List.of("drain", "thruster tunnel", "propeller", "STBD", "PORT", "FWD", "clean", "air behind step 4: its end NOT KNOWN",
             "BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "At 6.0 kn, level, water 380 above base")), words.toString());
         // the wakes of the drain, of both mouths of the tunnel, which meet, and of two propellers; two ahead of these
-        assertEquals(6, view.on(Layer.HATCH).stream().filter(Hatch.class::isInstance).count());
+        // and of spray on both sides and of air; what is clean is an outline
+        assertEquals(9, view.on(Layer.HATCH).stream().filter(Hatch.class::isInstance).count());
         assertEquals(18, view.on(Layer.FORM).size(), "nine streamlines, both sides");
         assertEquals(20, view.on(Layer.ADJACENT).size(), "ten of the upper water, both sides");
         String notes = String.join(" ", sheet.furniture().stream().filter(Text.class::isInstance).map(entity -> ((Text) entity).words()).toList());
         assertTrue(notes.contains("The wake of drain is taken to fade over 5.0 m (our choice)."), notes);
-        assertTrue(notes.contains("advisory edge of a wake"), notes);
+        assertTrue(notes.contains("advisory edge of a wake") && notes.contains("wetted by spray alone") && notes.contains("air behind a step and its margin: no site")
+            && notes.contains("clean: solid water, no listed wake"), notes);
+        assertTrue(view.on(Layer.SECTION).size() >= 1, "what is clean");
     }
 
     /** Starboard is up and the bow right. */
@@ -118,7 +132,8 @@ class FlowSheetTest {
         Flattened view = Flattened.of(sheet.views().get(0));
         double starboard = view.texts().stream().filter(text -> text.words().equals("STBD")).findFirst().orElseThrow().middle().y();
         double port = view.texts().stream().filter(text -> text.words().equals("PORT")).findFirst().orElseThrow().middle().y();
-        Hatch drain = view.on(Layer.HATCH).stream().filter(Hatch.class::isInstance).map(Hatch.class::cast).findFirst().orElseThrow();
+        // after those of spray and air
+        Hatch drain = view.on(Layer.HATCH).stream().filter(Hatch.class::isInstance).map(Hatch.class::cast).skip(3).findFirst().orElseThrow();
         double middle = 0.5 * (starboard + port);
         assertTrue(starboard > port && drain.bounds().bottom() > middle, "the drain's shadow is on the starboard half");
         double fwd = view.texts().stream().filter(text -> text.words().equals("FWD")).findFirst().orElseThrow().middle().x();

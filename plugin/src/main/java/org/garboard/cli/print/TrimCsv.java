@@ -79,7 +79,7 @@ public final class TrimCsv {
         Optional<Attitude.Floats> floats = as(Attitude.Floats.class, row.attitude());
         fields.add(floats.map(each -> Csv.number(each.draught(), PLACES)).orElse(""));
         fields.add(floats.map(each -> Csv.number(each.froude(), ANGLE_PLACES)).orElse(""));
-        fields.add(planing(row.attitude()).map(each -> Csv.number(each.speedCoefficient(), ANGLE_PLACES)).orElse(""));
+        fields.add(row.attitude().carrying().map(each -> Csv.number(each.speedCoefficient(), ANGLE_PLACES)).orElse(""));
         fields.addAll(List.of(row.name(), row.load(), Csv.number(row.mass(), 1), basis(row.attitude())));
         place.ifPresent(at -> fields.addAll(at(row.water().orElseThrow(), at)));
         fields.add(row.remarks(place).stream().collect(Collectors.joining("; ")));
@@ -89,7 +89,7 @@ public final class TrimCsv {
     /** Trim, wetted keel and chine, mean wetted beams, stagnation angle, drag. */
     private static List<String> attitude(Attitude attitude) {
         String trim = attitude.knownTrim().map(angle -> Csv.number(angle.degrees(), ANGLE_PLACES)).orElse("");
-        Optional<Attitude.Wetted> wetted = planing(attitude);
+        Optional<Attitude.Wetted> wetted = attitude.carrying();
         if (wetted.isEmpty()) {
             return List.of(trim, "", "", "", "", "");
         }
@@ -97,10 +97,6 @@ public final class TrimCsv {
         return List.of(trim, Csv.number(wetted.get().wettedKeel(), PLACES), planes.map(each -> Csv.number(each.wettedChine(), PLACES)).orElse(""),
             planes.map(each -> Csv.number(each.beams(), PLACES)).orElse(""), Csv.number(wetted.get().stagnationAngle().degrees(), ANGLE_PLACES),
             attitude instanceof Attitude.Stepped ? "" : planes.map(each -> Csv.number(each.drag(), 0)).orElse(""));
-    }
-
-    private static Optional<Attitude.Wetted> planing(Attitude attitude) {
-        return attitude instanceof Attitude.Stepped stepped ? stepped.forward() : as(Attitude.Wetted.class, attitude);
     }
 
     private static <T> Optional<T> as(Class<T> type, Object value) {
