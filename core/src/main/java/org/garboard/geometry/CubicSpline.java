@@ -86,6 +86,11 @@ public final class CubicSpline {
         return new double[] {low, high};
     }
 
+    /** First derivative; beyond the ends the end's cubic goes on. Allocates nothing. */
+    public double slope(double t) {
+        return knots.slope(poles, t);
+    }
+
     /** Derivative of an order from 0 to 3; beyond the ends the end's cubic goes on. */
     public double derivative(int order, double t) {
         int cell = knots.cell(t);

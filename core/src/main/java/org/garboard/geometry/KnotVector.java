@@ -127,6 +127,19 @@ public final class KnotVector {
         return mixed(d, mixed(b, c, t, cell + 3, 2), t, cell + 3, 1);
     }
 
+    /** Slope at t likewise: the spline of one degree less whose poles are the steps from pole to pole over a third of their knots' reach. */
+    double slope(double[] poles, double t) {
+        int cell = cell(t);
+        double a = step(poles, cell);
+        double b = step(poles, cell + 1);
+        double c = step(poles, cell + 2);
+        return mixed(mixed(a, b, t, cell + 2, 2), mixed(b, c, t, cell + 3, 2), t, cell + 3, 1);
+    }
+
+    private double step(double[] poles, int pole) {
+        return DEGREE * (poles[pole + 1] - poles[pole]) / (knots[pole + ORDER] - knots[pole + 1]);
+    }
+
     /** Between two values as t lies between two knots so many apart. */
     private double mixed(double one, double other, double t, int knot, int apart) {
         double share = (t - knots[knot]) / (knots[knot + apart] - knots[knot]);

@@ -92,12 +92,12 @@ public final class HullLine {
 
     /** Rise dz/dx at x, positive when the line rises aft. */
     public double rise(double x) {
-        return at(x).height.derivative(1, x);
+        return at(x).height.slope(x);
     }
 
     /** Spread dy/dx at x, positive when it runs outboard aft. */
     public double spread(double x) {
-        return at(x).halfBreadth.derivative(1, x);
+        return at(x).halfBreadth.slope(x);
     }
 
     /** Size of the second derivative of (y, z) along x [1/m]. */

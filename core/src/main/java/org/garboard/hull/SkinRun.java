@@ -1,7 +1,6 @@
 package org.garboard.hull;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.PanelSection.Coordinate;
@@ -36,13 +35,12 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
             return runs;
         }
         PanelSection section = new PanelSection(panel, x);
-        double[] looks = looks(panel, section, x);
-        double start = isSkin(panel, section, x, 0) ? 0 : Double.NaN;
-        for (int i = 1; i < looks.length; i++) {
-            boolean skin = isSkin(panel, section, x, looks[i]);
-            if (skin != (start == start)) {
-                double edge = edge(panel, section, x, looks[i - 1], looks[i]);
-                if (skin) {
+        Looks looks = Looks.of(panel, section, x);
+        double start = looks.skin[0] ? 0 : Double.NaN;
+        for (int i = 1; i < looks.count; i++) {
+            if (looks.skin[i] != (start == start)) {
+                double edge = edge(panel, section, x, looks.v[i - 1], looks.v[i]);
+                if (looks.skin[i]) {
                     start = edge;
                 } else {
                     add(runs, new SkinRun(panel, section, x, start, edge));
@@ -57,33 +55,60 @@ public record SkinRun(Panel panel, PanelSection section, double x, double from, 
     }
 
     /** Even looks in every cell, and the places between where the section comes nearest to a face that it may just touch. */
-    private static double[] looks(Panel panel, PanelSection section, double x) {
-        int even = LOOKS_PER_CELL * panel.knotsAcross().cells();
-        double[] looks = new double[2 * even + 1];
-        double[] margins = new double[even + 1];
-        int count = 0;
-        for (int i = 0; i <= even; i++) {
-            double v = look(panel, i);
-            margins[i] = margin(panel, section, x, v);
-            if (i > 1 && (margins[i - 1] - margins[i - 2]) * margins[i - 1] < 0 && (margins[i - 1] - margins[i]) * margins[i - 1] < 0) {
-                double nearest = nearest(panel, section, x, look(panel, i - 2), v, margins[i - 1]);
-                if (nearest < looks[count - 1]) {
-                    looks[count] = looks[count - 1];
-                    looks[count - 1] = nearest;
-                    count++;
-                } else if (nearest > looks[count - 1]) {
-                    looks[count++] = nearest;
-                }
-            }
-            looks[count++] = v;
+    private static final class Looks {
+        private final double[] v;
+        private final boolean[] skin;
+        private int count;
+
+        private Looks(int most) {
+            this.v = new double[most];
+            this.skin = new boolean[most];
         }
-        return Arrays.copyOf(looks, count);
+
+        static Looks of(Panel panel, PanelSection section, double x) {
+            int even = LOOKS_PER_CELL * panel.knotsAcross().cells();
+            Looks looks = new Looks(2 * even + 1);
+            double before = Double.NaN;
+            double last = Double.NaN;
+            for (int i = 0; i <= even; i++) {
+                double v = look(panel, i);
+                double y = section.value(Coordinate.Y, v);
+                double z = section.value(Coordinate.Z, v);
+                double margin = margin(panel, x, y, z);
+                if (i > 1 && (last - before) * last < 0 && (last - margin) * last < 0) {
+                    looks.addNearest(panel, section, x, nearest(panel, section, x, look(panel, i - 2), v, last));
+                }
+                looks.add(v, panel.isSkin(x, y, z));
+                before = last;
+                last = margin;
+            }
+            return looks;
+        }
+
+        private void add(double place, boolean isSkin) {
+            v[count] = place;
+            skin[count++] = isSkin;
+        }
+
+        /** On either side of the last look. */
+        private void addNearest(Panel panel, PanelSection section, double x, double place) {
+            double last = v[count - 1];
+            if (place < last) {
+                boolean wasSkin = skin[--count];
+                add(place, SkinRun.isSkin(panel, section, x, place));
+                add(last, wasSkin);
+            } else if (place > last) {
+                add(place, SkinRun.isSkin(panel, section, x, place));
+            }
+        }
     }
 
     /** How far from the nearer face, positive on skin [m]. */
     private static double margin(Panel panel, PanelSection section, double x, double v) {
-        double y = section.value(Coordinate.Y, v);
-        double z = section.value(Coordinate.Z, v);
+        return margin(panel, x, section.value(Coordinate.Y, v), section.value(Coordinate.Z, v));
+    }
+
+    private static double margin(Panel panel, double x, double y, double z) {
         double abaft = x > panel.fore().most() ? Double.POSITIVE_INFINITY : x - panel.fore().x(y, z);
         double ahead = x <= panel.aft().least() ? Double.POSITIVE_INFINITY : panel.aft().x(y, z) - x;
         return Math.min(abaft, ahead);

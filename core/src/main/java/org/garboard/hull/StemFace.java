@@ -45,12 +45,12 @@ public final class StemFace implements EndFace {
         if (z <= lowest) {
             return profile.value(lowest);
         }
-        return z <= highest ? profile.value(z) : profile.value(highest) + profile.derivative(1, highest) * (z - highest);
+        return z <= highest ? profile.value(z) : profile.value(highest) + profile.slope(highest) * (z - highest);
     }
 
     /** dx/dz. */
     public double slopeUp(double z) {
-        return z < lowest ? 0 : profile.derivative(1, Math.min(highest, z));
+        return z < lowest ? 0 : profile.slope(Math.min(highest, z));
     }
 
     @Override

@@ -41,7 +41,7 @@ public final class TransomFace implements EndFace {
     /** x on the centreline at a height [m]; below and above its ends it goes on straight. */
     public double profile(double z) {
         double end = Math.min(highest, Math.max(lowest, z));
-        return profile.value(end) + (z == end ? 0 : profile.derivative(1, end) * (z - end));
+        return profile.value(end) + (z == end ? 0 : profile.slope(end) * (z - end));
     }
 
     @Override
@@ -61,7 +61,7 @@ public final class TransomFace implements EndFace {
 
     /** dx/dz. */
     public double slopeUp(double z) {
-        return profile.derivative(1, Math.min(highest, Math.max(lowest, z)));
+        return profile.slope(Math.min(highest, Math.max(lowest, z)));
     }
 
     @Override

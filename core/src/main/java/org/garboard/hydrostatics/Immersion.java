@@ -2,6 +2,7 @@ package org.garboard.hydrostatics;
 
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import org.garboard.geometry.HermiteCubic;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
@@ -46,13 +47,14 @@ final class Immersion {
         }
     }
 
-    static Floating of(Hull hull, List<PanelEdges> edges, WaterSurface water) {
+    /** @param summed how the sums along x are made */
+    static Floating of(Hull hull, List<PanelEdges> edges, WaterSurface water, BiFunction<LengthwiseSum, double[], double[]> summed) {
         Immersion immersion = new Immersion(hull, edges, water);
         if (immersion.sheer[1] < -AT_SHEER) {
             return new Floating.Swamped(immersion.sheer[0], -immersion.sheer[1]);
         }
         double[] bounds = immersion.partings.stream().mapToDouble(Double::doubleValue).toArray();
-        double[] sums = new LengthwiseSum(immersion::moments, SUMS).over(bounds);
+        double[] sums = summed.apply(new LengthwiseSum(immersion::moments, SUMS), bounds);
         return sums[VOLUME] > NONE ? immersion.figures(bounds, sums) : new Floating.ClearOfWater(immersion.lowest);
     }
 

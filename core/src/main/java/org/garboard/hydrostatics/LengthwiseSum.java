@@ -30,6 +30,18 @@ final class LengthwiseSum {
         this.values = new double[count];
     }
 
+    /** The sums of the whole stretches as they are: to some millionths where they are smooth. */
+    double[] roughly(double[] bounds) {
+        double[] total = new double[count];
+        for (int i = 0; i + 1 < bounds.length; i++) {
+            double[] one = stretch(bounds[i], bounds[i + 1]);
+            for (int k = 0; k < count; k++) {
+                total[k] += one[k];
+            }
+        }
+        return total;
+    }
+
     /** @param bounds of the stretches, rising */
     double[] over(double[] bounds) {
         double[][] first = new double[bounds.length - 1][];

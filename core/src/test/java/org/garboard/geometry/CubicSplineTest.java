@@ -19,6 +19,7 @@ class CubicSplineTest {
         for (double x = -0.2; x < 4.5; x += 0.037) {
             assertEquals(2 - x + 0.3 * x * x - 0.7 * x * x * x, spline.value(x), 1e-11);
             assertEquals(-1 + 0.6 * x - 2.1 * x * x, spline.derivative(1, x), 1e-10);
+            assertEquals(-1 + 0.6 * x - 2.1 * x * x, spline.slope(x), 1e-10);
             assertEquals(0.6 - 4.2 * x, spline.derivative(2, x), 1e-9);
             assertEquals(-4.2, spline.derivative(3, x), 1e-8);
         }

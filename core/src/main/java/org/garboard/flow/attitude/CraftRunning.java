@@ -68,9 +68,10 @@ public final class CraftRunning {
         }
         Weights weights = craft.weights().get();
         List<RunningHull> hulls = new ArrayList<>();
+        Flotation flotation = new Flotation(hull, keel, water(craft).density());
         for (double mass : new double[] {weights.light(), 0.5 * (weights.light() + weights.full()), weights.full()}) {
             Loaded loaded = !hulls.isEmpty() && weights.light() == weights.full() ? hulls.get(0)
-                : RunningHull.of(hull, keel, load(hull, craft, weights, mass), water(craft));
+                : RunningHull.of(hull, flotation, load(hull, craft, weights, mass), water(craft));
             if (!(loaded instanceof RunningHull running)) {
                 return new NotReady(((Loaded.Refused) loaded).reason());
             }

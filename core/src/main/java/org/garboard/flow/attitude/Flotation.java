@@ -2,6 +2,7 @@ package org.garboard.flow.attitude;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.garboard.appendage.Keel;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
@@ -24,6 +25,8 @@ public final class Flotation {
     private static final double CLOSE = 1e-10;
     /** Mass is met to this part of itself before trim and height are sought together. */
     private static final double ROUGH = 1e-2;
+    /** Mass to this part of itself, slope and height of the water [m] to this: so near, sums along her are made with care. */
+    private static final double NEAR = 1e-3;
     /** A boat less stiff lengthwise than this is none afloat [m]. */
     private static final double LEAST_STIFF = 1e-3;
     private static final int LOOKS = 400;
@@ -68,7 +71,8 @@ public final class Flotation {
 
     /** At the trim at which she comes to rest: height and slope of the water together by Newton's steps, from even keel. */
     public Answer atRest(Load load) {
-        Answer answer = at(load, Angle.ofDegrees(0), ROUGH);
+        Answer answer = even(load, Angle.ofDegrees(0));
+        boolean rough = true;
         double most = Math.tan(Math.toRadians(MOST_TRIM));
         for (int turn = 0; turn < TURNS; turn++) {
             if (!(answer instanceof Afloat afloat)) {
@@ -78,7 +82,7 @@ public final class Flotation {
             double raised = (load.mass() / density - afloat.whole().volume()) / rate(afloat)
                 - (afloat.hull().waterplane().lcf() - load.x()) * turned;
             WaterSurface water = afloat.hull().water();
-            if (Math.abs(turned) <= CLOSE && Math.abs(raised) <= CLOSE) {
+            if (!rough && Math.abs(turned) <= CLOSE && Math.abs(raised) <= CLOSE) {
                 return afloat;
             }
             double slope = water.slope() + turned;
@@ -86,8 +90,10 @@ public final class Flotation {
                 break;
             }
             Angle trim = Angle.ofRadians(Math.atan(slope));
-            answer = toFloat.to(new WaterSurface(water.height() + raised, load.x(), trim)) instanceof Hydrostatics next
-                ? new Afloat(next, whole(next)) : at(load, trim, ROUGH);
+            rough = rough && Math.max(Math.abs(turned), Math.abs(raised)) > NEAR;
+            WaterSurface next = new WaterSurface(water.height() + raised, load.x(), trim);
+            answer = (rough ? toFloat.roughly(next) : toFloat.to(next)) instanceof Hydrostatics floating
+                ? new Afloat(floating, whole(floating)) : even(load, trim);
         }
         return new Sinks(String.format(Locale.ROOT, "centre of gravity at x = %.3f m, %.3f m above base: with %.0f kg there she floats at no "
             + "trim within %.0f deg", load.x(), load.z(), load.mass(), MOST_TRIM));
@@ -110,30 +116,50 @@ public final class Flotation {
 
     /** At a trim that is told, her mass displaced. */
     public Answer at(Load load, Angle trim) {
-        return at(load, trim, CLOSE);
+        return at(load, trim, OptionalDouble.empty(), CLOSE);
     }
 
-    private Answer at(Load load, Angle trim, double close) {
+    /** The same of a load whose rest is known: sought from there, turned about the centre of its waterplane. */
+    Answer at(Load load, Angle trim, Afloat atRest) {
+        double lcf = atRest.hull().waterplane().lcf();
+        return at(load, trim, OptionalDouble.of(atRest.hull().water().at(lcf) + Math.tan(trim.radians()) * (load.x() - lcf)), CLOSE);
+    }
+
+    /** At a trim, her mass displaced roughly. */
+    private Answer even(Load load, Angle trim) {
+        return at(load, trim, OptionalDouble.empty(), ROUGH);
+    }
+
+    private Answer at(Load load, Angle trim, OptionalDouble guess, double close) {
         double slope = Math.tan(trim.radians());
         double target = load.mass() / density;
-        double low = least(hull.keel(), load.x(), slope);
-        double high = least(hull.lines().get(hull.lines().size() - 1), load.x(), slope);
-        double height = 0.5 * (low + high);
+        double least = least(hull.keel(), load.x(), slope);
+        double most = least(hull.lines().get(hull.lines().size() - 1), load.x(), slope);
+        double low = least;
+        double high = most;
+        double middle = 0.5 * (low + high);
+        double height = guess.stream().filter(told -> told > least && told < most).findFirst().orElse(middle);
+        boolean rough = true;
         for (int turn = 0; turn < TURNS; turn++) {
-            Floating floating = toFloat.to(new WaterSurface(height, load.x(), trim));
+            WaterSurface water = new WaterSurface(height, load.x(), trim);
+            Floating floating = rough ? toFloat.roughly(water) : toFloat.to(water);
             double rate = 0;
             double miss = -target;
             if (floating instanceof Hydrostatics afloat) {
                 Together whole = whole(afloat);
                 miss = whole.volume() - target;
                 rate = afloat.waterplane().area() * Math.cos(trim.radians());
-                if (Math.abs(miss) <= close * target) {
+                if (Math.abs(miss) <= close * target && (close == ROUGH || !rough)) {
                     return new Afloat(afloat, whole);
                 }
             } else if (floating instanceof Floating.Swamped) {
                 miss = target;
             }
-            if (miss > 0) {
+            if (rough && Math.abs(miss) <= NEAR * target) {
+                rough = false;
+                low = least;
+                high = most;
+            } else if (miss > 0) {
                 high = height;
             } else {
                 low = height;

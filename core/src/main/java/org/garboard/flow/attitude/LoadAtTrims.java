@@ -8,14 +8,16 @@ import org.garboard.units.Angle;
 final class LoadAtTrims {
     private final Flotation flotation;
     private final Load load;
+    private final Flotation.Afloat atRest;
     private final Map<Double, Flotation.Answer> known = new ConcurrentHashMap<>();
 
-    LoadAtTrims(Flotation flotation, Load load) {
+    LoadAtTrims(Flotation flotation, Load load, Flotation.Afloat atRest) {
         this.flotation = flotation;
         this.load = load;
+        this.atRest = atRest;
     }
 
     Flotation.Answer at(Angle trim) {
-        return known.computeIfAbsent(trim.radians(), none -> flotation.at(load, trim));
+        return known.computeIfAbsent(trim.radians(), none -> flotation.at(load, trim, atRest));
     }
 }

@@ -31,18 +31,22 @@ public final class RunningHull implements Loaded {
         this.hull = hull;
         this.load = load;
         this.water = water;
-        this.trimmed = new LoadAtTrims(flotation, load);
+        this.trimmed = new LoadAtTrims(flotation, load, atRest);
         this.fast = new FastHull(hull);
         this.atRest = atRest;
     }
 
     /** @param keel what hangs below the skin */
     public static Loaded of(Hull hull, Optional<Keel> keel, Load load, Water water) {
+        return of(hull, new Flotation(hull, keel, water.density()), load, water);
+    }
+
+    /** @param flotation of the same hull in the same water */
+    static Loaded of(Hull hull, Flotation flotation, Load load, Water water) {
         Optional<String> outside = load.outside(hull);
         if (outside.isPresent()) {
             return new Loaded.Refused(outside.get());
         }
-        Flotation flotation = new Flotation(hull, keel, water.density());
         Flotation.Answer answer = flotation.atRest(load);
         return answer instanceof Flotation.Afloat afloat ? new RunningHull(hull, load, water, flotation, afloat)
             : new Loaded.Refused(((Flotation.Sinks) answer).reason());
