@@ -21,9 +21,12 @@ import org.garboard.craft.RunningSpeed;
 import org.garboard.flow.attitude.AtSpeed;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.attitude.CraftRunning;
+import org.garboard.flow.layer.LayerLaw;
+import org.garboard.flow.place.PlaceInFlow;
 import org.garboard.flow.underway.WaterUnderWay;
 import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
+import org.garboard.mount.LimitName;
 import org.garboard.siting.PlanPoint;
 import org.garboard.units.FixedDecimal;
 import picocli.CommandLine.Command;
@@ -63,8 +66,12 @@ import picocli.CommandLine.Spec;
         "  speed_coefficient          planing: speed over the root of gravity times mean beam",
         "  speed, load, mass_kg       name of the speed; middle or which end of the band; mass",
         "  basis                      worked out, measured, or asked for",
-        "  x_m, y_m                   with --at: the place; its layer (layer_m, clear_height_m); and, afloat, what share of the "
-            + "upper water at the bow passes near it (sweep_down_share, 0 to 1)",
+        "  x_m, y_m                   with --at: the place; its layer (layer_m, clear_height_m, displacement_thickness_m); and, afloat, what "
+            + "share of the upper water at the bow passes near it (sweep_down_share, 0 to 1)",
+        "  depth_m                    of the skin at the place below the undisturbed water",
+        "  bead_cavitates_kn          from which speed water boils there at a bead round a flush face, 0.5 mm high in the layer, faired to 5 mm",
+        "  block_cavitates_kn         the same at the job's fairing block, its face as high as clear_height_m, the water 5 degrees aslant",
+        "  judged                     whether layer and cavitation are held to limits at this speed, or told only",
         "  remarks                    why figures are missing, and what is to be said of the others",
         "%nEnds with 4 where how she runs is not known at one of the speeds, at her mean weight.%n"})
 final class TrimCommand implements Callable<Integer> {
@@ -82,7 +89,7 @@ final class TrimCommand implements Callable<Integer> {
     private double upper;
 
     @Option(names = "--at", paramLabel = "X,Y", converter = PlaceConverter.class,
-        description = "Tell the layer and the sweep-down at this place too, in metres: x aft of the table's origin, y to starboard, port negative.")
+        description = "Tell layer, cavitation and sweep-down at this place too, in metres: x aft of the table's origin, y to starboard, port negative.")
     private PlanPoint at;
 
     @Option(names = "--pictures", paramLabel = "DIR",
@@ -154,8 +161,8 @@ final class TrimCommand implements Callable<Integer> {
     private int run(JobSource source, Hull hull, BottomFeatures features, Craft craft, CraftRunning running) {
         Garboard.of(spec).stage("finding how she runs");
         List<AtSpeed> asked = asked(craft).stream().map(running::at).toList();
-        WaterUnderWay waters = new WaterUnderWay(hull, new Water(craft.water().celsius(), craft.water().salinity()), upper, threads.count());
-        Optional<TrimCsv.Place> place = Optional.ofNullable(at).map(point -> new TrimCsv.Place(point, within));
+        WaterUnderWay waters = new WaterUnderWay(hull, water(craft), upper, threads.count());
+        TrimRows rows = new TrimRows(craft, waters, place(source, hull, craft));
         PrintWriter out = spec.commandLine().getOut();
         List<String> told = new ArrayList<>(craft.weights().isPresent() ? List.of(running.thrust()) : List.of());
         if (curves) {
@@ -163,14 +170,14 @@ final class TrimCommand implements Callable<Integer> {
             for (AtSpeed each : asked) {
                 Garboard.of(spec).stage("tracing the water at " + FixedDecimal.format(each.speed().knots(), 1) + " kn");
                 lines.print(each, waters);
-                told.addAll(remarks(rows(each, craft, waters, place), place));
+                told.addAll(remarks(rows.of(each)));
             }
         } else {
-            TrimCsv csv = new TrimCsv(out, place);
+            TrimCsv csv = new TrimCsv(out, at == null ? TrimCsv.Tells.OF_HER_ALONE : TrimCsv.Tells.OF_A_PLACE);
             for (AtSpeed each : asked) {
-                List<TrimCsv.Row> rows = rows(each, craft, waters, place);
-                rows.forEach(csv::print);
-                told.addAll(remarks(rows, place));
+                List<TrimCsv.Row> band = rows.of(each);
+                band.forEach(csv::print);
+                told.addAll(remarks(band));
             }
         }
         out.flush();
@@ -188,10 +195,10 @@ final class TrimCommand implements Callable<Integer> {
     }
 
     /** Each remark once, with the loads that it is of. */
-    private static List<String> remarks(List<TrimCsv.Row> rows, Optional<TrimCsv.Place> place) {
+    private static List<String> remarks(List<TrimCsv.Row> rows) {
         Map<String, List<String>> loads = new LinkedHashMap<>();
         for (TrimCsv.Row row : rows) {
-            row.remarks(place).forEach(remark -> loads.computeIfAbsent(remark, none -> new ArrayList<>()).add(row.load()));
+            row.remarks().forEach(remark -> loads.computeIfAbsent(remark, none -> new ArrayList<>()).add(row.load()));
         }
         return loads.entrySet().stream().map(remark -> FixedDecimal.format(rows.get(0).knots(), 1) + " kn, "
             + (remark.getValue().size() == rows.size() ? "all loads" : String.join(" and ", remark.getValue())) + ": " + remark.getKey()).toList();
@@ -203,19 +210,13 @@ final class TrimCommand implements Callable<Integer> {
             .orElseGet(() -> new RunningSpeed("", knots, Optional.empty()))).toList();
     }
 
-    private static List<TrimCsv.Row> rows(AtSpeed each, Craft craft, WaterUnderWay waters, Optional<TrimCsv.Place> place) {
-        List<TrimCsv.Row> rows = new ArrayList<>();
-        rows.add(row(each.speed(), "middle", mean(craft), each.middle(), waters, place));
-        each.ends().forEach(end -> rows.add(row(each.speed(), end.name(), end.mass(), end.attitude(), waters, place)));
-        return rows;
+    private Optional<TrimRows.Place> place(JobSource source, Hull hull, Craft craft) {
+        PlaceInFlow flow = new PlaceInFlow(hull, water(craft), LayerLaw.USUAL, source.job().installation().limits().of(LimitName.JUDGED_FROM).value());
+        return Optional.ofNullable(at).map(point -> new TrimRows.Place(flow, point, within, source.job().installation().block()));
     }
 
-    private static TrimCsv.Row row(RunningSpeed speed, String load, double mass, Attitude attitude, WaterUnderWay waters, Optional<TrimCsv.Place> place) {
-        return new TrimCsv.Row(speed.knots(), speed.name(), load, mass, attitude, waters.layerAtTransom(attitude), place.map(at -> waters.at(attitude)));
-    }
-
-    private static double mean(Craft craft) {
-        return craft.weights().map(weights -> 0.5 * (weights.light() + weights.full())).orElse(Double.NaN);
+    private static Water water(Craft craft) {
+        return new Water(craft.water().celsius(), craft.water().salinity());
     }
 
     private int said(String message, Exit exit) {

@@ -75,7 +75,7 @@ class TrimCommandTest {
     void tellsOfAPlace() {
         Path job = DEMO.resolve("outboard-39").resolve("job.xml");
         List<String> rows = Shell.run("trim", job, "--speeds", "5", "28", "--at", "10,-0.3").outLines();
-        assertEquals(HEADING + ",x_m,y_m,layer_m,clear_height_m,sweep_down_share,remarks", rows.get(0));
+        assertEquals(HEADING + ",x_m,y_m,layer_m,clear_height_m,sweep_down_share,displacement_thickness_m,depth_m,bead_cavitates_kn,block_cavitates_kn,judged,remarks", rows.get(0));
         String[] slow = rows.stream().filter(row -> row.startsWith("5.00") && row.contains(",middle,")).findFirst().orElseThrow().split(",", -1);
         assertEquals(List.of("10.0000", "-0.3000"), List.of(slow).subList(17, 19));
         assertTrue(Double.parseDouble(slow[19]) > Double.parseDouble(slow[20]) && Double.parseDouble(slow[20]) > 0, slow[19]);
@@ -84,6 +84,19 @@ class TrimCommandTest {
         String[] fast = rows.stream().filter(row -> row.startsWith("28.00") && row.contains(",middle,")).findFirst().orElseThrow().split(",", -1);
         assertTrue(Double.parseDouble(fast[19]) < Double.parseDouble(fast[8]), "nearer to where the water meets the bottom the layer is thinner");
         assertEquals("", fast[21]);
+        assertEquals(List.of("no", "yes"), List.of(slow[26], fast[26]), "from 8 knots up");
+        assertTrue(Double.parseDouble(fast[22]) < Double.parseDouble(fast[20]), "the displacement thickness is less than a face needs");
+        assertTrue(Double.parseDouble(fast[24]) > 28 && Double.parseDouble(fast[25]) > Double.parseDouble(fast[24]), "no cavitation there, at the bead first");
+    }
+
+    /** Where she is dry no number stands, and the message says why. */
+    @Test
+    void aDryPlaceHasNoNumbers() {
+        Shell shell = Shell.run("trim", DEMO.resolve("outboard-39").resolve("job.xml"), "--speeds", "28", "--at", "2,0.1");
+        for (String row : shell.outLines().subList(1, 6)) {
+            assertTrue(row.contains("2.0000,0.1000,,,,,,,,,"), row);
+        }
+        assertTrue(shell.err().contains("layer and cavitation at the place NOT KNOWN: x = 2.000 m lies ahead of the stagnation line, which is at x = "), shell.err());
     }
 
     /** Of a bottom with steps, what is known: the air behind each, also where the water ahead of them is not known. */

@@ -31,6 +31,9 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
      * @param yaw of the flow in the skin's plane
      */
     record FairingNose(double length, double width, double height, Angle yaw) implements Suction {
+        /** With which water passes a block: our choice, as much as a boat makes leeway in a turn. */
+        public static final Angle LEEWAY = Angle.ofDegrees(5);
+
         public FairingNose {
             if (!(Math.abs(yaw.degrees()) <= MOST_YAW_DEG)) {
                 throw new IllegalArgumentException("yaw of the flow at a fairing is " + yaw.degrees() + " deg; it must be from -30 to 30");
@@ -76,6 +79,9 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
      * @param radius of the edge [m]
      */
     record RoundedEdge(double height, double radius) implements Suction {
+        /** Round a flush face: it stands out no more than two coats of paint and a feathered sealant, and is faired; our choice. */
+        public static final RoundedEdge BEAD = new RoundedEdge(0.0005, 0.005);
+
         public RoundedEdge {
             if (!(height > 0 && radius > 0 && Double.isFinite(height + radius))) {
                 throw new IllegalArgumentException("edge " + height + " m high rounded to " + radius + " m; both must be more than 0");

@@ -66,6 +66,17 @@ public record PlaceInFlow(Hull hull, Water water, LayerLaw law, double judgedFro
         return new InceptionThere.From(depth, boils, attitude.speed() / boils, Standing.at(attitude.speed(), judgedFromKnots));
     }
 
+    /** The same of an edge low in the layer, round a face that lies flush: it meets the slow water at its own height alone. */
+    public InceptionThere inceptionInLayer(Attitude attitude, double x, double y, Suction.RoundedEdge edge) {
+        LayerThere there = layer(attitude, x, y);
+        InceptionThere outside = inception(attitude, x, y, edge);
+        if (there instanceof LayerThere.Grown grown && outside instanceof InceptionThere.From from) {
+            double slowed = grown.layer().velocityAt(edge.height()) / grown.layer().speed();
+            return new InceptionThere.From(from.depth(), from.speed() / slowed, from.share() * slowed, from.standing());
+        }
+        return there instanceof LayerThere.NotKnown unknown ? new InceptionThere.NotKnown(unknown.reason()) : outside;
+    }
+
     /** Below the undisturbed water, square to it; none where the water has risen over the place [m]. */
     private double depth(WaterSurface level, double x, double y) {
         return Math.max(0, (level.at(x) - hull.height(x, y)) * Math.cos(level.trim().radians()));

@@ -33,7 +33,7 @@ sealed interface RunStart permits RunStart.At, RunStart.None {
             return new None(String.format(Locale.ROOT, "x = %.3f m, y = %.3f m is off the skin", x, y));
         }
         if (attitude instanceof Attitude.Wetted planes) {
-            return planing(planes, x, y);
+            return planing(hull, planes, x, y);
         }
         if (attitude instanceof Attitude.Floats floats) {
             return afloat(floats, x, z);
@@ -41,10 +41,17 @@ sealed interface RunStart permits RunStart.At, RunStart.None {
         return attitude instanceof Attitude.Stepped stepped ? stepped(hull, stepped, x, y) : new None(((Attitude.NotKnown) attitude).reason());
     }
 
-    private static RunStart planing(Attitude.Wetted planes, double x, double y) {
+    private static RunStart planing(Hull hull, Attitude.Wetted planes, double x, double y) {
         double start = planes.line().x(y);
+        if (Double.isNaN(start) && planes instanceof Attitude.Planes && Math.abs(y) <= hull.bottomEdge().y(x)) {
+            // the bottom goes on growing wider abaft of where its chine meets the water
+            start = planes.line().atChine();
+        }
         if (Double.isNaN(start)) {
             return new None(String.format(Locale.ROOT, "y = %.3f m lies outboard of where the bottom is wet", y));
+        }
+        if (x > planes.end()) {
+            return new None(String.format(Locale.ROOT, "x = %.3f m lies abaft of where the bottom ends that carries her, at x = %.3f m", x, planes.end()));
         }
         return x > start ? new At(start, planes.bottomSpeed()) : new None(String.format(Locale.ROOT,
             "x = %.3f m lies ahead of the stagnation line, which is at x = %.3f m there: wetted by spray at most", x, start));
@@ -64,7 +71,7 @@ sealed interface RunStart permits RunStart.At, RunStart.None {
             behind = i;
         }
         if (behind < 0) {
-            return stepped.forward().map(planes -> planing(planes, x, y)).orElseGet(() -> new None(String.join("; ", stepped.doubts())));
+            return stepped.forward().map(planes -> planing(hull, planes, x, y)).orElseGet(() -> new None(String.join("; ", stepped.doubts())));
         }
         AirBehind air = stepped.bottom().air().get(behind);
         Step step = steps.get(behind);

@@ -15,7 +15,6 @@ import org.garboard.flow.shadow.Shedder;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.Streamline;
 import org.garboard.flow.streams.SweepDown;
-import org.garboard.flow.streams.Traced;
 import org.garboard.flow.water.Water;
 import org.garboard.geometry.Ring;
 import org.garboard.hull.Hull;
@@ -53,13 +52,6 @@ public record FloatingWater(Hull hull, Attitude.Floats floats, Water water, Hull
     @Override
     public List<LayerContour> contours() {
         return LayerContour.along(paths(), LayerLaw.USUAL, floats.speed(), water);
-    }
-
-    @Override
-    public LayerLaw.Answer layerAt(double x, double y) {
-        Traced traced = streams.through(x, y);
-        return traced instanceof Streamline line ? LayerLaw.USUAL.after(line.through().run(), floats.speed(), water)
-            : new LayerLaw.Outside(((Traced.OffTheSkin) traced).reason());
     }
 
     @Override

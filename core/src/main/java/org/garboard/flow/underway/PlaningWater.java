@@ -77,19 +77,6 @@ public record PlaningWater(Hull hull, Attitude.Wetted planes, Water water, Optio
     }
 
     @Override
-    public LayerLaw.Answer layerAt(double x, double y) {
-        if (!(x >= hull.forwardEnd() && x <= hull.afterEnd() && Math.abs(y) <= hull.bottomEdge().y(x))) {
-            return new LayerLaw.Outside("the place is off the bottom that planes");
-        }
-        double from = meets(y);
-        if (x > planes.end()) {
-            return new LayerLaw.Outside(steps.isPresent() ? "the place lies abaft of the first step" : "the place lies abaft of the bottom's after end");
-        }
-        return x <= from ? new LayerLaw.Outside("dry or in spray at this speed: the stagnation line is " + FixedDecimal.format(from - x, 3)
-            + " m abaft of the place") : LayerLaw.USUAL.after(x - from, speed(), water);
-    }
-
-    @Override
     public LayerLaw.Answer layerAtTransom() {
         return steps.isPresent() ? new LayerLaw.Outside("behind a step the layer begins anew, where is not worked out")
             : LayerLaw.USUAL.after(planes.wettedKeel(), speed(), water);

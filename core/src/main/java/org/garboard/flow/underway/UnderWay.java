@@ -16,9 +16,6 @@ public sealed interface UnderWay permits PlaningWater, FloatingWater, UnknownWat
     /** Where the layer is of round thicknesses, thinnest first. */
     List<LayerContour> contours();
 
-    /** The layer at a place, port is negative y; or why there is no figure. */
-    LayerLaw.Answer layerAt(double x, double y);
-
     /** The layer where its run is longest at the after end of the bottom, on the centreline. */
     LayerLaw.Answer layerAtTransom();
 

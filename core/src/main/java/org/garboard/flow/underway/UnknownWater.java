@@ -28,11 +28,6 @@ public record UnknownWater(String reason, LayerLaw.Answer layerAtTransom) implem
     }
 
     @Override
-    public LayerLaw.Answer layerAt(double x, double y) {
-        return new LayerLaw.Outside(reason);
-    }
-
-    @Override
     public List<Cast> shadows(BottomFeatures laid) {
         return laid.laid().stream().<Cast>map(each -> new Cast.None(each.name(), reason)).toList();
     }

@@ -14,10 +14,9 @@ import org.garboard.units.FixedDecimal;
 
 /** How much faster than she runs the water at a face, a nose or an edge would have to run before it boils. */
 public final class CavitationAsked {
-    /** The bead round a flush face stands out no more than this [m]: our choice, as two coats of paint and a feathered sealant do. */
-    private static final double BEAD = 0.0005;
-    /** Edges across the flow are faired to this radius [m]: our choice, the usual one outside. */
-    private static final double FAIRED = 0.005;
+    private static final double BEAD = Suction.RoundedEdge.BEAD.height();
+    /** Edges across the flow are faired to this radius [m], as the bead is: our choice, the usual one outside. */
+    private static final double FAIRED = Suction.RoundedEdge.BEAD.radius();
 
     private CavitationAsked() {
     }

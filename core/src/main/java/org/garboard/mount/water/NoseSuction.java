@@ -1,12 +1,9 @@
 package org.garboard.mount.water;
 
 import org.garboard.flow.cavitation.Suction;
-import org.garboard.units.Angle;
 
 /** Suction on a fairing block by its height, tabled. Owns its array. */
 final class NoseSuction {
-    /** Yaw of the water that passes a block: our choice, as much as a boat makes leeway in a turn. */
-    private static final Angle YAW = Angle.ofDegrees(5);
     /** Between two heights [m]. */
     private static final double STEP = 0.005;
     private static final int COUNT = 100;
@@ -15,7 +12,7 @@ final class NoseSuction {
 
     NoseSuction(double length, double width) {
         for (int i = 0; i < COUNT; i++) {
-            Suction.Answer answer = new Suction.FairingNose(length, width, Math.max(1e-3, i * STEP), YAW).answer();
+            Suction.Answer answer = new Suction.FairingNose(length, width, Math.max(1e-3, i * STEP), Suction.FairingNose.LEEWAY).answer();
             suction[i] = -((Suction.Coefficient) answer).least();
         }
     }

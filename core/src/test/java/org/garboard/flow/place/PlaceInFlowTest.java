@@ -11,6 +11,7 @@ import org.garboard.flow.attitude.Load;
 import org.garboard.flow.attitude.RunningHull;
 import org.garboard.flow.cavitation.Inception;
 import org.garboard.flow.cavitation.Suction;
+import org.garboard.flow.layer.Layer;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.streams.StreamPoint;
 import org.garboard.flow.streams.Streamline;
@@ -91,6 +92,33 @@ class PlaceInFlowTest {
         InceptionThere.From edge = assertInstanceOf(InceptionThere.From.class, FLOW.inception(fast, 7, 0, new Suction.RoundedEdge(0.006, 0.005)));
         assertTrue(edge.speed() < forward.speed());
         assertInstanceOf(InceptionThere.AtAnySpeed.class, FLOW.inception(fast, 7, 0, new Suction.SharpEdge()));
+    }
+
+    /** A bead low in the layer meets the speed of the layer's own profile at its height. */
+    @Test
+    void exact_beadInTheLayer() {
+        Attitude.Planes fast = planes(12);
+        InceptionThere.From outside = assertInstanceOf(InceptionThere.From.class, FLOW.inception(fast, 7.5, 0.2, Suction.RoundedEdge.BEAD));
+        InceptionThere.From within = assertInstanceOf(InceptionThere.From.class, FLOW.inceptionInLayer(fast, 7.5, 0.2, Suction.RoundedEdge.BEAD));
+        Layer layer = grown(FLOW.layer(fast, 7.5, 0.2)).layer();
+        assertEquals(outside.speed() * layer.speed() / layer.velocityAt(0.0005), within.speed(), 1e-9);
+        assertEquals(12 / within.speed(), within.share(), 1e-12);
+        assertEquals(outside.depth(), within.depth());
+        assertInstanceOf(InceptionThere.NotKnown.class, FLOW.inceptionInLayer(fast, 1, 0.2, Suction.RoundedEdge.BEAD));
+    }
+
+    /** Where the chine goes on outward abaft of the line, the water there has run from the chine. */
+    @Test
+    void exact_widerAbaftOfTheLine() {
+        Hull widening = Hull.through(new Forms(0, 0, 2, 4, 6, 8).keel(x -> 0)
+            .named(LineKind.CHINE, "Chine", x -> 0.95 + 0.025 * x, x -> (0.95 + 0.025 * x) * RISE).named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 2).table());
+        RunningHull boat = (RunningHull) RunningHull.of(widening, Optional.empty(), new Load(2243, 5.7, 0.75, -0.2, Angle.ofDegrees(0)), SEA);
+        Attitude.Planes fast = assertInstanceOf(Attitude.Planes.class, boat.at(12));
+        double y = widening.bottomEdge().y(7.9) - 1e-3;
+        assertTrue(Double.isNaN(fast.line().x(y)), "wider than the line");
+        PlaceInFlow flow = PlaceInFlow.usual(widening, SEA);
+        assertEquals(fast.line().atChine(), grown(flow.layer(fast, 7.9, y)).start(), 0);
+        assertInstanceOf(LayerThere.NotKnown.class, flow.layer(fast, 7.9, y + 0.01), "past the chine");
     }
 
     @Test

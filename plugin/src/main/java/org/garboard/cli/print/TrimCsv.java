@@ -4,13 +4,9 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.layer.LayerLaw;
-import org.garboard.flow.underway.FloatingWater;
-import org.garboard.flow.underway.UnderWay;
-import org.garboard.siting.PlanPoint;
 
 /** How a boat runs as CSV: for each speed a row at the mean load, and one for each end of the band of load and trim. */
 public final class TrimCsv {
@@ -20,18 +16,8 @@ public final class TrimCsv {
     private static final List<String> COLUMNS = List.of("speed_kn", "regime", "trim_deg", "wetted_keel_m", "wetted_chine_m", "mean_wetted_beams",
         "stagnation_angle_deg", "drag_n", "layer_at_transom_m", "clear_height_at_transom_m", "draught_m", "froude_number", "speed_coefficient",
         "speed", "load", "mass_kg", "basis");
-    private static final List<String> AT = List.of("x_m", "y_m", "layer_m", "clear_height_m", "sweep_down_share");
 
     private final Csv csv;
-    private final Optional<Place> place;
-
-    /**
-     * A place that is asked for.
-     *
-     * @param within streamlines that pass so near count [m]
-     */
-    public record Place(PlanPoint point, double within) {
-    }
 
     /**
      * One row.
@@ -39,19 +25,16 @@ public final class TrimCsv {
      * @param name of the speed; empty where it has none
      * @param load middle, or which end of the band
      * @param atTransom the layer there
-     * @param water along the bottom, where a place is asked for
+     * @param place what the water does at the place that is asked for
      */
-    public record Row(double knots, String name, String load, double mass, Attitude attitude, LayerLaw.Answer atTransom, Optional<UnderWay> water) {
+    public record Row(double knots, String name, String load, double mass, Attitude attitude, LayerLaw.Answer atTransom, Optional<PlaceTold> place) {
 
         /** Why figures are missing, and what is to be said of those that are there. */
-        public List<String> remarks(Optional<Place> place) {
-            Stream<String> own = attitude instanceof Attitude.NotKnown unknown ? Stream.of("NOT KNOWN: " + unknown.reason())
-                : Stream.concat(doubts(attitude).stream(),
-                    atTransom instanceof LayerLaw.Outside outside ? Stream.of("layer at the transom NOT KNOWN: " + outside.reason()) : Stream.of());
-            Stream<String> there = attitude instanceof Attitude.NotKnown ? Stream.of()
-                : place.stream().flatMap(at -> water.stream().map(along -> along.layerAt(at.point().x(), at.point().y()))).filter(LayerLaw.Outside.class::isInstance)
-                    .map(outside -> "layer at the place NOT KNOWN: " + ((LayerLaw.Outside) outside).reason());
-            return Stream.concat(own, there).distinct().toList();
+        public List<String> remarks() {
+            return attitude instanceof Attitude.NotKnown unknown ? List.of("NOT KNOWN: " + unknown.reason())
+                : Stream.of(doubts(attitude).stream(),
+                    atTransom instanceof LayerLaw.Outside outside ? Stream.of("layer at the transom NOT KNOWN: " + outside.reason()) : Stream.<String>of(),
+                    place.stream().flatMap(PlaceTold::remarks)).flatMap(each -> each).distinct().toList();
         }
 
         private static List<String> doubts(Attitude attitude) {
@@ -63,11 +46,13 @@ public final class TrimCsv {
         }
     }
 
-    public TrimCsv(PrintWriter out, Optional<Place> place) {
+    /** Whether rows tell of a place too. */
+    public enum Tells { OF_HER_ALONE, OF_A_PLACE }
+
+    public TrimCsv(PrintWriter out, Tells tells) {
         this.csv = new Csv(out);
-        this.place = place;
         List<String> heading = new ArrayList<>(COLUMNS);
-        heading.addAll(place.isPresent() ? AT : List.of());
+        heading.addAll(tells == Tells.OF_A_PLACE ? PlaceTold.COLUMNS : List.of());
         heading.add("remarks");
         csv.row(heading.toArray(String[]::new));
     }
@@ -81,8 +66,8 @@ public final class TrimCsv {
         fields.add(floats.map(each -> Csv.number(each.froude(), ANGLE_PLACES)).orElse(""));
         fields.add(row.attitude().carrying().map(each -> Csv.number(each.speedCoefficient(), ANGLE_PLACES)).orElse(""));
         fields.addAll(List.of(row.name(), row.load(), Csv.number(row.mass(), 1), basis(row.attitude())));
-        place.ifPresent(at -> fields.addAll(at(row.water().orElseThrow(), at)));
-        fields.add(row.remarks(place).stream().collect(Collectors.joining("; ")));
+        row.place().ifPresent(place -> fields.addAll(place.fields()));
+        fields.add(String.join("; ", row.remarks()));
         csv.row(fields.toArray(String[]::new));
     }
 
@@ -112,13 +97,5 @@ public final class TrimCsv {
     private static List<String> layer(LayerLaw.Answer answer) {
         return answer instanceof LayerLaw.Known known
             ? List.of(Csv.number(known.layer().thickness(), LAYER_PLACES), Csv.number(known.layer().clearHeight(), LAYER_PLACES)) : List.of("", "");
-    }
-
-    private static List<String> at(UnderWay water, Place at) {
-        List<String> fields = new ArrayList<>(List.of(Csv.number(at.point().x(), PLACES), Csv.number(at.point().y(), PLACES)));
-        fields.addAll(layer(water.layerAt(at.point().x(), at.point().y())));
-        fields.add(water instanceof FloatingWater floating
-            ? Csv.number(floating.sweptDown(at.point().x(), at.point().y(), at.within()), 2) : "");
-        return fields;
     }
 }
