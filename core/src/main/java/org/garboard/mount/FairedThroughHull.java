@@ -56,6 +56,11 @@ public record FairedThroughHull() implements Mount {
         return Double.isNaN(clear) ? least : Math.max(least, Math.min(most, clear));
     }
 
+    /** Of the block, where the V leaves it highest [m]. */
+    private double highSide(Installation installation, Surroundings around, Bed bed) {
+        return faceHeight(installation, around, bed) + installation.block().width() / 2 * Math.abs(Math.tan(bed.deadrise()));
+    }
+
     @Override
     public List<Demand> demands(Installation installation, Surroundings around) {
         Limits limits = installation.limits();
@@ -66,18 +71,17 @@ public record FairedThroughHull() implements Mount {
                 "What the skin lacks of a plane is scribed off the block.",
                 "The skin is too round or hollow here for a block cut from a plane."),
             Demand.atMost("high side of the block", Limit.ofMetres(block.width(), "our choice, because a block higher than wide sheds a wake of its own"),
-                bed -> faceHeight(installation, around, bed) + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())),
+                bed -> highSide(installation, around, bed),
                 "The block is wider than high.", "The V is so deep that the block would be higher than wide."),
             CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
             CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
-        demands.addAll(SkinAsked.ofHole(installation, around, bed -> faceHeight(installation, around, bed)
-            + block.width() / 2 * Math.abs(Math.tan(bed.deadrise())) + installation.backing()));
+        demands.addAll(SkinAsked.ofHole(installation, around, bed -> highSide(installation, around, bed) + installation.backing()));
         demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
         demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, new Footprint(block.length(), block.width(), 0), bed -> 0));
         demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, around, bed)));
-        demands.addAll(CavitationAsked.ofBlock(installation, around, bed -> faceHeight(installation, around, bed)));
+        demands.addAll(CavitationAsked.ofBlock(installation, around, bed -> highSide(installation, around, bed)));
         Footprint plan = new Footprint(block.length(), block.width(), 0);
         demands.addAll(BeamAsked.demands(installation, around, bed -> faceHeight(installation, around, bed), bed -> 0, bed -> 0));
         demands.addAll(NeighboursAsked.ownWake(installation, around, plan));

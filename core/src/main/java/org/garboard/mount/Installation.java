@@ -20,6 +20,8 @@ public record Installation(Transducer transducer, TransducerDetails details, Poc
     /** A block of usual slenderness [m]: our choice. */
     private static final double WALL = 0.02;
     private static final double SLENDERNESS = 3.5;
+    /** Share of its length at which a block is widest; there the body stands. */
+    private static final double WIDEST = 0.3;
 
     /** Of a transducer of which only the outside is told, with the program's own limits. */
     public Installation(Transducer transducer, PocketWish pocket) {
@@ -28,7 +30,8 @@ public record Installation(Transducer transducer, TransducerDetails details, Poc
 
     private static BlockSize block(Transducer transducer) {
         double width = Math.max(transducer.width() + 2 * WALL, 2 * transducer.length() / SLENDERNESS);
-        return new BlockSize(SLENDERNESS * width, width, 0.006, 0.010, Double.NaN);
+        double length = SLENDERNESS * width;
+        return new BlockSize(length, width, 0.006, 0.010, WIDEST * length - transducer.length() / 2 - WALL / 2, Double.NaN);
     }
 
     /** The same held to other limits. */

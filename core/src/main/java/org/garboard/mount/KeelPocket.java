@@ -139,8 +139,7 @@ public record KeelPocket() implements Mount {
     private List<Demand> cavitation(Installation installation, Surroundings around) {
         double ratio = installation.pocket().endRatio();
         List<Demand> demands = new ArrayList<>(CavitationAsked.ofBead(installation, around));
-        demands.addAll(ratio > 0 ? CavitationAsked.ofRamp(installation, around, ratio,
-                bed -> ratio * Math.max(0, faceDepth(installation, bed.rise())))
+        demands.addAll(ratio > 0 ? CavitationAsked.ofRamp(installation, around, ratio)
             : CavitationAsked.ofRecess(installation, around, bed -> faceDepth(installation, bed.rise())));
         return demands;
     }

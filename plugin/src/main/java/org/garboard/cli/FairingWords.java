@@ -6,7 +6,6 @@ import org.garboard.craft.Craft;
 import org.garboard.craft.HomeWater;
 import org.garboard.craft.RunningSpeed;
 import org.garboard.cutout.Lengths;
-import org.garboard.cutout.fairing.CavitationSpeed;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.SkinEllipse;
@@ -58,16 +57,17 @@ final class FairingWords {
     private static List<String> nose(FairingBlock block, Job job) {
         HomeWater home = job.particulars().craft().map(Craft::water).orElse(HomeWater.SEA);
         Inception water = new Inception(new Water(home.celsius(), home.salinity()), 0);
-        CavitationSpeed speed = CavitationSpeed.of(block, water);
+        double speed = block.boilsAt(water);
         List<String> lines = new ArrayList<>();
         lines.add("Nose: round the face's forward edge to a quarter ellipse " + Lengths.mm(block.nose().height()) + " high, run out over "
-            + Lengths.mm(block.nose().length()) + "; the solid has it square. So rounded nothing boils on the block below " + knots(speed.governing())
-            + " (nose as an edge without end " + knots(speed.nose()) + ", sides " + knots(speed.sides()) + ", whole form " + knots(speed.bulk()) + ").");
+            + Lengths.mm(block.nose().length()) + "; the solid has it square. So rounded nothing boils on the block below " + knots(speed)
+            + " at the surface.");
         job.particulars().craft().ifPresent(craft -> {
             RunningSpeed top = craft.speeds().get(craft.speeds().size() - 1);
-            if (top.knots() * KNOT > speed.governing()) {
-                lines.add("LOOK: at " + top.name() + ", " + FixedDecimal.format(top.knots(), 1) + " kn, it may boil; a nose that surely does not runs out over "
-                    + Lengths.mmUp(block.nose().lengthFor(top.knots() * KNOT, water)) + ": a more slender or a lower block.");
+            if (top.knots() * KNOT > speed) {
+                lines.add("LOOK: at " + top.name() + ", " + FixedDecimal.format(top.knots(), 1) + " kn, it may boil; "
+                    + block.noseFor(top.knots() * KNOT, water).stream().mapToObj(run -> "a nose that surely does not runs out over " + Lengths.mmUp(run)
+                    + ": ").findFirst().orElse("") + "a more slender or a lower block.");
             }
         });
         return lines;

@@ -9,6 +9,8 @@ import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.SkinEllipse;
 import org.garboard.cutout.template.Template;
+import org.garboard.flow.cavitation.Inception;
+import org.garboard.flow.cavitation.Suction.FairingNose;
 
 /**
  * A fairing block as it is to be made. Hull frame and metres.
@@ -39,9 +41,35 @@ public record FairingBlock(Vector3D site, Vector3D axis, Planform planform, doub
                            double low, double high, double roof, SawCut saw, List<HeightRow> heights, NoseRound nose,
                            Optional<SkinEllipse> stemHole, double bolt, double pin, double boltHole, Optional<CoreRemoval> core,
                            double sleeve, OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
+    private static final double NOSE_WITHIN = 1e-5;
+
     public FairingBlock {
         heights = List.copyOf(heights);
         solids = List.copyOf(solids);
         templates = List.copyOf(templates);
+    }
+
+    /** Speed of the water at which it begins to boil on nose and sides, the nose rounded and the bedding faired [m/s]; on a square or proud edge sooner. */
+    public double boilsAt(Inception water) {
+        return water.speed(FairingNose.ofBlock(nose.length(), width, high).answer().least());
+    }
+
+    /** Over what length the nose would have to run out so that water of a speed [m/s] does not boil on it [m]; none up to the whole block's. */
+    public OptionalDouble noseFor(double speed, Inception water) {
+        double most = -water.number(speed);
+        if (FairingNose.ofBlock(length, width, high).answer().least() < most) {
+            return OptionalDouble.empty();
+        }
+        double shortest = nose.length() / 100;
+        double longest = length;
+        while (longest - shortest > NOSE_WITHIN) {
+            double middle = (shortest + longest) / 2;
+            if (FairingNose.ofBlock(middle, width, high).answer().least() < most) {
+                shortest = middle;
+            } else {
+                longest = middle;
+            }
+        }
+        return OptionalDouble.of(longest);
     }
 }

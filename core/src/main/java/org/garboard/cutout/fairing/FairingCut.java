@@ -112,9 +112,9 @@ public final class FairingCut {
     public static BlockSize size(Transducer body, FairingWish wish) {
         try {
             BlockPlan plan = new BlockPlan(wish.planform(), wish.slenderness(), BodyOutline.of(body).widened(wish.throughHull().gap()));
-            return new BlockSize(plan.length(), plan.width(), LOW_SIDE, ROOF, wish.height().orElse(Double.NaN));
+            return new BlockSize(plan.length(), plan.width(), LOW_SIDE, ROOF, plan.roomAtNose(), wish.height().orElse(Double.NaN));
         } catch (CannotBeBuilt none) {
-            return new BlockSize(BlockPlan.WIDEST * wish.slenderness(), BlockPlan.WIDEST, LOW_SIDE, ROOF, wish.height().orElse(Double.NaN));
+            return new BlockSize(BlockPlan.WIDEST * wish.slenderness(), BlockPlan.WIDEST, LOW_SIDE, ROOF, BlockPlan.WIDEST, wish.height().orElse(Double.NaN));
         }
     }
 

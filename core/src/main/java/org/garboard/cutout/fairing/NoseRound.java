@@ -1,8 +1,5 @@
 package org.garboard.cutout.fairing;
 
-import org.garboard.flow.cavitation.Inception;
-import org.garboard.flow.cavitation.Suction;
-
 /**
  * How the face's forward edge is taken off by hand, last of all: seen from the side a quarter of an ellipse, upright at the
  * skin, running out into the face. The block is milled or sawn with the edge square. Lengths [m].
@@ -16,20 +13,5 @@ public record NoseRound(double height, double length) {
     double back(double fromNose) {
         double ahead = Math.max(0, 1 - fromNose / length);
         return height * (1 - Math.sqrt(1 - ahead * ahead));
-    }
-
-    /** Radius of the ellipse where it meets the face. */
-    double crest() {
-        return length * length / height;
-    }
-
-    /** What it sucks at most: as an edge without end across the flow, from which the water cannot turn aside. */
-    Suction suction() {
-        return new Suction.RoundedEdge(height, crest());
-    }
-
-    /** Over what length it would have to run out so that water of a speed [m/s] does not boil on it. */
-    public double lengthFor(double speed, Inception water) {
-        return Math.sqrt(height * water.edgeRadius(height, speed));
     }
 }

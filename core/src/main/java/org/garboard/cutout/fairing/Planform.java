@@ -1,9 +1,7 @@
 package org.garboard.cutout.fairing;
 
 import java.util.Arrays;
-import org.garboard.flow.cavitation.Suction;
 import org.garboard.solid.Loop;
-import org.garboard.units.Angle;
 
 /**
  * A streamlined outline in plan, its widest place at the origin, its nose forward. Half-breadths are those of a form
@@ -121,10 +119,5 @@ public enum Planform {
             most = Math.max(most, Math.abs((u(t, length) - u(from, length)) * dv - (y(t, width) - y(from, width)) * du) / side);
         }
         return most;
-    }
-
-    /** Its suction as an upright cylinder, an ellipse of the nose's own sharpness: more than any block of finite height. */
-    Suction suction(double length, double width) {
-        return new Suction.Strut(width / (2 * widest() * length), Angle.ofRadians(0));
     }
 }

@@ -34,9 +34,4 @@ public record Inception(Water water, double depth) {
         }
         return Math.sqrt(margin() / (0.5 * water.density() * -leastPressure));
     }
-
-    /** Radius [m] that an edge of a height [m] needs so that water of a speed [m/s] just does not boil on it. */
-    public double edgeRadius(double height, double speed) {
-        return Suction.RoundedEdge.radiusFor(height, -number(speed));
-    }
 }

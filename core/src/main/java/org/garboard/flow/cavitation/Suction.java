@@ -32,7 +32,7 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
      */
     record FairingNose(double length, double width, double height, Angle yaw) implements Suction {
         /** With which water passes a block: our choice, as much as a boat makes leeway in a turn. */
-        public static final Angle LEEWAY = Angle.ofDegrees(5);
+        private static final Angle LEEWAY = Angle.ofDegrees(5);
 
         public FairingNose {
             if (!(Math.abs(yaw.degrees()) <= MOST_YAW_DEG)) {
@@ -40,8 +40,23 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
             }
         }
 
+        /**
+         * A block with upright sides and a flat face, whose nose is rounded to a quarter ellipse: half of the ellipsoid whose forward
+         * half is that nose, as wide as the block. What goes on abaft of the nose keeps the water from turning in again, so that the
+         * true suction is less: by panels laid over such blocks it is two thirds to nine tenths of this. An ellipsoid of the whole
+         * block's length, which nobody cuts, has a quarter of it; an edge without end across the flow, past which no water turns
+         * aside, three times as much.
+         *
+         * @param run over which the nose runs out [m]
+         * @param width of the block [m]
+         * @param height of its high side [m]
+         */
+        public static FairingNose ofBlock(double run, double width, double height) {
+            return new FairingNose(2 * run, width, height, LEEWAY);
+        }
+
         @Override
-        public Answer answer() {
+        public Coefficient answer() {
             return new Coefficient(new Ellipsoid(length / 2, width / 2, height)
                 .leastPressure(Math.cos(yaw.radians()), Math.sin(yaw.radians()), 0));
         }
@@ -91,11 +106,6 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
         @Override
         public Answer answer() {
             return new Coefficient(1 - Math.pow(1 + Math.sqrt(height / radius), 2));
-        }
-
-        /** Radius with which an edge of a height has no more suction than such a coefficient, below 0 [m]. */
-        static double radiusFor(double height, double least) {
-            return height / Math.pow(Math.sqrt(1 - least) - 1, 2);
         }
     }
 

@@ -10,10 +10,9 @@ final class NoseSuction {
 
     private final double[] suction = new double[COUNT];
 
-    NoseSuction(double length, double width) {
+    NoseSuction(double run, double width) {
         for (int i = 0; i < COUNT; i++) {
-            Suction.Answer answer = new Suction.FairingNose(length, width, Math.max(1e-3, i * STEP), Suction.FairingNose.LEEWAY).answer();
-            suction[i] = -((Suction.Coefficient) answer).least();
+            suction[i] = -Suction.FairingNose.ofBlock(run, width, Math.max(1e-3, i * STEP)).answer().least();
         }
     }
 

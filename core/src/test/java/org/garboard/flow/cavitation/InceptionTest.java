@@ -68,13 +68,6 @@ class InceptionTest {
         assertInstanceOf(Unbounded.class, new SharpEdge().answer());
     }
 
-    /** There and back: at its own speed of inception an edge needs its own radius. */
-    @Test
-    void law_radiusForASpeed() {
-        double speed = HALF_A_METRE_DOWN.speed(least(new RoundedEdge(0.006, 0.009)));
-        assertEquals(0.009, HALF_A_METRE_DOWN.edgeRadius(0.006, speed), 1e-12);
-    }
-
     @Test
     void law_deeperAndColderIsLater() {
         double here = HALF_A_METRE_DOWN.speed(-0.5);

@@ -18,7 +18,7 @@ final class CheckSheet implements SheetContent {
             "Before the pilot hole: every tape of sheet 2 within its limits, everything NOT KNOWN looked at, template measured.",
             "Pilot hole seen from inside: skin, core, structure, tanks, cables as told; place as marked.",
             "Dry fit: body in its place, fore end to the bow, element leaning as the sheets say, gaps even.",
-            "Before launch: bedding cured, seal whole, cable clear, seacock or blank at hand, bilge pump tried.",
+            "Before launch: bedding cured and feathered, nowhere more than 0.5 mm proud, seal whole, cable clear, seacock or blank at hand, bilge pump tried.",
             "24 hours afloat: no water round the fitting, looked at when afloat, after one hour and after 24.");
     private static final List<Corner> CORNERS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
 

@@ -35,7 +35,7 @@ public record PlaceTold(PlanPoint point, LayerThere layer, InceptionThere bead, 
         LayerThere layer = water instanceof FloatingWater floating && floating.streams().through(at.x(), at.y()) instanceof Streamline line
             ? flow.layer(floating.floats(), line, at.x()) : flow.layer(attitude, at.x(), at.y());
         InceptionThere block = layer instanceof LayerThere.Grown grown
-            ? flow.inception(attitude, at.x(), at.y(), new Suction.FairingNose(size.length(), size.width(), grown.layer().clearHeight(), Suction.FairingNose.LEEWAY))
+            ? flow.inception(attitude, at.x(), at.y(), Suction.FairingNose.ofBlock(size.nose(), size.width(), grown.layer().clearHeight()))
             : new InceptionThere.NotKnown(((LayerThere.NotKnown) layer).reason());
         return new PlaceTold(at, layer, flow.inceptionInLayer(attitude, at.x(), at.y(), Suction.RoundedEdge.BEAD), block,
             water instanceof FloatingWater floating ? floating.sweptDown(at.x(), at.y(), within) : Double.NaN);
