@@ -120,6 +120,7 @@ final class TrimPictures {
         for (Cast cast : water instanceof UnknownWater ? List.<Cast>of() : water.shadows(features)) {
             if (cast instanceof Shadow shadow) {
                 shadows.add(shadow);
+                shadow.lost().ifPresent(lost -> notes.add("The wake of " + shadow.feature().name() + " may go on where none is drawn: " + lost + "."));
             } else if (cast instanceof Cast.None none) {
                 notes.add(none.feature() + " throws no shadow here: " + none.reason() + ".");
             }
@@ -143,7 +144,8 @@ final class TrimPictures {
                 notes.add("Behind step " + air.step() + ": " + air.note() + ".");
             }
         }
-        List<PlanRegion> clean = CleanWater.of(water.solid(), shadows);
+        boolean unknown = shadows.stream().anyMatch(shadow -> shadow.lost().isPresent());
+        List<PlanRegion> clean = unknown ? List.of() : CleanWater.of(water.solid(), shadows);
         for (PlanRegion region : clean) {
             areas.add(new PlanArea(PlanArea.Kind.CLEAN, region, region == clean.get(0) ? "clean" : ""));
         }

@@ -38,6 +38,9 @@ public record PlaceInFlow(Hull hull, Water water, LayerLaw law, double judgedFro
 
     /** The same where the way of the water is known: along a streamline of the boat afloat to where it crosses x. */
     public LayerThere layer(Attitude.Floats attitude, Streamline line, double x) {
+        if (line.ahead() == Streamline.Followed.LOST) {
+            return new LayerThere.NotKnown(line.lost().orElseThrow());
+        }
         StreamPoint there = line.at(x);
         return grown(line.points().get(0).x(), there.run(), there.speed() * attitude.speed(), attitude.speed());
     }

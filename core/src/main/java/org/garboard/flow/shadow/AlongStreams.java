@@ -1,6 +1,7 @@
 package org.garboard.flow.shadow;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.Streamline;
@@ -14,7 +15,7 @@ public record AlongStreams(HullStreams streams) implements FlowLines {
         Traced traced = streams.through(x, y);
         if (traced instanceof Streamline line) {
             List<Vector2D> points = line.down().stream().map(point -> Vector2D.of(point.x(), point.y())).toList();
-            return new Line(points);
+            return new Line(points, line.abaft() == Streamline.Followed.LOST ? line.lost() : Optional.empty());
         }
         return new OffTheBottom(((Traced.OffTheSkin) traced).reason());
     }

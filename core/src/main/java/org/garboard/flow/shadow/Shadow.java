@@ -1,6 +1,7 @@
 package org.garboard.flow.shadow;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -15,13 +16,20 @@ public final class Shadow implements Cast {
     private final List<PlanRegion> advisory;
     private final List<PlanRegion> ahead;
     private final List<Strip> strips;
+    private final Optional<String> lost;
 
-    Shadow(Shedder feature, List<PlanRegion> wake, List<PlanRegion> advisory, List<PlanRegion> ahead, List<Strip> strips) {
+    Shadow(Shedder feature, List<PlanRegion> wake, List<PlanRegion> advisory, List<PlanRegion> ahead, List<Strip> strips, Optional<String> lost) {
         this.feature = feature;
         this.wake = List.copyOf(wake);
         this.advisory = List.copyOf(advisory);
         this.ahead = List.copyOf(ahead);
         this.strips = List.copyOf(strips);
+        this.lost = lost;
+    }
+
+    /** Why it may go on where none is drawn; empty where all of it is known. */
+    public Optional<String> lost() {
+        return lost;
     }
 
     /** The feature that throws it. */

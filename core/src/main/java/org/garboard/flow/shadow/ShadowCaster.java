@@ -85,7 +85,7 @@ public final class ShadowCaster {
         Strip.Growth likely = new Strip.Growth(Sheds.LIKELY, feature.sheds().cap(), outboard);
         Strip.Growth advisory = new Strip.Growth(Sheds.ADVISORY, Double.POSITIVE_INFINITY, outboard);
         return new Shadow(feature, onItsSides(feature, wake.figures(likely)), onItsSides(feature, wake.figures(advisory)),
-            ahead(feature), wake.middles());
+            ahead(feature), wake.middles(), wake.lost());
     }
 
     private List<PlanRegion> ahead(Shedder feature) {

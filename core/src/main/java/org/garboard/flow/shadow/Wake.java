@@ -2,6 +2,7 @@ package org.garboard.flow.shadow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.geometry.Quad;
 import org.locationtech.jts.geom.Geometry;
@@ -18,6 +19,7 @@ final class Wake {
     private final List<List<List<Vector2D>>> edges = new ArrayList<>();
     private final List<Geometry> covers = new ArrayList<>();
     private String reason = "";
+    private Optional<String> lost = Optional.empty();
 
     Wake(Shedder feature, FlowLines flow, Plan plan) {
         this.feature = feature;
@@ -43,6 +45,7 @@ final class Wake {
             FlowLines.Found found = flow.downFrom(place.getX(), place.getY());
             if (found instanceof FlowLines.Line line) {
                 along.add(line.points());
+                lost = lost.or(line::lost);
             } else {
                 along.add(List.of());
                 reason = ((FlowLines.OffTheBottom) found).reason();
@@ -59,6 +62,11 @@ final class Wake {
     /** Why some place of it has no water; empty if all have. */
     String reason() {
         return reason;
+    }
+
+    /** Why some line of it ends too early; empty where none does. */
+    Optional<String> lost() {
+        return lost;
     }
 
     /** Its lines without their growth. */

@@ -87,17 +87,19 @@ public final class HullStreams {
         if (!(v >= 0)) {
             return new Traced.OffTheSkin(crossing.misses(u));
         }
-        List<double[]> up = tracer.up(u, v);
+        Tracer.Way upstream = tracer.up(u, v);
+        Tracer.Way downstream = tracer.down(u, v);
+        List<double[]> up = upstream.places();
         List<double[]> places = new ArrayList<>();
         for (int i = up.size() - 1; i > 0; i--) {
             places.add(up.get(i));
         }
         int seed = places.size();
-        places.addAll(tracer.down(u, v));
-        return line(places, seed, side);
+        places.addAll(downstream.places());
+        return new Streamline(points(places, side), seed, upstream.followed(), downstream.followed());
     }
 
-    private Streamline line(List<double[]> places, int seed, int side) {
+    private List<StreamPoint> points(List<double[]> places, int side) {
         List<StreamPoint> points = new ArrayList<>();
         double[] place = new double[3];
         double[] before = new double[3];
@@ -111,7 +113,7 @@ public final class HullStreams {
             points.add(new StreamPoint(mesh.frame().x(place[0], place[2]), side * place[1], mesh.frame().z(place[0], place[2]),
                 run, skin.speed(uv[0], uv[1])));
         }
-        return new Streamline(points, seed);
+        return points;
     }
 
     /** Columns are at constant x, hull frame. */

@@ -1,19 +1,43 @@
 package org.garboard.flow.streams;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The way of one drop of water along the hull.
  *
  * @param points from forward aft, at least one
  * @param seed index of the place it was asked through
+ * @param ahead whether it was followed to where the hull's wet skin begins
+ * @param abaft whether it was followed to where that ends
  */
-public record Streamline(List<StreamPoint> points, int seed) implements Traced {
+public record Streamline(List<StreamPoint> points, int seed, Followed ahead, Followed abaft) implements Traced {
+
+    /** How far a line was followed. */
+    public enum Followed {
+        TO_THE_END,
+        /** It ends amid the skin: the water stands still there, or goes round and round. */
+        LOST
+    }
+
     public Streamline {
         points = List.copyOf(points);
         if (seed < 0 || seed >= points.size()) {
             throw new IllegalArgumentException("seed " + seed + " of a line of " + points.size() + " point(s)");
         }
+    }
+
+    /** Where it was lost, in words; empty where it was followed from end to end. */
+    public Optional<String> lost() {
+        if (ahead == Followed.LOST) {
+            return Optional.of(lost(points.get(0), "ahead"));
+        }
+        return abaft == Followed.LOST ? Optional.of(lost(points.get(points.size() - 1), "abaft")) : Optional.empty();
+    }
+
+    private static String lost(StreamPoint end, String where) {
+        return String.format(Locale.ROOT, "a streamline cannot be followed %s of x = %.2f m, y = %.2f m, where the water stands still or goes round", where, end.x(), end.y());
     }
 
     /** The place it was asked through. */

@@ -3,6 +3,7 @@ package org.garboard.flow.streams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Where water from the surface at the bow goes along the hull: streamlines of the upper water there, evenly spaced in
@@ -47,6 +48,11 @@ public record SweepDown(double depth, double station, List<Streamline> lines) {
             }
         }
         return new SweepDown(depth, start, lines);
+    }
+
+    /** Why a line of it ends amid the hull, so that shares may be larger; empty where none does. */
+    public Optional<String> lost() {
+        return lines.stream().map(Streamline::lost).flatMap(Optional::stream).findFirst();
     }
 
     /**

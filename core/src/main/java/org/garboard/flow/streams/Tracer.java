@@ -44,21 +44,30 @@ final class Tracer {
         this.farthest = FARTHEST * length;
     }
 
-    /** Places (u, v) with the stream from one, that one first. */
-    List<double[]> down(double u, double v) {
+    /**
+     * One way from a place.
+     *
+     * @param places (u, v), the one asked first
+     * @param followed whether they come to where the skin ends
+     */
+    record Way(List<double[]> places, Streamline.Followed followed) {
+    }
+
+    /** With the stream. */
+    Way down(double u, double v) {
         return trace(u, v, farthest);
     }
 
-    /** Places (u, v) against the stream from one, that one first. */
-    List<double[]> up(double u, double v) {
+    /** Against the stream. */
+    Way up(double u, double v) {
         return trace(u, v, -farthest);
     }
 
-    private List<double[]> trace(double u, double v, double to) {
+    private Way trace(double u, double v, double to) {
         List<double[]> places = new ArrayList<>();
         places.add(new double[] {u, v});
         if (atEnd(u, v, to > 0)) {
-            return places;
+            return new Way(places, Streamline.Followed.TO_THE_END);
         }
         DormandPrince54Integrator integrator = new DormandPrince54Integrator(1e-9 * longestStep, longestStep, WITHIN, 0);
         integrator.addEventDetector(new Leaving());
@@ -68,9 +77,16 @@ final class Tracer {
             integrator.integrate(new Motion(), new ODEState(0, new double[] {u, v}), to);
         } catch (MathRuntimeException withoutDirection) {
             // a stagnation point or the tip of a skin has no direction of flow: the line ends just before it
-            return places;
+            return new Way(places, followed(places, to > 0));
         }
-        return places;
+        return new Way(places, followed(places, to > 0));
+    }
+
+    /** Within a panel of the end that it makes for, the line has come there: our choice, as the motion is not known more finely. */
+    private Streamline.Followed followed(List<double[]> places, boolean withStream) {
+        double u = places.get(places.size() - 1)[0];
+        boolean arrived = withStream ? u >= skin.columns() - 1 : u <= 1;
+        return arrived ? Streamline.Followed.TO_THE_END : Streamline.Followed.LOST;
     }
 
     /** Whether the water there leaves the skin at once. */

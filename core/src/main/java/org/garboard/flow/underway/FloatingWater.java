@@ -41,7 +41,7 @@ public record FloatingWater(Hull hull, Attitude.Floats floats, Water water, Hull
         double station = streams.forwardEnd() + AMIDSHIPS * (streams.afterEnd() - streams.forwardEnd());
         double deep = streams.keelDepth(station);
         for (int i = PATHS - 1; i >= 0; i--) {
-            if (streams.atDepth(station, deep * (i + 0.5) / PATHS) instanceof Streamline line && line.points().size() > 1) {
+            if (streams.atDepth(station, deep * (i + 0.5) / PATHS) instanceof Streamline line && line.points().size() > 1 && line.lost().isEmpty()) {
                 paths.add(new FlowPath(line.points().stream().map(point -> Vector2D.of(point.x(), point.y())).toList(),
                     line.points().stream().map(point -> point.run()).toList()));
             }
@@ -89,6 +89,7 @@ public record FloatingWater(Hull hull, Attitude.Floats floats, Water water, Hull
         notes.add("The water's surface is taken to be level: Froude number " + FixedDecimal.format(floats.froude(), 2) + ", "
             + (floats.froude() <= Froude.LEVEL_WATER ? "" : "MORE THAN THE ")
             + FixedDecimal.format(Froude.LEVEL_WATER, 1) + (floats.froude() <= Froude.LEVEL_WATER ? " is the most" : " THAT IT SERVES FOR") + " (guidance).");
+        sweep.lost().ifPresent(lost -> notes.add("Water from the surface at the bow is NOT KNOWN everywhere: " + lost + "."));
         notes.add("The layer is that of a flat plate at the boat's speed, from the stem.");
         return notes;
     }

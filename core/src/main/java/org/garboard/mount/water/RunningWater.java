@@ -82,10 +82,12 @@ public final class RunningWater {
             return new BottomWater(speeds, wakes, "Not worked out, at " + words + ": " + along.untraced() + ".", Optional.empty());
         }
         HullStreams streams = along.streams().get();
+        Optional<String> lost = Optional.empty();
         if (!laid.isEmpty()) {
             wakes.add(0, Wakes.afloat(hull, laid, words, streams));
+            lost = wakes.get(0).lost();
         }
-        return new BottomWater(speeds, wakes, "", neverPlanes ? Optional.of(SweepDown.of(streams, UPPER * fastest().draught())) : Optional.empty());
+        return new BottomWater(speeds, wakes, lost.map(why -> "Not worked out, at " + words + ": " + why + ".").orElse(""), neverPlanes ? Optional.of(SweepDown.of(streams, UPPER * fastest().draught())) : Optional.empty());
     }
 
     private Attitude.Floats fastest() {

@@ -27,10 +27,11 @@ final class WakeAsked {
         }
         around.water().sweep().ifPresent(sweep -> {
             SweptShare shares = SweptShare.of(sweep, Math.hypot(length, width) / 2);
-            demands.add(Demand.atMost("water from the surface at the bow", installation.limits().of(LimitName.SWEPT_DOWN),
+            Demand swept = Demand.atMost("water from the surface at the bow", installation.limits().of(LimitName.SWEPT_DOWN),
                 bed -> shares.at(bed.x(), bed.y(), bed.highest()), "Water from the surface at the bow passes clear of the place.",
                 "Water from the surface at the bow is drawn down past the place, and its bubbles with it.")
-                .telling(bed -> "Of the upper " + FixedDecimal.format(1000 * sweep.depth(), 0) + " mm of water at the bow."));
+                .telling(bed -> "Of the upper " + FixedDecimal.format(1000 * sweep.depth(), 0) + " mm of water at the bow.");
+            demands.add(sweep.lost().map(lost -> swept.leavingOut(bed -> "Not all of it is known: " + lost + ".")).orElse(swept));
         });
         return demands;
     }

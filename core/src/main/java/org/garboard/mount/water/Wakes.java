@@ -111,6 +111,11 @@ public final class Wakes {
         return laid.stream().map(feature -> caster.of(Shedder.of(feature))).toList();
     }
 
+    /** Why a wake may go on where none is known; empty where all of them are. */
+    Optional<String> lost() {
+        return shadows.stream().map(Shadow::lost).flatMap(Optional::stream).findFirst();
+    }
+
     /** "cruise, 24 kn; top, 28 kn". */
     String speeds() {
         return speeds;

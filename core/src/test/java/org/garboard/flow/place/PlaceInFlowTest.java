@@ -60,10 +60,13 @@ class PlaceInFlowTest {
         LayerThere.Grown there = grown(FLOW.layer(slow, 6, 0.1));
         assertEquals(6 - slow.afloat().hull().from(), there.layer().run(), 1e-9);
         assertEquals(Standing.REPORTED, there.standing());
-        Streamline line = new Streamline(List.of(new StreamPoint(0.5, 0.3, 0.2, 0, 0.9), new StreamPoint(6.5, 0.1, 0.05, 6.2, 1.1)), 0);
+        Streamline line = new Streamline(List.of(new StreamPoint(0.5, 0.3, 0.2, 0, 0.9), new StreamPoint(6.5, 0.1, 0.05, 6.2, 1.1)), 0,
+            Streamline.Followed.TO_THE_END, Streamline.Followed.TO_THE_END);
         LayerThere.Grown along = grown(FLOW.layer(slow, line, 6.5));
         assertEquals(6.2, along.layer().run(), 1e-12);
         assertEquals(3.3, along.layer().speed(), 1e-12);
+        Streamline lost = new Streamline(line.points(), 0, Streamline.Followed.LOST, Streamline.Followed.TO_THE_END);
+        assertEquals(lost.lost().orElseThrow(), assertInstanceOf(LayerThere.NotKnown.class, FLOW.layer(slow, lost, 6.5)).reason());
     }
 
     /** Judged from 8 knots, or from where it is set. */

@@ -203,6 +203,16 @@ class ShadowTest {
         assertFalse(inWake(shadow, 5, 0.7 + aside - 0.025 - 0.16));
     }
 
+    /** A line that is lost amid the bottom: what is drawn ends there, and that it may go on is said. */
+    @Test
+    void law_aLostLineIsToldOfTheShadow() {
+        FlowLines lost = (x, y) -> new FlowLines.Line(List.of(Vector2D.of(x, y), Vector2D.of(5, y)), Optional.of("lost at x = 5 m"));
+        Shadow shadow = assertInstanceOf(Shadow.class, new ShadowCaster(HULL, lost, 1).of(Shedder.point("anode", Sheds.PROUD, Sides.STARBOARD, 2, 0.7, 0.05)));
+        assertEquals(Optional.of("lost at x = 5 m"), shadow.lost());
+        assertFalse(inWake(shadow, 5.1, 0.7));
+        assertEquals(Optional.empty(), shadow(drain(Sides.BOTH), 1).lost());
+    }
+
     @Test
     void badInputIsNamed() {
         Cast.None off = assertInstanceOf(Cast.None.class, new ShadowCaster(HULL, new AlongBottom(HULL, Angle.ofDegrees(0)), 1)

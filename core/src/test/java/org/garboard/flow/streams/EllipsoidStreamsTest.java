@@ -26,7 +26,7 @@ class EllipsoidStreamsTest {
         double u = skin.u(-3.6);
         double v = skin.v(0.087178, -0.213542);
         double[][] expected = {{-3, 0.096989, -0.327144}, {-2, 0.103843, -0.429889}, {0, 0.107683, -0.497093}};
-        List<double[]> places = new Tracer(skin).down(u, v);
+        List<double[]> places = new Tracer(skin).down(u, v).places();
         for (double[] at : expected) {
             double[] found = at(skin, places, at[0]);
             assertEquals(at[1], found[1], 2e-6, "y at " + at[0]);
@@ -126,7 +126,7 @@ class EllipsoidStreamsTest {
         for (double row : new double[] {4, 8.3, 12, 17.6}) {
             skin.position(32, row, place);
             double meridian = Math.toDegrees(Math.atan2(place[1], -place[2]));
-            for (List<double[]> way : List.of(tracer.down(32, row), tracer.up(32, row))) {
+            for (List<double[]> way : List.of(tracer.down(32, row).places(), tracer.up(32, row).places())) {
                 for (double[] uv : way) {
                     skin.position(uv[0], uv[1], place);
                     if (Math.abs(place[0]) < 3.6) {
@@ -145,7 +145,7 @@ class EllipsoidStreamsTest {
         for (double row : new double[] {3, 6, 12, 18}) {
             skin.position(32, row, place);
             double constant = Math.log(place[1]) - 0.25 * Math.log(-place[2]);
-            List<double[]> way = new Tracer(skin).up(32, row);
+            List<double[]> way = new Tracer(skin).up(32, row).places();
             int checked = 0;
             for (double[] uv : way) {
                 skin.position(uv[0], uv[1], place);
