@@ -11,10 +11,11 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.cli.files.OutputFolder;
-import org.garboard.cli.print.Answer;
+import org.garboard.answer.Answer;
 import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetRefusal;
+import org.garboard.exchange.FileHash;
 import org.garboard.exchange.RecordFile;
 import org.garboard.exchange.RecordOutputs;
 import org.garboard.exchange.RecordSource;
@@ -22,6 +23,10 @@ import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.water.RunningWater;
+import org.garboard.report.NamedHash;
+import org.garboard.report.Report;
+import org.garboard.report.ReportTask;
+import org.garboard.report.Reported;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -83,6 +88,7 @@ final class RunCommand implements Callable<Integer> {
         List<SheetRefusal> refusals = sets.stream().flatMap(set -> set.refusals().stream()).toList();
         List<ToldDecision> told = new ArrayList<>();
         List<String> said = new ArrayList<>();
+        List<Reported> reported = new ArrayList<>();
         for (int k = 0; k < all.size(); k++) {
             List<String> answer = new ArrayList<>(new Answer(all.get(k), origin).lines());
             answer.addAll(sets.get(k).words());
@@ -91,7 +97,9 @@ final class RunCommand implements Callable<Integer> {
                 said.add(all.get(k).job().transducer().name() + ":");
             }
             said.addAll(answer);
+            reported.add(new Reported(all.get(k), sets.get(k).words()));
         }
+        files.add(report(source, hull, running, reported, files, refusals, provenance));
         Garboard.of(spec).stage("writing the files");
         try {
             OutputFolder.write(folder, files, record(source.recordSource(Version.number(), hull), told, files, refusals));
@@ -102,6 +110,17 @@ final class RunCommand implements Callable<Integer> {
         print(said, drawn, refusals);
         boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent());
         return (yes && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
+    }
+
+    private static OutputFile report(JobSource source, Hull hull, RunningWater running, List<Reported> reported, List<OutputFile> files,
+                                     List<SheetRefusal> refusals, Provenance provenance) {
+        return new OutputFile(Report.NAME, Report.write(new ReportTask(reported, source.table().table(), hull, running.speeds(),
+            refusals.stream().map(SheetRefusal::message).toList(), List.of(named("job", source.file()), named(source.table().table().document(), source.table().file())),
+            files.stream().map(file -> named("drawn or written by this run", file.hash())).toList(), provenance)));
+    }
+
+    private static NamedHash named(String what, FileHash file) {
+        return new NamedHash(what, file.name(), file.sha256());
     }
 
     private static OutputFile record(RecordSource from, List<ToldDecision> told, List<OutputFile> files, List<SheetRefusal> refusals) {
@@ -116,7 +135,7 @@ final class RunCommand implements Callable<Integer> {
         said.forEach(out::println);
         String drawn = files.isEmpty() ? "No drawings in " + folder
             : "Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
-        out.println(drawn + "; the reasons in " + RecordFile.NAME + ".");
+        out.println(drawn + "; the reasons in " + Report.NAME + " and " + RecordFile.NAME + ".");
         refusals.forEach(refusal -> spec.commandLine().getErr().println("not drawn: " + refusal.message()));
     }
 }

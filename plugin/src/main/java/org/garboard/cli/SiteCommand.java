@@ -10,7 +10,7 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
 import org.garboard.cli.files.SingleFile;
-import org.garboard.cli.print.Answer;
+import org.garboard.answer.Answer;
 import org.garboard.cli.print.SiteCsv;
 import org.garboard.cli.print.SiteReport;
 import org.garboard.craft.BottomFeatures;

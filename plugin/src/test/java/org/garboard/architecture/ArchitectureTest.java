@@ -22,8 +22,8 @@ class ArchitectureTest {
         "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
         "org.garboard.mount..", "org.garboard.siting..", "org.garboard.cutout..", "org.garboard.marking..", "org.garboard.job..", "org.garboard.decision..",
         "org.garboard.survey..", "org.garboard.revision.."};
-    static final String[] IMPORT = {"org.garboard.tablefile..", "org.garboard.findingsfile.."};
-    static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile.."};
+    static final String[] IMPORT = {"org.garboard.tablefile..", "org.garboard.findingsfile..", "org.garboard.filetext.."};
+    static final String[] EXPORT = {"org.garboard.drawing..", "org.garboard.meshfile..", "org.garboard.answer..", "org.garboard.report.."};
     static final String[] PLUGIN = {"org.garboard.cli..", "org.garboard.exchange..", "org.garboard.session.."};
     static final String[] JAVA = {"java..", "org.apache.commons.geometry..", "org.apache.commons.numbers..",
         "org.hipparchus..", "org.locationtech.jts.."};

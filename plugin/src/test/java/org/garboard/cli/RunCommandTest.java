@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class RunCommandTest {
     private static final List<String> WHOLE_SET = List.of("body-in-pocket_mm.obj", "body-in-pocket_mm.stl",
         "hull-cutout-outside-up_mm_1to1.dxf", "input-wedge.csv", "pocket-former_mm.obj", "pocket-former_mm.stl",
-        "pocket-outside-up_mm_1to1.dxf", "pocket_mm.obj", "pocket_mm.stl", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
+        "pocket-outside-up_mm_1to1.dxf", "pocket_mm.obj", "pocket_mm.stl", "record.xml", "report.html", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
         "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
         "sheet-7-check.dxf", "sheet-7-check.svg", "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
 
@@ -57,7 +57,7 @@ class RunCommandTest {
             + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
             + "pocket-outside-up_mm_1to1.dxf, sheet-7-check.dxf, sheet-7-check.svg, template-A4.pdf, template-Letter.pdf, set.pdf, pocket_mm.stl, pocket_mm.obj, "
             + "body-in-pocket_mm.stl, body-in-pocket_mm.obj, pocket-former_mm.stl, pocket-former_mm.obj, transducer-body_mm.stl, transducer-body_mm.obj, "
-            + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in record.xml.", lines.get(lines.size() - 1));
+            + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in report.html and record.xml.", lines.get(lines.size() - 1));
     }
 
     @Test
@@ -157,7 +157,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(4, shell.code(), shell.err());
         assertTrue(shell.out().startsWith("The answer is no: no mount of the job has a place on this bottom.\n"), shell.out());
-        assertEquals(List.of("input-wedge.csv", "record.xml", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
+        assertEquals(List.of("input-wedge.csv", "record.xml", "report.html", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg"), names());
         String record = Files.readString(out.resolve("record.xml"));
         assertTrue(record.contains("<pocket-refused>"), record);
         assertFalse(record.contains("<answer mount="), record);
@@ -169,9 +169,9 @@ class RunCommandTest {
         task.with("<owner>", "<owner>" + "W".repeat(51));
         Shell shell = run();
         assertEquals(4, shell.code());
-        assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in record.xml.\n"), shell.out());
+        assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in report.html and record.xml.\n"), shell.out());
         assertEquals(5, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
-        assertEquals(List.of("input-wedge.csv", "record.xml"), names());
+        assertEquals(List.of("input-wedge.csv", "record.xml", "report.html"), names());
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.garboard.mount.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.garboard.flow.attitude.AtSpeed;
 import org.garboard.flow.attitude.Attitude;
 import org.garboard.flow.layer.Layer;
@@ -9,6 +10,7 @@ import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Bed;
+import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 
 /** The water along the bottom at one speed, over the whole band of load and trim: what a search of the bottom reads off at every place. */
@@ -89,8 +91,13 @@ public final class WaterAtSpeed {
         return known.length == 0;
     }
 
+    /** Of the base line at the ends of the band that are known, positive bow-up; none where nothing is known. */
+    public List<Angle> trims() {
+        return Stream.of(known).map(end -> Angle.ofRadians(end.trim())).toList();
+    }
+
     /** At which ends of the band nothing is known, and why; empty where all are. */
-    String missing() {
+    public String missing() {
         return missing;
     }
 
@@ -124,6 +131,16 @@ public final class WaterAtSpeed {
     /** Thickness of the layer at a place, at an end that is known [m]; 0 where no water runs along the bottom. */
     double thickness(int end, double x, double y) {
         return grown(thickness, end, x, y);
+    }
+
+    /** The most of the ends that are known [m]; NaN where at none of them water runs along the bottom, or no law reaches. */
+    public double thickest(double x, double y) {
+        double most = Double.NaN;
+        for (int i = 0; i < known.length; i++) {
+            double each = thickness(i, x, y);
+            most = each > 0 && !(each <= most) ? each : most;
+        }
+        return most;
     }
 
     /** Height that a face needs there to be clear of it [m]. */

@@ -7,7 +7,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
-import org.garboard.drawing.Entity;
 import org.garboard.drawing.Flattened;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Sheet;
@@ -15,7 +14,7 @@ import org.garboard.drawing.Sheet;
 /** Writes a sheet as SVG in true paper millimetres. */
 public final class SheetSvg {
 
-    private static final String FACES = "'Liberation Sans',Arial,Helvetica,sans-serif";
+    static final String FACES = "'Liberation Sans',Arial,Helvetica,sans-serif";
 
     private SheetSvg() {
     }
@@ -30,7 +29,11 @@ public final class SheetSvg {
             root(svg, sheet);
             Flattened flattened = Flattened.of(sheet);
             for (Layer layer : Layer.values()) {
-                layer(svg, layer, flattened);
+                if (!flattened.on(layer).isEmpty()) {
+                    svg.startLayer(layer);
+                    SvgCanvas.draw(flattened.on(layer), svg);
+                    svg.end();
+                }
             }
             svg.endDocument();
         } catch (XMLStreamException e) {
@@ -52,18 +55,5 @@ public final class SheetSvg {
         svg.labelled("title", "sheet-title", sheet.title());
         svg.labelled("desc", "sheet-description", sheet.description());
         svg.empty("rect", "id", "PAPER", "width", width, "height", height, "fill", "#fff", "stroke", "none");
-    }
-
-    private static void layer(SvgElements svg, Layer layer, Flattened flattened) throws XMLStreamException {
-        if (flattened.on(layer).isEmpty()) {
-            return;
-        }
-        svg.startLayer(layer);
-        SvgCanvas canvas = new SvgCanvas(svg);
-        for (Entity entity : flattened.on(layer)) {
-            entity.drawOn(canvas);
-        }
-        canvas.rethrow();
-        svg.end();
     }
 }

@@ -1,11 +1,13 @@
 package org.garboard.drawing.svg;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Arc;
 import org.garboard.drawing.Canvas;
 import org.garboard.drawing.Circle;
+import org.garboard.drawing.Entity;
 import org.garboard.drawing.Hatch;
 import org.garboard.drawing.HatchStrokes;
 import org.garboard.drawing.LetterWidths;
@@ -29,14 +31,18 @@ final class SvgCanvas implements Canvas {
     private final SvgElements svg;
     private XMLStreamException failure;
 
-    SvgCanvas(SvgElements svg) {
+    private SvgCanvas(SvgElements svg) {
         this.svg = svg;
     }
 
-    /** Throws what went wrong while drawing, if anything did. */
-    void rethrow() throws XMLStreamException {
-        if (failure != null) {
-            throw failure;
+    /** Draws what stands on one layer. */
+    static void draw(List<Entity> entities, SvgElements svg) throws XMLStreamException {
+        SvgCanvas canvas = new SvgCanvas(svg);
+        for (Entity entity : entities) {
+            entity.drawOn(canvas);
+        }
+        if (canvas.failure != null) {
+            throw canvas.failure;
         }
     }
 

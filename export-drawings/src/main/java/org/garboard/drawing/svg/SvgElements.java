@@ -63,13 +63,34 @@ final class SvgElements {
         xml.flush();
     }
 
-    /** The group of a layer, with its pen. */
+    /** Inside a page of HTML, where names of layers would stand more than once. */
+    void startInside() throws XMLStreamException {
+        xml.setDefaultNamespace(SVG);
+        xml.writeStartElement(SVG, "svg");
+        xml.writeDefaultNamespace(SVG);
+    }
+
+    /** The group of a layer, named, with its pen. */
     void startLayer(Layer layer) throws XMLStreamException {
-        newLine();
-        xml.writeStartElement(SVG, "g");
+        start("g");
         attribute("id", layer.name());
         xml.writeAttribute("inkscape", INKSCAPE, "groupmode", "layer");
         xml.writeAttribute("inkscape", INKSCAPE, "label", layer.name());
+        pen(layer);
+    }
+
+    /** The group of a layer without a name. */
+    void startPen(Layer layer) throws XMLStreamException {
+        start("g");
+        pen(layer);
+    }
+
+    private void start(String element) throws XMLStreamException {
+        newLine();
+        xml.writeStartElement(SVG, element);
+    }
+
+    private void pen(Layer layer) throws XMLStreamException {
         attribute("fill", "none");
         attribute("stroke", "#000");
         attribute("stroke-width", number(layer.width()));
@@ -103,10 +124,9 @@ final class SvgElements {
 
     /** An element with words. */
     void words(String element, String words, String... attributes) throws XMLStreamException {
-        newLine();
-        xml.writeStartElement(SVG, element);
+        start(element);
         attributes(attributes);
-        xml.writeCharacters(allowed(words));
+        xml.writeCharacters(XmlText.allowed(words));
         xml.writeEndElement();
     }
 
@@ -122,14 +142,5 @@ final class SvgElements {
 
     private void newLine() throws XMLStreamException {
         xml.writeCharacters("\n");
-    }
-
-    /** Leaves out what XML 1.0 cannot hold; the platform's writer would write it raw. */
-    static String allowed(String words) {
-        return words.codePoints()
-                .filter(letter -> letter == 0x9 || letter == 0xA || letter == 0xD || letter >= 0x20 && letter <= 0xD7FF
-                        || letter >= 0xE000 && letter <= 0xFFFD || letter >= 0x10000)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
     }
 }

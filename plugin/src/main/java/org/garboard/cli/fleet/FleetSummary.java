@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import org.garboard.cli.print.Csv;
-import org.garboard.cli.print.PlaceWords;
+import org.garboard.answer.PlaceWords;
 import org.garboard.mount.Check;
 import org.garboard.siting.Site;
 

@@ -3,6 +3,7 @@ package org.garboard.cli.print;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.answer.PlaceWords;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;

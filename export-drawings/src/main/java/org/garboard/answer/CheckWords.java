@@ -1,17 +1,17 @@
-package org.garboard.cli.print;
+package org.garboard.answer;
 
 import org.garboard.mount.Check;
 import org.garboard.mount.Verdict;
 import org.garboard.units.FixedDecimal;
 
 /** A check's figures in words. */
-final class CheckWords {
+public final class CheckWords {
 
     private CheckWords() {
     }
 
     /** "flatness under the footprint (1.2 mm, at most 3.0 mm)". */
-    static String figures(Check check) {
+    public static String figures(Check check) {
         return switch (check.sense()) {
             case AT_MOST, AT_LEAST -> check.name() + " (" + found(check) + ", " + limit(check) + ")";
             case YES_NO, KNOWN_ONLY -> check.name();
@@ -19,7 +19,7 @@ final class CheckWords {
     }
 
     /** "1.2 mm"; in words where there is no figure. */
-    static String found(Check check) {
+    public static String found(Check check) {
         if (!Double.isNaN(check.demand())) {
             return amount(check.demand(), check);
         }
@@ -31,7 +31,7 @@ final class CheckWords {
     }
 
     /** "at most 3.0 mm". */
-    static String limit(Check check) {
+    public static String limit(Check check) {
         return switch (check.sense()) {
             case AT_MOST -> "at most " + amount(check.limit(), check);
             case AT_LEAST -> "at least " + amount(check.limit(), check);
@@ -40,7 +40,7 @@ final class CheckWords {
         };
     }
 
-    static String utilisation(Check check) {
+    public static String utilisation(Check check) {
         return Double.isNaN(check.utilisation()) ? "-"
             : Double.isInfinite(check.utilisation()) ? "fails outright" : FixedDecimal.format(check.utilisation(), 2);
     }

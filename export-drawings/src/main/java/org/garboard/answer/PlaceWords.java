@@ -1,4 +1,4 @@
-package org.garboard.cli.print;
+package org.garboard.answer;
 
 import org.garboard.job.DrawingWish;
 import org.garboard.siting.Site;
@@ -11,17 +11,17 @@ public final class PlaceWords {
     private final String origin;
 
     /** @param origin where x is measured from, "station 0" */
-    PlaceWords(DrawingWish.Units units, String origin) {
+    public PlaceWords(DrawingWish.Units units, String origin) {
         this.units = units;
         this.origin = origin;
     }
 
     /** "5.105 m aft of station 0, 0.305 m to starboard of the centreline". */
-    String place(Site site) {
+    public String place(Site site) {
         return length(Math.abs(site.x())) + (site.x() < 0 ? " forward of " : " aft of ") + origin + ", " + athwart(site.y());
     }
 
-    String length(double metres) {
+    public String length(double metres) {
         String fixed = FixedDecimal.format(metres, 3) + " m";
         return switch (units) {
             case MILLIMETRES -> fixed;
@@ -30,7 +30,7 @@ public final class PlaceWords {
     }
 
     /** Of a part or a window, to the millimetre. */
-    String shortLength(double metres) {
+    public String shortLength(double metres) {
         String fixed = FixedDecimal.format(metres * 1000, 0) + " mm";
         return switch (units) {
             case MILLIMETRES -> fixed;

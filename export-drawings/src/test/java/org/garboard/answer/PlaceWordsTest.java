@@ -1,4 +1,4 @@
-package org.garboard.cli.print;
+package org.garboard.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

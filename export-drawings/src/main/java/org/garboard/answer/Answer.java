@@ -1,4 +1,4 @@
-package org.garboard.cli.print;
+package org.garboard.answer;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,10 @@ import org.garboard.siting.Site;
 /** The answer for one transducer of a job: what is advised, and a line for each of its other mounts. */
 public final class Answer {
     /** Of a mount for which not even the nearest place could be measured. */
-    static final String NOWHERE = "nowhere on this bottom is there room for its whole footprint, with its ramps";
+    public static final String NOWHERE = "nowhere on this bottom is there room for its whole footprint, with its ramps";
+
+    /** Where nothing is advised. */
+    public static final String NO = "The answer is no: no mount of the job has a place on this bottom.";
 
     private final SitingRecord decided;
     private final PlaceWords words;
@@ -42,7 +45,21 @@ public final class Answer {
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         decided.advised().ifPresentOrElse(siting -> yes(siting, lines), () ->
-            lines.add("The answer is no: no mount of the job has a place on this bottom."));
+            lines.add(NO));
+        lines.addAll(others());
+        return lines;
+    }
+
+    /** What else is to be said beside the advised place: of a pocket there, and a line for each of the other mounts. */
+    public List<String> besides() {
+        List<String> lines = new ArrayList<>();
+        decided.advised().ifPresent(siting -> pocket(siting, lines));
+        lines.addAll(others());
+        return lines;
+    }
+
+    private List<String> others() {
+        List<String> lines = new ArrayList<>();
         decided.sitings().stream().filter(siting -> !decided.isAdvised(siting)).forEach(siting -> lines.add(other(siting)));
         return lines;
     }
@@ -50,11 +67,15 @@ public final class Answer {
     private void yes(MountSiting siting, List<String> lines) {
         Site site = siting.sites().get(0);
         lines.add("Advised: " + siting.mount().words() + ", " + words.place(site) + ".");
-        if (siting.mount() instanceof KeelPocket) {
-            decided.pocket().ifPresent(pocket -> lines.add(cut(pocket)));
-        }
+        pocket(siting, lines);
         lines.add(site.governing().map(check -> "Governing: " + CheckWords.figures(check) + ". ").orElse("")
             + "Look before cutting: " + String.join(", ", site.notKnown().stream().map(Check::name).toList()) + ".");
+    }
+
+    private void pocket(MountSiting advised, List<String> lines) {
+        if (advised.mount() instanceof KeelPocket) {
+            decided.pocket().ifPresent(pocket -> lines.add(cut(pocket)));
+        }
     }
 
     private String cut(Pocket pocket) {
