@@ -21,10 +21,11 @@ import java.util.function.ToDoubleFunction;
  * @param missing what the reading leaves out at a place, a sentence; empty where it is the whole answer. A limit that the part
  *     which is known does not keep is not kept; one that it keeps is NOT KNOWN to be
  * @param knots the speed at which it is made; empty where it is not of one speed
+ * @param reads what of a bed the reading takes: a search asks first what needs no skin to be measured
  */
 public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFunction<Bed> reading,
                      String met, String notMet, Unread unread, Function<Bed, String> detail, Function<Bed, String> missing,
-                     OptionalDouble knots) {
+                     OptionalDouble knots, Reads reads) {
     private static final Function<Bed, String> NOTHING = bed -> "";
 
     /** What becomes of a place where the reading cannot be taken. Either way it is NOT KNOWN. */
@@ -35,6 +36,14 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
         LEAVES_OPEN
     }
 
+    /** What of a bed a reading takes. */
+    public enum Reads {
+        /** Where it is, and nothing else. */
+        PLACE,
+        /** What was measured there too. */
+        BED
+    }
+
     public Demand {
         if (sense != Check.Sense.AT_MOST && sense != Check.Sense.AT_LEAST) {
             throw new IllegalArgumentException("a demand is held to a most or a least, not " + sense);
@@ -42,31 +51,36 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     }
 
     public static Demand atMost(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty());
+        return new Demand(name, Check.Sense.AT_MOST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty(), Reads.BED);
     }
 
     public static Demand atLeast(String name, Limit limit, ToDoubleFunction<Bed> reading, String met, String notMet) {
-        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty());
+        return new Demand(name, Check.Sense.AT_LEAST, limit, reading, met, notMet, Unread.RULES_OUT, NOTHING, NOTHING, OptionalDouble.empty(), Reads.BED);
     }
 
     /** The same, where a place whose reading cannot be taken may still have a site. */
     public Demand leavingOpen() {
-        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, missing, knots);
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, missing, knots, reads);
+    }
+
+    /** The same, whose reading takes of a bed where it is and nothing else. */
+    public Demand ofPlaceAlone() {
+        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, knots, Reads.PLACE);
     }
 
     /** The same with more to say of a place. */
     public Demand telling(Function<Bed, String> more) {
-        return new Demand(name, sense, limit, reading, met, notMet, unread, more, missing, knots);
+        return new Demand(name, sense, limit, reading, met, notMet, unread, more, missing, knots, reads);
     }
 
     /** The same where the reading may be a part of the answer; a place that keeps to it there may still have a site. */
     public Demand leavingOut(Function<Bed, String> what) {
-        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, what, knots);
+        return new Demand(name, sense, limit, reading, met, notMet, Unread.LEAVES_OPEN, detail, what, knots, reads);
     }
 
     /** The same at a speed [kn]. */
     public Demand at(double speed) {
-        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, OptionalDouble.of(speed));
+        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, OptionalDouble.of(speed), reads);
     }
 
     /** Whether a site may be where the reading is as it is. */

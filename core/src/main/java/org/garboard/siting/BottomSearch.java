@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
-import org.garboard.mount.Installation;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Seat;
 
@@ -36,11 +35,12 @@ final class BottomSearch {
         Asked asked = Asked.of(hull, task, mount);
         for (Sides side : sides(mount)) {
             Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
-            Suitability suitability = suitability(mount, ground, asked);
-            SiteFinder finder = new SiteFinder(hull, grid, suitability, mount, task.mark(), new PlaceChecks(hull, ground, task, mount, asked));
+            Nodes nodes = nodes(mount, ground);
+            Suitability suitability = Suitability.whereItServes(nodes, asked, threads);
+            SiteFinder finder = new SiteFinder(hull, nodes, mount, task.mark(), new PlaceChecks(hull, ground, task, mount, asked));
             List<Region> here = new ArrayList<>();
             for (FeasiblePart part : parts(mount, suitability)) {
-                Optional<Site> site = here.size() < REGIONS_KEPT ? finder.best(part) : Optional.empty();
+                Optional<Site> site = here.size() < REGIONS_KEPT ? finder.best(part, suitability) : Optional.empty();
                 site.ifPresent(found -> {
                     here.add(part.region().on(side));
                     sites.add(found);
@@ -49,7 +49,7 @@ final class BottomSearch {
             regions.addAll(here);
             finders.add(finder);
         }
-        List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest().stream()).toList() : List.of();
+        List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest(asked, threads).stream()).toList() : List.of();
         return new MountSiting(mount, regions, bestFirst(sites), bestFirst(nearest).stream().findFirst());
     }
 
@@ -59,7 +59,8 @@ final class BottomSearch {
         double[] alongTransom = mount.seat() == Seat.BEHIND_TRANSOM ? new double[] {TransomBed.edge(lines)} : new double[0];
         return sides(mount).stream().map(side -> {
             Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
-            return new UtilisationMap(mount, side, grid, alongTransom, suitability(mount, ground, asked), asked.names());
+            return new UtilisationMap(mount, side, grid, alongTransom,
+                Suitability.everywhere(nodes(mount, ground), asked, threads), asked.names());
         }).toList();
     }
 
@@ -68,14 +69,10 @@ final class BottomSearch {
         return mount.seat() == Seat.ATHWART_KEEL || task.isSymmetrical(mount) ? List.of(Sides.BOTH) : List.of(Sides.STARBOARD, Sides.PORT);
     }
 
-    private Suitability suitability(Mount mount, Ground ground, Asked asked) {
-        Installation installation = task.installation();
-        Ground gridGround = ground.on(grid.skin());
-        return switch (mount.seat()) {
-            case BESIDE_KEEL -> Suitability.ofBottom(grid, () -> Beds.coarse(gridGround, mount, installation), asked, threads);
-            case ATHWART_KEEL -> Suitability.ofKeelLine(grid, () -> Beds.coarse(gridGround, mount, installation), asked, threads);
-            case BEHIND_TRANSOM -> Suitability.ofTransom(grid, Beds.coarse(ground, mount, installation), asked);
-        };
+    /** Along the transom the skin itself is asked, elsewhere the grid. */
+    private Nodes nodes(Mount mount, Ground ground) {
+        Ground read = mount.seat() == Seat.BEHIND_TRANSOM ? ground : ground.on(grid.skin());
+        return new Nodes(grid, mount.seat(), () -> Beds.coarse(read, mount, task.installation()));
     }
 
     private List<FeasiblePart> parts(Mount mount, Suitability suitability) {

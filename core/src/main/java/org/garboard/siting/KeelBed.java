@@ -50,8 +50,13 @@ final class KeelBed implements MeasuredBed {
 
     /** y is taken to be 0: a seat athwart the keel has no other. */
     @Override
-    public boolean measure(double x, double y) {
+    public void moveTo(double x, double y) {
         at = x;
+    }
+
+    @Override
+    public boolean lay() {
+        double x = at;
         seat = KeelSeat.under(ground.skin(), x, footprint, samples);
         if (!seat.onSkin()) {
             return false;

@@ -7,8 +7,17 @@ import org.garboard.mount.Bed;
 /** A bed that can be moved from place to place and measured again, so that a search needs no object per place. */
 interface MeasuredBed extends Bed {
 
-    /** Measures the starboard place (x, y) [m]. False, and every figure void, where the footprint leaves the skin. */
-    boolean measure(double x, double y);
+    /** Goes to the starboard place (x, y) [m]: until the footprint is laid there, every figure but x and y is void. */
+    void moveTo(double x, double y);
+
+    /** Lays the footprint on the skin there. False, and every figure but x and y void, where it leaves the skin. */
+    boolean lay();
+
+    /** Both. */
+    default boolean measure(double x, double y) {
+        moveTo(x, y);
+        return lay();
+    }
 
     /** The strake or fitting that is nearest to the place last measured. */
     Optional<LaidFeature> nearestFeature();

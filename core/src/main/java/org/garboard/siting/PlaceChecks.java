@@ -28,6 +28,7 @@ final class PlaceChecks {
 
     private final Asked asked;
     private final MeasuredBed bed;
+    private final PlaceJudge judge;
     private final Ground ground;
 
     PlaceChecks(Hull hull, Ground ground, SitingTask task, Mount mount) {
@@ -41,6 +42,7 @@ final class PlaceChecks {
         this.ground = ground;
         this.asked = asked;
         this.bed = Beds.fine(ground, mount, task.installation());
+        this.judge = new PlaceJudge(bed, asked);
     }
 
     /** x of the transom's lower edge. */
@@ -94,14 +96,6 @@ final class PlaceChecks {
 
     /** Whether every check that can be made is met at a place. */
     boolean serves(double x, double y) {
-        if (asked.refused() || !bed.measure(x, Math.abs(y))) {
-            return false;
-        }
-        for (int i = 0; i < asked.count(); i++) {
-            if (!asked.demand(i).allows(bed)) {
-                return false;
-            }
-        }
-        return true;
+        return judge.serves(x, Math.abs(y));
     }
 }

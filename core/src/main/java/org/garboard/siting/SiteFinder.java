@@ -20,28 +20,26 @@ import org.garboard.mount.Seat;
 final class SiteFinder {
     static final double EQUAL = 0.05;
     /** Difference that is rounding of the machine. */
-    private static final double SAME = 1e-6;
+    static final double SAME = 1e-6;
     /** Where so many places in turn fail at their rounded mark, the part has none (our choice). */
     private static final int TRIES = 500;
 
     private final Hull hull;
-    private final BottomGrid grid;
-    private final Suitability suitability;
+    private final Nodes nodes;
     private final Mount mount;
     private final Mark mark;
     private final PlaceChecks checks;
 
-    SiteFinder(Hull hull, BottomGrid grid, Suitability suitability, Mount mount, Mark mark, PlaceChecks checks) {
+    SiteFinder(Hull hull, Nodes nodes, Mount mount, Mark mark, PlaceChecks checks) {
         this.hull = hull;
-        this.grid = grid;
-        this.suitability = suitability;
+        this.nodes = nodes;
         this.mount = mount;
         this.mark = mark;
         this.checks = checks;
     }
 
     /** The best site of a part, with its window; empty where no place that can be marked serves. */
-    Optional<Site> best(FeasiblePart part) {
+    Optional<Site> best(FeasiblePart part, Suitability suitability) {
         int[] open = part.nodes();
         for (int attempt = 0; attempt < TRIES; attempt++) {
             int best = bestOf(open, suitability::utilisation, EQUAL);
@@ -50,7 +48,7 @@ final class SiteFinder {
             }
             PlanPoint place = marked(best);
             if (checks.serves(place.x(), place.y())) {
-                return Optional.of(withWindow(place));
+                return Optional.of(withWindow(place, suitability));
             }
             open = Arrays.stream(open).filter(node -> node != best).toArray();
         }
@@ -61,7 +59,8 @@ final class SiteFinder {
      * The place whose governing check is least exceeded, with every check; of equals the one that misses
      * least in all. Empty where none can be measured.
      */
-    Optional<Site> nearest() {
+    Optional<Site> nearest(Asked asked, int threads) {
+        Suitability suitability = Suitability.nearest(nodes, asked, threads);
         int[] measured = IntStream.range(0, suitability.size()).filter(suitability::measured).toArray();
         double least = least(measured, suitability::utilisation);
         int[] equals = Arrays.stream(measured)
@@ -75,13 +74,13 @@ final class SiteFinder {
     }
 
     /** Of nodes, the best by a figure that is to be small; -1 of none. */
-    private int bestOf(int[] nodes, IntToDoubleFunction figure, double equal) {
-        double least = least(nodes, figure);
+    private int bestOf(int[] among, IntToDoubleFunction figure, double equal) {
+        double least = least(among, figure);
         int best = -1;
         double nearest = Double.POSITIVE_INFINITY;
-        for (int node : nodes) {
+        for (int node : among) {
             if (figure.applyAsDouble(node) <= least + equal) {
-                double distance = fromFoot(hull, x(node), grid.y(column(node)));
+                double distance = fromFoot(hull, x(node), nodes.y(column(node)));
                 if (distance < nearest) {
                     nearest = distance;
                     best = node;
@@ -110,25 +109,25 @@ final class SiteFinder {
         if (mount.seat() == Seat.ATHWART_KEEL) {
             return new PlanPoint(x, 0);
         }
-        double y = grid.y(column(node));
+        double y = nodes.y(column(node));
         double marked = Girth.halfBreadth(hull, x, mark.round(hull.girth(x, y)), y);
         return new PlanPoint(x, checks.signed(Double.isNaN(marked) ? y : marked));
     }
 
-    private Site withWindow(PlanPoint place) {
+    private Site withWindow(PlanPoint place, Suitability suitability) {
         Site site = checks.at(place.x(), place.y());
-        return site.within(new WindowFinder(hull, new GridRun(grid, suitability, mount.seat()), mount, mark, checks).around(site));
+        return site.within(new WindowFinder(hull, new GridRun(nodes.grid(), suitability, mount.seat()), mount, mark, checks).around(site));
     }
 
     private double x(int node) {
-        return mount.seat() == Seat.BEHIND_TRANSOM ? checks.transom() : grid.x(row(node));
+        return mount.seat() == Seat.BEHIND_TRANSOM ? checks.transom() : nodes.x(row(node));
     }
 
     private int column(int node) {
-        return node % suitability.columns();
+        return node % nodes.columns();
     }
 
     private int row(int node) {
-        return node / suitability.columns();
+        return node / nodes.columns();
     }
 }

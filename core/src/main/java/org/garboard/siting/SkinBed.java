@@ -34,12 +34,8 @@ final class SkinBed implements MeasuredBed {
     private double normalY;
     private double normalZ;
     private double gap;
-    private double toKeel;
-    private double toEdge;
-    private double toKnuckle;
-    private double toEnds;
-    private double toStep;
     private double highest;
+    private boolean isPlanned;
     /** The rectangle round the footprint in plan, x and y of each corner. */
     private final double[] plan = new double[2 * Quad.CORNERS];
     private final Obstacles.Nearest nearest;
@@ -66,13 +62,17 @@ final class SkinBed implements MeasuredBed {
     }
 
     @Override
-    public boolean measure(double x, double y) {
+    public void moveTo(double x, double y) {
         centreX = x;
         centreY = y;
+    }
+
+    @Override
+    public boolean lay() {
         if (!layOnFourPoints()) {
             return false;
         }
-        double centreZ = ground.skin().applyAsDouble(x, y);
+        double centreZ = ground.skin().applyAsDouble(centreX, centreY);
         Arrays.fill(off, 0);
         for (int fit = 0; fit < fits; fit++) {
             if (!carryToSkin(centreZ)) {
@@ -83,8 +83,8 @@ final class SkinBed implements MeasuredBed {
         if (fits == 1) {
             slideToPlane();
         }
-        takeRooms();
-        takePlan();
+        isPlanned = false;
+        takeHighest();
         return true;
     }
 
@@ -180,38 +180,23 @@ final class SkinBed implements MeasuredBed {
         }
     }
 
-    private void takeRooms() {
-        BottomLines lines = ground.lines();
+    private void takeHighest() {
         highest = Double.NEGATIVE_INFINITY;
-        double foremost = Double.POSITIVE_INFINITY;
-        double aftmost = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < off.length; k++) {
             highest = pz[k] > highest ? pz[k] : highest;
-            foremost = px[k] < foremost ? px[k] : foremost;
-            aftmost = px[k] > aftmost ? px[k] : aftmost;
-        }
-        toStep = Double.POSITIVE_INFINITY;
-        int next = lines.nextStep(centreX, centreY);
-        for (int k = 0; k < off.length && !lines.steps().isEmpty(); k++) {
-            toStep = Math.min(toStep, lines.toStep(next, px[k], py[k]));
-        }
-        toEnds = Math.min(foremost - lines.forwardEnd(), lines.afterEnd() - aftmost);
-        toKeel = room(lines.keel());
-        toEdge = room(lines.edge());
-        toKnuckle = Double.POSITIVE_INFINITY;
-        for (LineTrace knuckle : lines.knuckles()) {
-            toKnuckle = Math.min(toKnuckle, room(knuckle));
         }
     }
 
-    private void takePlan() {
-        for (int corner = 0; corner < Quad.CORNERS; corner++) {
+    /** Once for each place, when it is asked for: most places are settled before. */
+    private double[] plan() {
+        for (int corner = 0; corner < Quad.CORNERS && !isPlanned; corner++) {
             double s = corner == 0 || corner == 3 ? -lattice.halfLength() : lattice.halfLength();
             double r = corner < 2 ? -lattice.halfWidth() : lattice.halfWidth();
             plan[2 * corner] = centreX + s * alongX + r * acrossX;
             plan[2 * corner + 1] = centreY + r * acrossY;
         }
-        nearest.seek(plan);
+        isPlanned = true;
+        return plan;
     }
 
     /** Least distance of the long edges from a line; negative where the line crosses the footprint. */
@@ -262,42 +247,60 @@ final class SkinBed implements MeasuredBed {
 
     @Override
     public double roomToKeel() {
-        return toKeel;
+        return room(ground.lines().keel());
     }
 
     @Override
     public double roomToBottomEdge() {
-        return toEdge;
+        return room(ground.lines().edge());
     }
 
     @Override
     public double roomToKnuckle() {
-        return toKnuckle;
+        double least = Double.POSITIVE_INFINITY;
+        for (LineTrace knuckle : ground.lines().knuckles()) {
+            least = Math.min(least, room(knuckle));
+        }
+        return least;
     }
 
     @Override
     public double roomToFeature() {
+        nearest.seek(plan());
         return nearest.gap();
     }
 
     @Override
     public double aheadOfPropellers() {
-        return ground.obstacles().aheadOfPropellers(plan);
+        return ground.obstacles().aheadOfPropellers(plan());
     }
 
     @Override
     public Optional<LaidFeature> nearestFeature() {
+        nearest.seek(plan());
         return nearest.feature();
     }
 
     @Override
     public double roomToEnds() {
-        return toEnds;
+        double foremost = Double.POSITIVE_INFINITY;
+        double aftmost = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < off.length; k++) {
+            foremost = px[k] < foremost ? px[k] : foremost;
+            aftmost = px[k] > aftmost ? px[k] : aftmost;
+        }
+        return Math.min(foremost - ground.lines().forwardEnd(), ground.lines().afterEnd() - aftmost);
     }
 
     @Override
     public double roomToStep() {
-        return toStep;
+        double least = Double.POSITIVE_INFINITY;
+        BottomLines lines = ground.lines();
+        int next = lines.nextStep(centreX, centreY);
+        for (int k = 0; k < off.length && !lines.steps().isEmpty(); k++) {
+            least = Math.min(least, lines.toStep(next, px[k], py[k]));
+        }
+        return least;
     }
 
     @Override

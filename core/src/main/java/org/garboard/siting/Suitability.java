@@ -1,99 +1,108 @@
 package org.garboard.siting;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.function.Supplier;
-import org.garboard.mount.Demand;
 
 /**
  * How well every node of a grid serves a mount: its governing utilisation, for ranking; its largest
  * shortfall, whose zero bounds the feasible regions; and how much it misses in all, where none serves.
+ * Figures of nodes that were not asked about are as of those that cannot be measured.
  */
 final class Suitability {
-    /** Shortfall of a node that cannot be measured: finite, and so large that a region ends at the node before it. */
-    private static final double WORST = 1e6;
+    /** Rows and columns from one node to the next of the first look for what is nearest (our choice: figures there vary little over so much). */
+    private static final int FIRST_LOOK = 8;
 
-    private static final short NOTHING = -1;
-
+    private final Nodes nodes;
+    private final Asked asked;
+    private final int threads;
     private final int columns;
     private final double[] utilisation;
     private final double[] shortfall;
     private final double[] missed;
     private final short[] governing;
 
-    private Suitability(int rows, int columns) {
-        this.columns = columns;
-        this.utilisation = new double[rows * columns];
-        this.shortfall = new double[rows * columns];
-        this.missed = new double[rows * columns];
-        this.governing = new short[rows * columns];
-        Arrays.fill(governing, NOTHING);
+    private Suitability(Nodes nodes, Asked asked, int threads) {
+        this.nodes = nodes;
+        this.asked = asked;
+        this.threads = threads;
+        this.columns = nodes.columns();
+        this.utilisation = new double[nodes.size()];
+        this.shortfall = new double[nodes.size()];
+        this.missed = new double[nodes.size()];
+        this.governing = new short[nodes.size()];
+        Arrays.fill(governing, PlaceJudge.NOTHING);
         Arrays.fill(utilisation, Double.POSITIVE_INFINITY);
-        Arrays.fill(shortfall, WORST);
-        Arrays.fill(missed, WORST);
+        Arrays.fill(shortfall, PlaceJudge.WORST);
+        Arrays.fill(missed, PlaceJudge.WORST);
     }
 
-    /** Every node of the bottom. */
-    static Suitability ofBottom(BottomGrid grid, Supplier<MeasuredBed> beds, Asked asked, int threads) {
-        return measured(grid, grid.columns(), beds, asked, threads);
+    /** Of every node. */
+    static Suitability everywhere(Nodes nodes, Asked asked, int threads) {
+        Suitability whole = new Suitability(nodes, asked, threads);
+        whole.each(1, (judge, row, column) -> judge.judge(nodes.x(row), nodes.y(column)));
+        return whole;
     }
 
-    /** The nodes on the keel line alone. */
-    static Suitability ofKeelLine(BottomGrid grid, Supplier<MeasuredBed> beds, Asked asked, int threads) {
-        return measured(grid, 1, beds, asked, threads);
-    }
-
-    /** One row of nodes along the lower edge of the transom. */
-    static Suitability ofTransom(BottomGrid grid, MeasuredBed bed, Asked asked) {
-        Suitability suitability = new Suitability(1, grid.columns());
-        for (int j = 0; j < grid.columns(); j++) {
-            if (bed.measure(Double.NaN, grid.y(j))) {
-                suitability.judge(j, bed, asked);
+    /** Of nodes that serve and of those beside them: what regions and the best sites in them are found by. */
+    static Suitability whereItServes(Nodes nodes, Asked asked, int threads) {
+        Suitability serving = new Suitability(nodes, asked, threads);
+        if (!asked.refused()) {
+            serving.each(1, (judge, row, column) -> judge.serves(nodes.x(row), nodes.y(column)));
+            boolean[] serves = new boolean[nodes.size()];
+            for (int node = 0; node < serves.length; node++) {
+                serves[node] = serving.serves(node);
             }
+            serving.each(1, (judge, row, column) -> serving.isRim(serves, row, column) && judge.judge(nodes.x(row), nodes.y(column)));
         }
-        return suitability;
+        return serving;
     }
 
-    private static Suitability measured(BottomGrid grid, int columns, Supplier<MeasuredBed> beds,
-                                        Asked asked, int threads) {
-        Suitability suitability = new Suitability(grid.rows(), columns);
-        Rows.each(grid.rows(), threads, (from, to) -> {
-            MeasuredBed bed = beds.get();
-            for (int i = from; i < to; i++) {
-                for (int j = 0; j < columns; j++) {
-                    if (grid.onSkin(i, j) && bed.measure(grid.x(i), grid.y(j))) {
-                        suitability.judge(i * columns + j, bed, asked);
+    private boolean isRim(boolean[] serves, int row, int column) {
+        int node = row * columns + column;
+        return !serves[node] && (row > 0 && serves[node - columns] || node + columns < serves.length && serves[node + columns]
+            || column > 0 && serves[node - 1] || column + 1 < columns && serves[node + 1]);
+    }
+
+    /** Of nodes that may be the nearest to serving, where none does: a few all over the bottom first, which rule out most others. */
+    static Suitability nearest(Nodes nodes, Asked asked, int threads) {
+        Suitability near = new Suitability(nodes, asked, threads);
+        NearestSoFar best = new NearestSoFar();
+        for (int stride : new int[] {FIRST_LOOK, 1}) {
+            near.each(stride, (judge, row, column) -> {
+                boolean judged = judge.judge(nodes.x(row), nodes.y(column), best);
+                if (judged && judge.shortfall() < PlaceJudge.WORST) {
+                    best.add(judge.utilisation(), judge.missed());
+                }
+                return judged;
+            });
+        }
+        return near;
+    }
+
+    /** Asks about one node; whether its figures are to be kept. */
+    private interface Question {
+        boolean ask(PlaceJudge judge, int row, int column);
+    }
+
+    /** Asks about every node of the skin, or every so manieth row and column. */
+    private void each(int stride, Question question) {
+        int rows = (nodes.rows() + stride - 1) / stride;
+        Rows.each(rows, threads, (from, to) -> {
+            PlaceJudge judge = new PlaceJudge(nodes.beds().get(), asked);
+            for (int row = from * stride; row < Math.min(nodes.rows(), to * stride); row += stride) {
+                for (int column = 0; column < columns; column += stride) {
+                    if (nodes.onSkin(row, column) && question.ask(judge, row, column)) {
+                        keep(row * columns + column, judge);
                     }
                 }
             }
         });
-        return suitability;
     }
 
-    private void judge(int node, MeasuredBed bed, Asked asked) {
-        double most = asked.refused() ? Double.POSITIVE_INFINITY : 0;
-        double worst = asked.refused() ? 1 : Double.NEGATIVE_INFINITY;
-        double sum = 0;
-        short worstOf = NOTHING;
-        for (int i = 0; i < asked.count(); i++) {
-            Demand demand = asked.demand(i);
-            double value = demand.reading().applyAsDouble(bed);
-            double lacking = demand.shortfallOf(value);
-            if (Double.isNaN(lacking) && demand.unread() == Demand.Unread.LEAVES_OPEN) {
-                continue;
-            }
-            double used = demand.utilisationOf(value);
-            worstOf = used > most || worstOf < 0 ? (short) i : worstOf;
-            most = Math.max(most, used);
-            worst = Math.max(worst, lacking);
-            sum += Math.max(0, lacking);
-        }
-        if (!Double.isNaN(most)) {
-            utilisation[node] = most;
-            shortfall[node] = Math.min(WORST, worst);
-            missed[node] = Math.min(WORST, sum);
-            governing[node] = asked.refused() ? NOTHING : worstOf;
-        }
+    private void keep(int node, PlaceJudge judge) {
+        utilisation[node] = judge.utilisation();
+        shortfall[node] = judge.shortfall();
+        missed[node] = judge.missed();
+        governing[node] = judge.governing();
     }
 
     int columns() {
@@ -125,7 +134,7 @@ final class Suitability {
     }
 
     boolean measured(int node) {
-        return shortfall[node] < WORST;
+        return shortfall[node] < PlaceJudge.WORST;
     }
 
     boolean serves(int node) {

@@ -32,8 +32,12 @@ final class TransomBed implements MeasuredBed {
 
     /** x is taken to be that of the transom's edge. */
     @Override
-    public boolean measure(double x, double starboardY) {
+    public void moveTo(double x, double starboardY) {
         y = starboardY;
+    }
+
+    @Override
+    public boolean lay() {
         inner = y - footprint.width() / 2;
         outer = y + footprint.width() / 2;
         double low = ground.skin().applyAsDouble(edge, Math.max(0, inner));

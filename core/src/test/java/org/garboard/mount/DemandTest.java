@@ -105,6 +105,6 @@ class DemandTest {
     @Test
     void badInput_aDemandNeedsALimit() {
         assertThrows(IllegalArgumentException.class, () -> new Demand("x", Check.Sense.YES_NO,
-            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> "", bed -> "", OptionalDouble.empty()));
+            Limit.ofMillimetres(1, "test"), bed -> 0, "", "", Demand.Unread.RULES_OUT, bed -> "", bed -> "", OptionalDouble.empty(), Demand.Reads.BED));
     }
 }

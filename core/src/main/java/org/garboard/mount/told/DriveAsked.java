@@ -36,7 +36,7 @@ public final class DriveAsked {
         return List.of(Demand.atLeast(CLEAR, installation.limits().of(LimitName.FROM_PROPELLER),
             bed -> axes.length == 0 ? Double.NaN : room(axes, down, bed.y()) - inner,
             "It hangs far enough from the propeller's axis, and not on the side where the blades come up.",
-            "It hangs too near the propeller's axis, or on the side where the blades come up.").leavingOut(bed -> why));
+            "It hangs too near the propeller's axis, or on the side where the blades come up.").leavingOut(bed -> why).ofPlaceAlone());
     }
 
     /** From the nearest axis; below 0 on the side where its blades come up. */

@@ -26,7 +26,8 @@ public final class NeighboursAsked {
         PropellersAndIntakes abaft = PropellersAndIntakes.of(around, around.bottom().get());
         return List.of(Demand.atLeast("its own wake clear of propellers and intakes", installation.limits().of(LimitName.OWN_WAKE),
             bed -> abaft.room(block, bed), "Its wake passes clear of propellers and intakes.",
-            "Its wake runs into a propeller or an intake.").leavingOut(bed -> abaft.untold()).telling(bed -> abaft.nearest(block, bed)));
+            "Its wake runs into a propeller or an intake.").leavingOut(bed -> abaft.untold()).telling(bed -> abaft.nearest(block, bed))
+            .ofPlaceAlone());
     }
 
     /** Between the edges of two bodies side by side. */
@@ -37,8 +38,15 @@ public final class NeighboursAsked {
         List<LaidFeature> others = around.bottom().get().features().laid().stream()
             .filter(feature -> feature.is(Fitting.Type.TRANSDUCER)).toList();
         return others.isEmpty() ? List.of() : List.of(Demand.atLeast("room to another transducer", installation.limits().of(LimitName.BETWEEN_TRANSDUCERS),
-            bed -> others.stream().mapToDouble(other -> other.gap(bed.x(), bed.y(), body.length(), body.width())).min().orElseThrow(),
-            "Another transducer is far enough away.", "Another transducer is too near."));
+            bed -> gap(others, body, bed), "Another transducer is far enough away.", "Another transducer is too near.").ofPlaceAlone());
+    }
+
+    private static double gap(List<LaidFeature> others, Footprint body, Bed bed) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < others.size(); i++) {
+            least = Math.min(least, others.get(i).gap(bed.x(), bed.y(), body.length(), body.width()));
+        }
+        return least;
     }
 
     /**

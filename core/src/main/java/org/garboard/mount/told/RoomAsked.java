@@ -38,17 +38,17 @@ public final class RoomAsked {
                 return gap < fuel.value() || inside.lookedAt(bed.x(), length) ? gap : Double.NaN;
             }, "No fuel tank or fuel line lies behind the skin here.", "A fuel tank or fuel line lies behind the skin: no hole here.")
                 .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length)
-                    || inside.fuelGap(bed.x(), bed.y(), length, width) < fuel.value() ? "" : LOOK),
+                    || inside.fuelGap(bed.x(), bed.y(), length, width) < fuel.value() ? "" : LOOK).ofPlaceAlone(),
             Demand.atLeast("room for hand and wrench", limits.of(LimitName.WRENCH_ROOM),
                 bed -> inside.lookedAt(bed.x(), length) ? inside.besideGap(bed.x(), bed.y(), length, width, headroom) : Double.NaN,
                 "Hand and wrench find room inside.", "The block inside stands in the way of something, or too near it.")
                 .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length)
-                    ? SupportAsked.nearest(inside.nearest(bed.x(), bed.y(), length, width)) : LOOK),
+                    ? SupportAsked.nearest(inside.nearest(bed.x(), bed.y(), length, width)) : LOOK).ofPlaceAlone(),
             Demand.atLeast("headroom over the stem", above,
                 bed -> inside.lookedAt(bed.x(), length) ? inside.headroom(bed.x(), bed.y(), length, width) : Double.NaN,
                 "There is room above to draw the transducer and fit its blank.",
                 "Too little room above to draw the transducer and fit its blank.")
-                .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length) ? "" : LOOK));
+                .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length) ? "" : LOOK).ofPlaceAlone());
     }
 
     public static List<Check> open(Surroundings around) {

@@ -109,7 +109,8 @@ public final class SkinAsked {
                 bed -> PlankingRule.gap(skin, kind, bed.x(), bed.y(), hole),
                 "No " + kind.words() + " is near the hole.", "The hole would cut a " + kind.words() + ", or come too near one.").leavingOpen()
                 .telling(bed -> skin.planking().isPresent() ? ""
-                    : "The lines of the planking are not told: mark seams, butts and fastenings on the bottom before drilling."));
+                    : "The lines of the planking are not told: mark seams, butts and fastenings on the bottom before drilling.")
+                .ofPlaceAlone());
         }
     }
 }

@@ -28,7 +28,8 @@ public final class SupportAsked {
             bed -> supports.gap(around.foot() - bed.x(), bed.y(), length, width),
             "Nothing that she rests on or hangs from bears on the place.",
             "What she rests on or hangs from bears on the place, or too near.")
-            .telling(bed -> nearest(supports.nearest(around.foot() - bed.x(), bed.y(), length, width))));
+            .telling(bed -> nearest(supports.nearest(around.foot() - bed.x(), bed.y(), length, width)))
+            .ofPlaceAlone());
     }
 
     public static List<Check> open(Surroundings around) {

@@ -46,7 +46,8 @@ public final class FlowAsked {
             : water.end(end).run(bed.x() - ahead, bed.y()) / water.beam();
         return Demand.atLeast("wet at " + water.words(), installation.limits().of(LimitName.BEHIND_STAGNATION), bed -> water.least(reading, bed),
             "The place runs in solid water.", "The place runs dry or in spray, or too near to where the water meets the bottom.")
-            .leavingOut(bed -> water.missing().isEmpty() ? water.left(reading, bed) : water.missing()).telling(bed -> metAt(water, reading, bed)).at(water.knots());
+            .leavingOut(bed -> water.missing().isEmpty() ? water.left(reading, bed) : water.missing()).telling(bed -> metAt(water, reading, bed)).at(water.knots())
+            .ofPlaceAlone();
     }
 
     private static String metAt(WaterAtSpeed water, WaterAtSpeed.Reading reading, Bed bed) {
@@ -79,7 +80,8 @@ public final class FlowAsked {
             demands.add(Demand.atMost("boundary layer at " + water.words(), installation.limits().of(LimitName.LAYER_THICKNESS),
                 bed -> water.most(thick, bed), "The slow water next to the skin is thin enough for a face that lies in it.",
                 "The slow water next to the skin is too thick for a face that lies in it.")
-                .leavingOut(bed -> water.left(thick, bed)).telling(bed -> layer(water, thick, bed, "")).at(water.knots()));
+                .leavingOut(bed -> water.left(thick, bed)).telling(bed -> layer(water, thick, bed, "")).at(water.knots())
+                .ofPlaceAlone());
         }
         return demands;
     }

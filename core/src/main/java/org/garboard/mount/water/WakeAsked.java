@@ -23,7 +23,8 @@ final class WakeAsked {
             demands.add(Demand.atMost("wake shadow at " + wakes.speeds(), installation.limits().of(LimitName.WAKE_LEFT),
                 bed -> wakes.left(bed.x(), bed.y(), length, width), "No wake of what is listed on the bottom reaches the place.",
                 "The place lies in a wake: bubbles and broken water.")
-                .leavingOut(bed -> wakes.doubt(bed.x(), bed.y(), length, width)).telling(bed -> wakes.told(bed.x(), bed.y(), length, width)));
+                .leavingOut(bed -> wakes.doubt(bed.x(), bed.y(), length, width)).telling(bed -> wakes.told(bed.x(), bed.y(), length, width))
+                .ofPlaceAlone());
         }
         around.water().sweep().ifPresent(sweep -> {
             SweptShare shares = SweptShare.of(sweep, Math.hypot(length, width) / 2);
