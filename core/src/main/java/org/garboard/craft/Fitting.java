@@ -36,6 +36,8 @@ public record Fitting(String name, Type type, Sides sides, FeaturePlace place, d
         BILGE_KEEL("bilge keel"),
         KEEL_COOLER("keel cooler"),
         TRANSDUCER("other transducer"),
+        /** Bonded to the inside of the skin: nothing of it is outside. */
+        IN_HULL_TRANSDUCER("transducer inside the skin"),
         TRIM_TAB("trim tab");
 
         private final String words;

@@ -8,12 +8,12 @@ import org.garboard.craft.Sides;
 import org.garboard.cutout.Pocket;
 import org.garboard.geometry.Quad;
 import org.garboard.job.SitingRecord;
-import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.Footprint;
 import org.garboard.mount.Installation;
 import org.garboard.mount.KeelPocket;
 import org.garboard.mount.Mount;
 import org.garboard.mount.Seat;
+import org.garboard.mount.Stands;
 import org.garboard.siting.Site;
 
 /** A transducer where it is advised, as a feature of the bottom that another keeps clear of. */
@@ -43,12 +43,16 @@ final class Placed {
         double y = Math.abs(site.y());
         double half = footprint.width() / 2;
         Quad cover = Quad.of(site.x() - ahead, y - half, site.x() + abaft, y - half, site.x() + abaft, y + half, site.x() - ahead, y + half);
-        return new LaidFeature(decided.job().transducer().name(), Fitting.Type.TRANSDUCER.words(), side(site), List.of(cover), height(site.mount()));
+        return new LaidFeature(decided.job().transducer().name(), kind(site.mount()).words(), side(site), List.of(cover), height(site.mount()));
+    }
+
+    private static Fitting.Type kind(Mount mount) {
+        return mount.stands() == Stands.INSIDE ? Fitting.Type.IN_HULL_TRANSDUCER : Fitting.Type.TRANSDUCER;
     }
 
     /** Nothing of what lies flush stands out; what hangs below is taken to stand out who knows how far. */
     private static Optional<Double> height(Mount mount) {
-        return mount instanceof FairedThroughHull || mount.seat() == Seat.BEHIND_TRANSOM ? Optional.empty() : Optional.of(0.0);
+        return mount.stands() == Stands.OUT ? Optional.empty() : Optional.of(0.0);
     }
 
     private static Sides side(Site site) {

@@ -34,7 +34,9 @@ public record Room(Kind kind, String name, String datum, Sides sides, Span ahead
         ENGINE("engine"),
         FLOOR("floor"),
         KEELSON("keelson"),
-        KEEL_BOLTS("row of keel bolts");
+        KEEL_BOLTS("row of keel bolts"),
+        /** A passage for bilge water along the skin, not to be dammed. */
+        LIMBER_HOLE("limber hole");
 
         private final String words;
 
@@ -44,6 +46,11 @@ public record Room(Kind kind, String name, String datum, Sides sides, Span ahead
 
         public String words() {
             return words;
+        }
+
+        /** Whether it stands in the way of a hand, or of a thing that is drawn inward. */
+        public boolean isSolid() {
+            return this != LIMBER_HOLE;
         }
 
         public boolean isFuel() {

@@ -13,16 +13,8 @@ public record Span(double from, double to) {
         }
     }
 
-    boolean contains(Span other) {
-        return from <= other.from && other.to <= to;
-    }
-
     /** 0 where they touch or overlap. */
     double gap(Span other) {
         return Math.max(0, Math.max(other.from - to, from - other.to));
-    }
-
-    static Span about(double middle, double length) {
-        return new Span(middle - length / 2, middle + length / 2);
     }
 }

@@ -27,6 +27,11 @@ public record FairedThroughHull() implements Mount {
         return Seat.BESIDE_KEEL;
     }
 
+    @Override
+    public Stands stands() {
+        return Stands.OUT;
+    }
+
     /** As far ahead of the stem as the block reaches abaft of it, so that nothing stands close before its nose. */
     @Override
     public Footprint footprint(Installation installation) {
@@ -85,7 +90,7 @@ public record FairedThroughHull() implements Mount {
         Footprint plan = new Footprint(block.length(), block.width(), 0);
         demands.addAll(BeamAsked.demands(installation, around, bed -> faceHeight(installation, around, bed), bed -> 0, bed -> 0));
         demands.addAll(NeighboursAsked.ownWake(installation, around, plan));
-        demands.addAll(NeighboursAsked.spacing(installation, around, plan));
+        demands.addAll(NeighboursAsked.spacing(installation, around, plan, bed -> faceHeight(installation, around, bed), bed -> 0));
         demands.addAll(NeighboursAsked.notLowest(installation, around, bed -> faceHeight(installation, around, bed)));
         return demands;
     }

@@ -28,6 +28,11 @@ public record FlushThroughHull() implements Mount {
     }
 
     @Override
+    public Stands stands() {
+        return Stands.FLUSH;
+    }
+
+    @Override
     public Footprint footprint(Installation installation) {
         Transducer transducer = installation.transducer();
         return new Footprint(transducer.length(), transducer.width(), transducer.cornerRadius());
@@ -60,7 +65,7 @@ public record FlushThroughHull() implements Mount {
         demands.addAll(FlowAsked.flush(installation, around));
         demands.addAll(CavitationAsked.ofBead(installation, around));
         demands.addAll(BeamAsked.demands(installation, around, bed -> 0, Bed::deadrise, Bed::slope));
-        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation)));
+        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation), bed -> 0, Bed::deadrise));
         return demands;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.TransducerDetails;
 import org.garboard.mount.told.BeamAsked;
+import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.RoomAsked;
 import org.garboard.mount.told.SkinAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -22,6 +23,11 @@ public record InHull() implements Mount {
     @Override
     public Seat seat() {
         return Seat.BESIDE_KEEL;
+    }
+
+    @Override
+    public Stands stands() {
+        return Stands.INSIDE;
     }
 
     /** The bath. */
@@ -47,6 +53,7 @@ public record InHull() implements Mount {
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation), 2 * installation.transducer().height(), limits));
         demands.addAll(BeamAsked.demands(installation, around, bed -> 0, bed -> 0, bed -> 0));
+        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation), bed -> 0, bed -> 0));
         demands.addAll(FlowAsked.demands(installation.with(TransducerDetails.UNTOLD), around, footprint(installation).length() / 2,
             footprint(installation), bed -> 0));
         return demands;

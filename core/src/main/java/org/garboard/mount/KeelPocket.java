@@ -29,6 +29,11 @@ public record KeelPocket() implements Mount {
         return Seat.ATHWART_KEEL;
     }
 
+    @Override
+    public Stands stands() {
+        return Stands.FLUSH;
+    }
+
     /** The floor: the body and its bedding gap all round. */
     @Override
     public Footprint footprint(Installation installation) {
@@ -100,7 +105,7 @@ public record KeelPocket() implements Mount {
         demands.addAll(FlowAsked.flush(installation, around));
         demands.addAll(cavitation(installation, around));
         demands.addAll(BeamAsked.demands(installation, around, bed -> -faceDepth(installation, bed.rise()), bed -> 0, Bed::slope));
-        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation)));
+        demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation), bed -> -faceDepth(installation, bed.rise()), bed -> 0));
         demands.add(Demand.atMost("air trapped in the recess", limits.of(LimitName.AIR_TRAPPED),
             bed -> Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()), "Air runs out of the recess at its outer edges.",
             "The recess is not filled: air stays in it when she is launched, and when she comes off the plane."));

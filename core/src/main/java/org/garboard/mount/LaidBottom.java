@@ -9,12 +9,13 @@ import org.garboard.hull.Hull;
 public record LaidBottom(Hull hull, BottomFeatures features) {
     private static final int LOOKS = 200;
 
-    /** Height above base of the lowest place of skin and features, as far as they tell how far they stand out [m]. */
+    /** Height above base of the lowest place of skin, keel and features, as far as they tell how far they stand out [m]. */
     public double lowest() {
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
             lowest = Math.min(lowest, hull.keel().z(hull.firstSection() + (hull.foot() - hull.firstSection()) * i / LOOKS));
         }
+        lowest = Math.min(lowest, features.keel().map(keel -> keel.lowest().z()).orElse(Double.POSITIVE_INFINITY));
         for (LaidFeature feature : features.laid()) {
             for (Quad quad : feature.cover()) {
                 for (int corner = 0; corner < Quad.CORNERS; corner++) {

@@ -123,7 +123,12 @@ public enum LimitName {
         "our choice, because she is set down on her lowest place, and paint and blocks give no more than that")),
 
     AIR_TRAPPED(Limit.ofMillimetres(5,
-        "our choice, because a face under a deeper pocket of air hears nothing until it is gone"));
+        "our choice, because a face under a deeper pocket of air hears nothing until it is gone")),
+
+    FROM_TABS(Limit.ofMillimetres(50,
+        "our choice, as much as to a strake or fitting: water runs off a tab's edge white wherever it swings to")),
+
+    LIMBER_CLEARANCE(Limit.of(LaidInside.LIMBER));
 
     private final Limit own;
 

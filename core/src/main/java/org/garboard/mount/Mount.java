@@ -22,6 +22,9 @@ public sealed interface Mount permits TransomMount, InHull, FlushThroughHull, Fa
     /** How it lies to the keel line. */
     Seat seat();
 
+    /** Where its body is against the outside of the skin. */
+    Stands stands();
+
     /** What must find its bed on the skin. */
     Footprint footprint(Installation installation);
 

@@ -27,6 +27,9 @@ public enum OpenQuestion {
     STRUCTURE("room inside and structure",
         "Look inside: no pocket may cut keelson, floors, engine bearers or keel bolts, and a fuel tank or fuel"
             + " line behind the skin rules the place out."),
+    KICK_UP("room to kick up",
+        "Look at the transom: a body that is hit swings up about its bracket. No platform, ladder, exhaust or leg, steered and"
+            + " tilted whichever way, may stand where it swings to."),
     HANDLING("slings, blocking and trailer",
         "Look at how the boat is lifted and set down: no sling, block, bunk or roller may bear on the place.");
 

@@ -25,6 +25,11 @@ public record TransomMount() implements Mount {
         return Seat.BEHIND_TRANSOM;
     }
 
+    @Override
+    public Stands stands() {
+        return Stands.OUT;
+    }
+
     /** Of the body and what it swings through, on either side of the transom's edge. */
     @Override
     public Footprint footprint(Installation installation) {
@@ -45,8 +50,11 @@ public record TransomMount() implements Mount {
             CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits), CommonDemands.roomToKnuckle(limits),
             CommonDemands.immersion(limits)));
         demands.addAll(DriveAsked.fromPropeller(installation, around));
+        demands.addAll(NeighboursAsked.besideTabs(installation, around));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
-        demands.addAll(NeighboursAsked.ownWake(installation, around, new Footprint(installation.transducer().length(), installation.transducer().width(), 0)));
+        Footprint body = new Footprint(installation.transducer().length(), installation.transducer().width(), 0);
+        demands.addAll(NeighboursAsked.ownWake(installation, around, body));
+        demands.addAll(NeighboursAsked.spacing(installation, around, body, bed -> 0, bed -> 0));
         demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));
         return demands;
     }
@@ -55,6 +63,7 @@ public record TransomMount() implements Mount {
     public List<Check> settled(Installation installation, Surroundings around) {
         List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE));
         settled.addAll(DriveAsked.settled(around));
+        settled.add(OpenQuestion.KICK_UP.check());
         return settled;
     }
 

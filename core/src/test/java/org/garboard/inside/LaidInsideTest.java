@@ -1,6 +1,7 @@
 package org.garboard.inside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,9 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.craft.Sides;
-import org.garboard.finding.Figure;
-import org.garboard.finding.Finding;
-import org.garboard.finding.Finding.Answer;
 import org.garboard.handling.Support;
 import org.garboard.handling.Supports;
 import org.garboard.hull.Hull;
@@ -56,34 +54,36 @@ class LaidInsideTest {
     @Test
     void exact_whatHangsHighIsNoNeighbourButHeadroom() {
         Room engine = new Room(Room.Kind.ENGINE, "engine", "transom", Sides.BOTH, new Span(1, 3), new Span(0, 0.4), new Span(0.25, 1));
-        List<Finding> findings = findings(4, 0.3, 0.2, engine);
-        assertEquals(Double.POSITIVE_INFINITY, ((Figure) findings.get(1)).value());
-        assertEquals(250, ((Figure) findings.get(2)).value(), 1e-9);
-        assertEquals(Answer.YES, findings.get(2).answer());
-        List<Finding> higher = findings(4, 0.3, 0.3, engine);
-        assertEquals(Answer.NO, higher.get(2).answer());
-        assertEquals("Too little room under engine to draw the transducer and fit its blank.", higher.get(2).sentence());
-        assertEquals(Answer.NO, higher.get(1).answer());
+        LaidInside inside = laid(engine);
+        assertEquals(Double.POSITIVE_INFINITY, inside.besideGap(4, 0.3, 0.1, 0.1, 0.2));
+        assertEquals(0, inside.besideGap(4, 0.3, 0.1, 0.1, 0.3));
+        assertEquals(0.25, inside.headroom(4, 0.3, 0.1, 0.1), 1e-12);
+        assertEquals("engine (engine, measured from transom)", inside.over(4, 0.3, 0.1, 0.1));
+        assertEquals("", inside.over(1, 0.3, 0.1, 0.1));
     }
 
     @Test
-    void fuelBehindTheSkinIsARefusalHoweverHigh() {
-        Room tank = new Room(Room.Kind.FUEL_TANK, "main", "transom", Sides.BOTH, new Span(1, 3), new Span(0, 0.4), new Span(0.5, 1));
-        assertEquals(Answer.NO, findings(4, 0.3, 0.2, tank).get(0).answer());
-        assertEquals("A fuel tank (main) lies behind the skin.", findings(4, 0.3, 0.2, tank).get(0).sentence());
-        assertEquals(Answer.NO, findings(4, 0.54, 0.2, tank).get(0).answer());
-        assertEquals(Answer.YES, findings(4, 0.56, 0.2, tank).get(0).answer());
-        List<Finding> unseen = LaidInside.on(HULL, new Inside(DATA, List.of(tank), List.of())).at(4, 0.3, 0.1, 0.1, 0.2);
-        assertEquals(List.of(Answer.NO, Answer.NOT_KNOWN, Answer.NOT_KNOWN), unseen.stream().map(Finding::answer).toList());
+    void exact_fuelHoweverHigh() {
+        LaidInside inside = laid(new Room(Room.Kind.FUEL_TANK, "main", "transom", Sides.BOTH, new Span(1, 3), new Span(0, 0.4), new Span(0.5, 1)));
+        assertEquals(0, inside.fuelGap(4, 0.3, 0.1, 0.1));
+        assertEquals(0.09, inside.fuelGap(4, 0.54, 0.1, 0.1), 1e-12);
+        assertEquals("fuel tank (main, measured from transom)", inside.nearest(4, 0.54, 0.1, 0.1));
+    }
+
+    /** A limber hole is a passage: it stands in nobody's way, but a block keeps off it. */
+    @Test
+    void exact_limberHoles() {
+        LaidInside inside = laid(new Room(Room.Kind.LIMBER_HOLE, "hole", "transom", Sides.STARBOARD, new Span(1, 1.04), new Span(0.1, 0.14), ON_SKIN));
+        assertEquals(Math.hypot(0.06, 0.11), inside.limberGap(4.8, 0.3, 0.1, 0.1), 1e-12);
+        assertEquals(Double.POSITIVE_INFINITY, inside.besideGap(4.8, 0.3, 0.1, 0.1, 0.2));
+        assertEquals(Double.POSITIVE_INFINITY, inside.headroom(4.93, 0.12, 0.1, 0.1));
     }
 
     @Test
-    void whereNobodyLookedNothingIsKnown() {
+    void law_wasLookedAt() {
         LaidInside inside = LaidInside.on(HULL, new Inside(DATA, List.of(), List.of(new Seen("transom", new Span(0, 1)))));
-        assertEquals(List.of(Answer.YES, Answer.YES, Answer.YES), inside.at(5.5, 0.3, 0.1, 0.1, 0.2).stream().map(Finding::answer).toList());
-        List<Answer> none = List.of(Answer.NOT_KNOWN, Answer.NOT_KNOWN, Answer.NOT_KNOWN);
-        assertEquals(none, inside.at(4.99, 0.3, 0.1, 0.1, 0.2).stream().map(Finding::answer).toList());
-        assertEquals(none, LaidInside.untold().stream().map(Finding::answer).toList());
+        assertTrue(inside.lookedAt(5.5, 0.1));
+        assertFalse(inside.lookedAt(4.99, 0.1));
     }
 
     @Test
@@ -105,24 +105,21 @@ class LaidInsideTest {
     void exact_bunksAndSlings() {
         Support bunks = new Support(Support.Kind.BUNK, "bunks", Sides.BOTH, 0, 3, Optional.of(new Support.Out(0.5, 0.6)));
         Support sling = new Support(Support.Kind.SLING, "aft sling", Sides.BOTH, 1.5, 1.7, Optional.empty());
-        Optional<Supports> all = Optional.of(new Supports(List.of(bunks, sling)));
-        Figure figure = (Figure) Supports.at(HULL, all, 5.2, -0.3, 0.1, 0.1);
-        assertEquals(150, figure.value(), 1e-9);
-        assertEquals(Answer.YES, figure.answer());
-        Figure under = (Figure) Supports.at(HULL, all, 5.2, 0.5, 0.1, 0.1);
-        assertEquals("A trailer bunk (bunks) bears on the place.", under.sentence());
-        assertEquals("A sling (aft sling) bears on the place.", Supports.at(HULL, all, 4.4, 0.1, 0.1, 0.1).sentence());
-        assertEquals(Math.hypot(450, 150), ((Figure) Supports.at(HULL, Optional.of(new Supports(List.of(bunks))), 2.5, 0.3, 0.1, 0.1)).value(), 1e-6);
-        assertEquals(Answer.NOT_KNOWN, Supports.at(HULL, Optional.empty(), 5, 0, 0.1, 0.1).answer());
-        assertTrue(Double.isInfinite(((Figure) Supports.at(HULL, Optional.of(new Supports(List.of())), 5, 0, 0.1, 0.1)).value()));
+        Supports all = new Supports(List.of(bunks, sling));
+        assertEquals(0.15, all.gap(0.8, -0.3, 0.1, 0.1), 1e-12);
+        assertEquals(0, all.gap(0.8, 0.5, 0.1, 0.1));
+        assertEquals("trailer bunk (bunks)", all.nearest(0.8, 0.5, 0.1, 0.1));
+        assertEquals("sling (aft sling)", all.nearest(1.6, 0.1, 0.1, 0.1));
+        assertEquals(Math.hypot(0.45, 0.15), new Supports(List.of(bunks)).gap(3.5, 0.3, 0.1, 0.1), 1e-9);
+        assertEquals(Double.POSITIVE_INFINITY, new Supports(List.of()).gap(1, 0, 0.1, 0.1));
     }
 
     private static double gap(Room room, double x, double y) {
-        return ((Figure) findings(x, y, 0.2, room).get(1)).value();
+        return 1000 * laid(room).besideGap(x, y, 0.1, 0.1, 0.2);
     }
 
-    private static List<Finding> findings(double x, double y, double headroom, Room room) {
-        return LaidInside.on(HULL, new Inside(DATA, List.of(room), List.of(ALL))).at(x, y, 0.1, 0.1, headroom);
+    private static LaidInside laid(Room room) {
+        return LaidInside.on(HULL, new Inside(DATA, List.of(room), List.of(ALL)));
     }
 
     private static Hull wedge() {

@@ -24,12 +24,13 @@ class MountTest {
     @Test
     void law_openQuestionsAreNotKnown() {
         for (Mount mount : List.of(new FlushThroughHull(), POCKET)) {
-            assertEquals(7, mount.settled(with(OptionalDouble.empty()), Surroundings.UNTOLD).size());
+            // the plug on the cable of a stem that is told is the eighth
+            assertEquals(8, mount.settled(with(OptionalDouble.empty()), Surroundings.UNTOLD).size());
             for (Check check : mount.settled(with(OptionalDouble.empty()), Surroundings.UNTOLD)) {
                 assertEquals(Verdict.NOT_KNOWN, check.verdict());
                 assertEquals(Check.Sense.KNOWN_ONLY, check.sense());
                 assertTrue(Double.isNaN(check.utilisation()));
-                assertTrue(check.sentence().startsWith("Look "), check.sentence());
+                assertTrue(check.sentence().startsWith("Look ") || check.name().equals("hole large enough for the connector"), check.sentence());
             }
         }
     }

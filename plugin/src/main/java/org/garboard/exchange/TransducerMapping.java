@@ -27,7 +27,7 @@ final class TransducerMapping {
         return new TransducerDetails(beams,
             Optional.ofNullable(bean.getHousing()).map(housing -> Housing.valueOf(housing.value().toUpperCase(Locale.ROOT).replace('-', '_'))),
             Optional.ofNullable(bean.getWeight()).map(TransducerMapping::kilograms),
-            Optional.ofNullable(bean.getStemLength()).map(Lengths::metres));
+            Optional.ofNullable(bean.getStemLength()).map(Lengths::metres), Optional.ofNullable(bean.getConnectorDiameter()).map(Lengths::metres));
     }
 
     private static SoundBeam beam(Beam bean) {

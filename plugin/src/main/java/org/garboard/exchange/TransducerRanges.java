@@ -71,6 +71,7 @@ final class TransducerRanges {
 
     private void details(Transducer body) {
         faults.aboveZero("stem-length", body.getStemLength(), 1);
+        faults.aboveZero("connector-diameter", body.getConnectorDiameter(), 1);
         Weight weight = body.getWeight();
         if (weight != null && weight.getValue() != null && weight.getUnit() != null) {
             double kilograms = TransducerMapping.kilograms(weight);

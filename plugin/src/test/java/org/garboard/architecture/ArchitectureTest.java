@@ -95,7 +95,7 @@ class ArchitectureTest {
     static final ArchRule linesComeFromTheHull = only("lines", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule craftIsAroundTheHull = only("craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule craftIsAroundTheHull = only("craft", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
@@ -161,7 +161,7 @@ class ArchitectureTest {
     static final ArchRule supportsBearOnTheCraft = only("handling", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule mountsKnowCraftAndHull = only("mount", "skin", "inside", "handling", "acoustics", "flow", "hydrostatics", "finding", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule mountsKnowCraftAndHull = only("mount", "appendage", "skin", "inside", "handling", "acoustics", "flow", "hydrostatics", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule sitingKnowsMounts = only("siting", "mount", "skin", "inside", "handling", "acoustics", "flow", "finding", "craft", "hull", "offsets", "geometry", "units");

@@ -78,6 +78,9 @@ public final class ShadowCaster {
 
     /** The shadow of one feature. */
     public Cast of(Shedder feature) {
+        if (feature.sheds() == Sheds.NOTHING) {
+            return new Cast.None(feature.name(), "nothing of it is in the water");
+        }
         Wake wake = new Wake(feature, flow, plan);
         if (wake.isEmpty()) {
             return new Cast.None(feature.name(), wake.reason());

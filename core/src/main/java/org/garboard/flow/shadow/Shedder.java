@@ -36,6 +36,7 @@ public record Shedder(String name, Sheds sheds, Sides sides, List<Quad> cover, d
 
     private static Sheds sheds(Fitting.Type type, Optional<Double> stands) {
         return switch (type) {
+            case IN_HULL_TRANSDUCER -> Sheds.NOTHING;
             case PROPELLER, POD -> Sheds.PROPELLER;
             case TUNNEL -> Sheds.TUNNEL;
             case SCOOP, SHAFT, STRUT, RUDDER, TRIM_TAB, SKEG, FIN, STABILISER, BILGE_KEEL -> Sheds.PROUD;

@@ -14,6 +14,8 @@ public enum Sheds {
     TUNNEL("thruster tunnel", Double.POSITIVE_INFINITY),
     /** Throws one behind and, as it draws water in, one ahead. */
     PROPELLER("propeller", Double.POSITIVE_INFINITY),
+    /** Nothing of it is in the water. */
+    NOTHING("fitting inside the skin", 0),
     /** Aft of the transom: only its wake. */
     OUTBOARD_PROPELLER("outboard's propeller", Double.POSITIVE_INFINITY);
 

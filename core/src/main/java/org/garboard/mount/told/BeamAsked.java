@@ -38,11 +38,11 @@ public final class BeamAsked {
             Math.min(installation.transducer().length(), installation.transducer().width()) / 2, half);
         BeamWay told = BeamWay.told(bottom, face);
         BeamWay untold = BeamWay.untold(bottom, face, MOST_HANGING);
-        boolean keelBelow = bottom.hull().skinLine() != 0;
+        boolean keelUntold = bottom.hull().skinLine() != 0 && bottom.features().keel().isEmpty();
         return List.of(Demand.atMost("beam clear of keel and fittings, " + SoundAsked.kilohertz(widest.get()), installation.limits().of(LimitName.BEAM_BLOCKED),
             bed -> told.blocked(bed, below.applyAsDouble(bed), lean.applyAsDouble(bed), slope.applyAsDouble(bed)),
             "The beam gets away from keel, strakes and fittings.", "Something stands in the beam.")
-            .leavingOut(bed -> keelBelow ? "The keel below the rabbet was not looked at: see whether it stands in the beam."
+            .leavingOut(bed -> keelUntold ? "How deep the keel hangs below the rabbet is not told: see whether it stands in the beam."
                 : doubt(untold.by(bed, below.applyAsDouble(bed), lean.applyAsDouble(bed), slope.applyAsDouble(bed))))
             .telling(bed -> {
                 String by = told.by(bed, below.applyAsDouble(bed), lean.applyAsDouble(bed), slope.applyAsDouble(bed));

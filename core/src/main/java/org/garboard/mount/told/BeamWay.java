@@ -3,11 +3,13 @@ package org.garboard.mount.told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.acoustics.clearance.BeamClearance;
 import org.garboard.acoustics.clearance.Block;
 import org.garboard.acoustics.clearance.FeatureBodies;
 import org.garboard.acoustics.clearance.RayFan;
+import org.garboard.appendage.Keel;
 import org.garboard.craft.LaidFeature;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
@@ -17,7 +19,7 @@ import org.garboard.offsets.LineKind;
 import org.garboard.units.Angle;
 
 /**
- * What hangs below a bottom that a beam may run into: strakes and fittings, and a keel that is part of the skin. The rest of a skin
+ * What hangs below a bottom that a beam may run into: strakes and fittings, and the keel, be it part of the skin or hung below it. The rest of a skin
  * that rises outboard no beam meets that is narrower than what its deadrise leaves. Rays are cast at bodies alone which a cone about
  * the beam reaches; where it reaches none, and that is nearly everywhere, nothing is cast. Owns its arrays.
  */
@@ -61,7 +63,8 @@ final class BeamWay {
 
     /** What is told of it. */
     static BeamWay told(LaidBottom bottom, Face face) {
-        List<Block> bodies = new ArrayList<>(keel(bottom.hull()));
+        List<Block> bodies = new ArrayList<>(boxKeel(bottom.hull()));
+        bottom.features().keel().ifPresent(keel -> bodies.addAll(keelBelow(keel)));
         bodies.addAll(FeatureBodies.of(bottom.hull(), bottom.features().laid()).bodies());
         return new BeamWay(bottom.hull(), face, bodies);
     }
@@ -77,20 +80,32 @@ final class BeamWay {
         return new BeamWay(bottom.hull(), face, FeatureBodies.of(bottom.hull(), hanging).bodies());
     }
 
-    /** A box keel in pieces. */
-    private static List<Block> keel(Hull hull) {
-        List<Block> pieces = new ArrayList<>();
+    /** A section through a keel, as a box: half its breadth, its bottom and its top [m]. */
+    private record KeelCut(double half, double low, double high) {
+    }
+
+    private static List<Block> boxKeel(Hull hull) {
         Optional<HullLine> top = hull.lines().stream().filter(line -> line.kind() == LineKind.KEEL_TOP).findFirst();
-        if (top.isEmpty()) {
-            return pieces;
-        }
-        int count = (int) Math.ceil((hull.bottomEnd() - hull.firstSection()) / PIECE);
+        return top.map(line -> pieces(hull.firstSection(), hull.bottomEnd(), x -> new KeelCut(line.y(x), hull.keel().z(x), line.z(x)))).orElse(List.of());
+    }
+
+    /** What hangs below the rabbet. */
+    private static List<Block> keelBelow(Keel keel) {
+        return pieces(keel.from(), keel.to(), x -> new KeelCut(Math.max(keel.section(x).halfSiding(), keel.rabbet().y(x)), keel.section(x).z(), keel.rabbet().z(x)));
+    }
+
+    /** In pieces, each as large as the larger of its ends. */
+    private static List<Block> pieces(double start, double end, DoubleFunction<KeelCut> cut) {
+        List<Block> pieces = new ArrayList<>();
+        int count = (int) Math.ceil((end - start) / PIECE);
         for (int i = 0; i < count; i++) {
-            double from = hull.firstSection() + (hull.bottomEnd() - hull.firstSection()) * i / count;
-            double to = hull.firstSection() + (hull.bottomEnd() - hull.firstSection()) * (i + 1) / count;
-            double low = Math.min(hull.keel().z(from), hull.keel().z(to));
-            double high = Math.max(top.get().z(from), top.get().z(to));
-            double half = Math.max(top.get().y(from), top.get().y(to));
+            double from = start + (end - start) * i / count;
+            double to = start + (end - start) * (i + 1) / count;
+            KeelCut fore = cut.apply(from);
+            KeelCut aft = cut.apply(to);
+            double low = Math.min(fore.low, aft.low);
+            double high = Math.max(fore.high, aft.high);
+            double half = Math.max(fore.half, aft.half);
             if (high > low && half > 0) {
                 pieces.add(Block.upright("the keel", Vector3D.of(from, -half, low), Vector3D.of(to, half, high)));
             }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.garboard.craft.Fitting;
 import org.garboard.craft.LaidFeature;
+import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Bed;
 import org.garboard.mount.Demand;
@@ -30,23 +31,45 @@ public final class NeighboursAsked {
             .ofPlaceAlone());
     }
 
-    /** Between the edges of two bodies side by side. */
-    public static List<Demand> spacing(Installation installation, Surroundings around, Footprint body) {
-        if (around.bottom().isEmpty()) {
+    /** Between the edges of two bodies side by side, of which the one that hangs lower stays out of the other's main lobe. */
+    public static List<Demand> spacing(Installation installation, Surroundings around, Footprint body, ToDoubleFunction<Bed> low, ToDoubleFunction<Bed> lean) {
+        List<LaidFeature> others = around.bottom().map(bottom -> bottom.features().laid()).orElse(List.of()).stream()
+            .filter(feature -> feature.is(Fitting.Type.TRANSDUCER) || feature.is(Fitting.Type.IN_HULL_TRANSDUCER)).toList();
+        if (others.isEmpty()) {
             return List.of();
         }
-        List<LaidFeature> others = around.bottom().get().features().laid().stream()
-            .filter(feature -> feature.is(Fitting.Type.TRANSDUCER)).toList();
-        return others.isEmpty() ? List.of() : List.of(Demand.atLeast("room to another transducer", installation.limits().of(LimitName.BETWEEN_TRANSDUCERS),
-            bed -> gap(others, body, bed), "Another transducer is far enough away.", "Another transducer is too near.").ofPlaceAlone());
+        BesideAnother beside = new BesideAnother(installation, around.bottom().get().hull(), body, low, lean);
+        return List.of(Demand.atLeast("room to another transducer", installation.limits().of(LimitName.BETWEEN_TRANSDUCERS),
+            bed -> least(others, other -> beside.room(other, bed)),
+            "Another transducer is far enough away.", "Another transducer is too near, or hangs in the beam.")
+            .leavingOut(bed -> others.stream().map(other -> beside.doubt(other, bed)).filter(doubt -> !doubt.isEmpty()).findFirst().orElse(""))
+            .telling(bed -> others.stream().map(other -> beside.told(other, bed)).filter(told -> !told.isEmpty()).findFirst().orElse("")));
     }
 
-    private static double gap(List<LaidFeature> others, Footprint body, Bed bed) {
+    /** Beside trim tabs: a tab swings up and down within its own breadth, and the body hangs abaft of its hinge. */
+    public static List<Demand> besideTabs(Installation installation, Surroundings around) {
+        List<LaidFeature> tabs = around.bottom().map(bottom -> bottom.features().laid()).orElse(List.of()).stream()
+            .filter(feature -> feature.is(Fitting.Type.TRIM_TAB)).toList();
+        double half = installation.transducer().width() / 2;
+        return tabs.isEmpty() ? List.of() : List.of(Demand.atLeast("clear of the tabs' swing", installation.limits().of(LimitName.FROM_TABS),
+            bed -> least(tabs, tab -> beside(tab, bed.y()) - half),
+            "No tab swings where it hangs.", "It hangs in the swing of a tab, or too near.").ofPlaceAlone());
+    }
+
+    private static double least(List<LaidFeature> of, ToDoubleFunction<LaidFeature> reading) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < others.size(); i++) {
-            least = Math.min(least, others.get(i).gap(bed.x(), bed.y(), body.length(), body.width()));
+        for (int i = 0; i < of.size(); i++) {
+            least = Math.min(least, reading.applyAsDouble(of.get(i)));
         }
         return least;
+    }
+
+    /** Level athwart from the edge of a tab, below 0 within its breadth [m]. */
+    private static double beside(LaidFeature tab, double y) {
+        double middle = tab.innermost() + tab.breadth() / 2;
+        double starboard = tab.sides().meets(Sides.STARBOARD) ? Math.abs(y - middle) : Double.POSITIVE_INFINITY;
+        double port = tab.sides().meets(Sides.PORT) ? Math.abs(y + middle) : Double.POSITIVE_INFINITY;
+        return Math.min(starboard, port) - tab.breadth() / 2;
     }
 
     /**

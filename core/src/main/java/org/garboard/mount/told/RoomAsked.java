@@ -48,6 +48,11 @@ public final class RoomAsked {
                 bed -> inside.lookedAt(bed.x(), length) ? inside.headroom(bed.x(), bed.y(), length, width) : Double.NaN,
                 "There is room above to draw the transducer and fit its blank.",
                 "Too little room above to draw the transducer and fit its blank.")
+                .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length)
+                    ? SupportAsked.nearest(inside.over(bed.x(), bed.y(), length, width)) : LOOK).ofPlaceAlone(),
+            Demand.atLeast("limber holes", limits.of(LimitName.LIMBER_CLEARANCE),
+                bed -> inside.lookedAt(bed.x(), length) ? inside.limberGap(bed.x(), bed.y(), length, width) : Double.NaN,
+                "The block inside leaves the limber holes open.", "The block inside would dam a limber hole.")
                 .leavingOpen().telling(bed -> inside.lookedAt(bed.x(), length) ? "" : LOOK).ofPlaceAlone());
     }
 

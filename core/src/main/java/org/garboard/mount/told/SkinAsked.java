@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.garboard.craft.StemHole;
+import org.garboard.finding.Bound;
+import org.garboard.finding.Figure;
+import org.garboard.finding.Finding;
+import org.garboard.finding.NotKnown;
 import org.garboard.mount.Bed;
 import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
@@ -20,10 +25,13 @@ import org.garboard.skin.PlankingRule;
 import org.garboard.skin.SkinMaterial;
 import org.garboard.skin.ThicknessHere;
 import org.garboard.units.Angle;
+import org.garboard.units.FixedDecimal;
 
 /** What a hole through the skin asks of it: housing, stem, planking; and whether the boat is the boat of the table. */
 public final class SkinAsked {
     private static final String THREAD = "stem beyond the skin";
+    private static final String CONNECTOR = "hole large enough for the connector";
+    private static final String MAKER = "as the maker tells the plug";
 
     private SkinAsked() {
     }
@@ -61,10 +69,27 @@ public final class SkinAsked {
             .telling(bed -> DeadriseRule.at(skin, bed.x(), bed.y(), Angle.ofRadians(bed.deadrise())).sentence()));
     }
 
-    /** Whether the housing may go into this skin, the same everywhere; and whether nothing is told of the skin. */
+    /** Whether the housing may go into this skin, the same everywhere; whether the plug on the cable passes the hole; and whether nothing is told of the skin. */
     public static List<Check> settled(Installation installation, Surroundings around) {
-        return around.skin().map(skin -> List.of(Check.of(rule(installation, skin).housingFits())))
-            .orElseGet(() -> List.of(OpenQuestion.SKIN.check()));
+        List<Check> settled = new ArrayList<>();
+        settled.add(around.skin().map(skin -> Check.of(rule(installation, skin).housingFits())).orElseGet(OpenQuestion.SKIN::check));
+        double stem = installation.transducer().stemDiameter();
+        if (stem > 0) {
+            double hole = around.skin().map(skin -> rule(installation, skin).holeDiameter()).orElseGet(() -> StemHole.diameter(stem));
+            settled.add(Check.of(installation.details().connector().map(plug -> passes(hole, plug)).orElseGet(() -> new NotKnown(CONNECTOR, MAKER,
+                "How thick the plug on the cable is is not told: measure it, the hole for the stem is " + millimetres(hole) + "."))));
+        }
+        return settled;
+    }
+
+    private static Finding passes(double hole, double plug) {
+        String both = "The plug on the cable is " + millimetres(plug) + " thick, the hole for the stem " + millimetres(hole) + ": ";
+        return Figure.atLeast(CONNECTOR, 1000 * hole, new Bound(1000 * plug, "mm", MAKER), both + "it passes.",
+            both + "it does not pass. A plug that comes off the cable would serve, or a hole sleeved to the stem.");
+    }
+
+    private static String millimetres(double metres) {
+        return FixedDecimal.format(1000 * metres, 1) + " mm";
     }
 
     private static FittingRule rule(Installation installation, HullSkin skin) {
@@ -79,20 +104,12 @@ public final class SkinAsked {
         return Demand.atLeast(THREAD, installation.limits().of(LimitName.STEM_BEYOND_SKIN),
             bed -> stem.orElse(Double.NaN) - through.applyAsDouble(bed) - thickest.applyAsDouble(bed),
             "The stem reaches through with room for washer and nut.", "The stem is too short for skin, block, washer and nut.")
-            .leavingOpen().telling(bed -> stem.isEmpty() ? "The length of the stem is not told." : untold(skin, bed));
+            .leavingOpen().telling(bed -> rule(installation, skin).thread(bed.x(), bed.y(), installation.details().stemLength(),
+                through.applyAsDouble(bed)).sentence());
     }
 
     private static double thickest(HullSkin skin, Bed bed) {
         return skin.thicknessAt(bed.x(), bed.y()) instanceof ThicknessHere.Told told ? told.largest() : Double.NaN;
-    }
-
-    private static String untold(HullSkin skin, Bed bed) {
-        ThicknessHere here = skin.thicknessAt(bed.x(), bed.y());
-        if (here instanceof ThicknessHere.Untold untold) {
-            return untold.reason();
-        }
-        return here instanceof ThicknessHere.CoreSuspected
-            ? "A core is suspected here: its whole thickness is not known. Drill a pilot hole." : "";
     }
 
     private static void planking(List<Demand> demands, Installation installation, HullSkin skin, double hole) {
