@@ -71,8 +71,8 @@ class JobFeaturesTest {
             SampleJob.messages(with(STRAKE + STRAKE)));
         assertEquals(List.of("job.xml:20:3: <at> lacks one of <y>, <girth>"),
             SampleJob.messages(with(INTAKE.replace("<y unit=\"m\">0.25</y>", ""))));
-        assertEquals(List.of("job.xml:19:1: attribute kind of <fitting>: \"intakes\" stands there; expected intake, scoop, tunnel, anode, drain, "
-            + "shaft, strut, propeller, rudder, transducer or trim-tab; did you mean intake?"),
+        assertEquals(List.of("job.xml:19:1: attribute kind of <fitting>: \"intakes\" stands there; expected intake, scoop, jet-intake, tunnel, anode, drain, "
+            + "shaft, strut, propeller, pod, rudder, skeg, fin, stabiliser, bilge-keel, keel-cooler, transducer, in-hull-transducer or trim-tab; did you mean intake?"),
             SampleJob.messages(with(INTAKE.replace("\"intake\"", "\"intakes\""))));
     }
 
