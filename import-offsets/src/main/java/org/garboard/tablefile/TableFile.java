@@ -53,6 +53,7 @@ public final class TableFile {
             ? Spreadsheet.rows(content, problems)
             : TableText.of(content, problems).flatMap(text -> Grid.rows(text, problems));
         if (rows.isPresent()) {
+            HullsNamed.requireOne(rows.get(), problems);
             return TakeOffReader.isTakeOff(rows.get()) ? takeOff(rows.get(), problems) : table(grid, fileName, rows.get(), problems);
         }
         return new TableReading.Faulty(problems.inOrder(), Optional.empty());

@@ -1,6 +1,7 @@
 package org.garboard.tablefile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
@@ -227,6 +228,15 @@ class TableProblemsTest {
             "boat.csv: nothing tells where the stations stand; add a row \"Distance from 0\", or a row \"Spacing\"",
             "boat.csv:2: column 1: \"Sheer\" stands under no block heading; write HEIGHTS ABOVE BASE or HALF-BREADTHS FROM CENTRELINE above it",
             "boat.csv:2, station 1, Sheer: column 3: offset \"8.0.0\" is not a number; write 8.00 or 26-3-0 (ft-in-eighths)");
+    }
+
+    /** Of a catamaran one hull has a table; two in one file are refused, one that is named is read. */
+    @Test
+    void badInput_twoHulls() {
+        assertProblems("Title,Catamaran port hull\nNotes,Starboard hull alike\n" + SOUND,
+            "boat.csv:2: column 2: \"Starboard hull alike\" names a second hull beside \"port hull\": a table holds one hull, measured from its own centreline;"
+                + " give each of a pair a file of its own");
+        assertInstanceOf(TableReading.Read.class, TableFile.read("boat.csv", ("Title,Catamaran port hull\n" + SOUND).getBytes(StandardCharsets.UTF_8)));
     }
 
     @Test

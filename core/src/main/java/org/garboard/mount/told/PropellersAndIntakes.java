@@ -14,6 +14,7 @@ import org.garboard.mount.Surroundings;
 /**
  * What the wake of a fitting must not run into, the water running straight aft: propellers' discs and the intakes of pumps and
  * jets. Those of an outboard or a sterndrive are worked out from the drive; those under the bottom stand in the list of features.
+ * Owns its array.
  */
 final class PropellersAndIntakes {
     /** A fair block's wake widens by 6 degrees to either side, by no more than this [m]: as that of a flush fitting. */
@@ -22,7 +23,7 @@ final class PropellersAndIntakes {
     /** Axis of an outboard's or a leg's propeller abaft of the transom [m]: common practice, no source. */
     private static final double LEG = 0.4;
 
-    private final List<Stretch> told;
+    private final Stretch[] told;
     private final String untold;
 
     /** A stretch athwart that a wake must not run into, from x aft. */
@@ -39,7 +40,7 @@ final class PropellersAndIntakes {
     }
 
     private PropellersAndIntakes(List<Stretch> told, String untold) {
-        this.told = List.copyOf(told);
+        this.told = told.toArray(Stretch[]::new);
         this.untold = untold;
     }
 
