@@ -34,7 +34,7 @@ public final class Html {
         thead th { background: #e8e8e8; }
         .strong th, .strong td { font-weight: bold; background: #e8e8e8; }
         code { overflow-wrap: anywhere; font-size: 0.85em; }
-        @media print { @page { margin: 15mm; } body { padding: 0; max-width: none; font-size: 9.5pt; } nav { display: none; } .wide { overflow-x: visible; } .broad table { min-width: 0; } table { font-size: 8pt; } td, th { overflow-wrap: anywhere; } tr, figure { break-inside: avoid; } h2, h3, caption { break-after: avoid; } }
+        @media print { @page { margin: 15mm; } body { padding: 0; max-width: none; font-size: 9.5pt; } nav { display: none; } .wide { overflow-x: visible; } .broad table { min-width: 0; } table { font-size: 8pt; } tr, figure { break-inside: avoid; } h2, h3, caption { break-after: avoid; } }
         """;
 
     private final StringWriter text = new StringWriter();

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.drawing.dxf.SheetDxfRules;
+import org.garboard.reader.OutsideReader;
 
 /** Holds the files of one sheet to the rules of their formats, and hands them to readers that are not ours. */
 public final class DrawnFiles {

@@ -1,5 +1,6 @@
 package org.garboard.meshfile;
 
+import org.garboard.reader.OutsideReader;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.garboard.drawing.OutsideReader;
 
 /** What admesh says of an STL. Its exit status says nothing, so its words are read; counts before it mends anything. */
 public record Admesh(int facets, int disconnected, int parts, int degenerate, int reversed, double volume) {

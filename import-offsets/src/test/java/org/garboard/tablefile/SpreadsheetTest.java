@@ -3,16 +3,13 @@ package org.garboard.tablefile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.Assumptions;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,33 +58,11 @@ class SpreadsheetTest {
             Files.write(script, in.readAllBytes());
         }
         Path made = folder.resolve("boat.xlsx");
-        List<String> command = new ArrayList<>(List.of("/usr/bin/python3", script.toString(), source.toString(), made.toString(), sheet));
-        command.addAll(List.of(changes));
-        require();
-        assertEquals(0, run(command));
+        List<String> arguments = new ArrayList<>(List.of(script.toString(), source.toString(), made.toString(), sheet));
+        arguments.addAll(List.of(changes));
+        OutsideReader.OPENPYXL.require();
+        assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.OPENPYXL.run(arguments));
         return TableFile.read("boat.xlsx", Files.readAllBytes(made));
-    }
-
-    private static void require() throws InterruptedException {
-        int exit = 1;
-        try {
-            exit = run(List.of("/usr/bin/python3", "-c", "import openpyxl"));
-        } catch (IOException notInstalled) {
-            exit = 1;
-        }
-        if (exit != 0) {
-            String message = "openpyxl does not run here (Debian package python3-openpyxl)";
-            if ("required".equals(System.getenv("GARBOARD_READERS"))) {
-                Assertions.fail(message + ", and GARBOARD_READERS=required");
-            }
-            Assumptions.abort(message + ": not checked");
-        }
-    }
-
-    private static int run(List<String> command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
-        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
-        return process.exitValue();
     }
 
     private static TableReading csv(String text) {

@@ -51,8 +51,8 @@ final class FleetCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "JOB", description = "Job files, or folders with a job.xml.")
     private List<Path> named;
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for the results; made if need be.")
-    private Path folder;
+    @Mixin
+    private OutFolder results;
 
     private Shard shard = Shard.ALL;
 
@@ -81,6 +81,7 @@ final class FleetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InputFault {
         List<FleetJob> jobs = shard.of(FleetJob.of(named));
+        Path folder = results.path();
         try {
             Files.createDirectories(folder);
         } catch (IOException fault) {
@@ -111,7 +112,7 @@ final class FleetCommand implements Callable<Integer> {
         if (shard.isAll()) {
             try {
                 new SingleFile(folder.resolve("summary.csv"), FleetSummary.CSV_MARK).write(summary.csv().getBytes(StandardCharsets.UTF_8));
-                new SingleFile(folder.resolve("summary.html"), FleetSummary.HTML_MARK).write(summary.html().getBytes(StandardCharsets.UTF_8));
+                new SingleFile(folder.resolve("summary.html"), FleetSummary.HTML_MARK).write(summary.html());
             } catch (OutputRefused refused) {
                 spec.commandLine().getErr().println(refused.getMessage());
                 return Exit.USAGE.code();
@@ -130,8 +131,8 @@ final class FleetCommand implements Callable<Integer> {
     }
 
     private Done done(FleetJob job) {
-        Path results = folder.resolve(job.name());
-        Optional<RecordedFolder> kept = atHand(job, results);
+        Path own = results.path().resolve(job.name());
+        Optional<RecordedFolder> kept = atHand(job, own);
         if (kept.isPresent()) {
             int code = code(kept.get());
             return new Done(job, code, FleetRow.of(job.name(), code, kept.get().record()), true);
@@ -139,13 +140,13 @@ final class FleetCommand implements Callable<Integer> {
         StringWriter said = new StringWriter();
         int code;
         try (PrintWriter out = new PrintWriter(new StringWriter()); PrintWriter err = new PrintWriter(said)) {
-            code = Garboard.run(out, err, "run", job.file().toString(), "--out", results.toString(), "--threads", "1");
+            code = Garboard.run(out, err, "run", job.file().toString(), "--out", own.toString(), "--threads", "1");
         }
         if (code != Exit.DONE.code() && code != Exit.NO.code()) {
             return failed(job, code, said.toString());
         }
         try {
-            return new Done(job, code, FleetRow.of(job.name(), code, RecordedFolder.read(results).record()), false);
+            return new Done(job, code, FleetRow.of(job.name(), code, RecordedFolder.read(own).record()), false);
         } catch (InputFault fault) {
             return failed(job, Exit.PROGRAM.code(), String.join("\n", fault.messages()));
         }

@@ -30,8 +30,6 @@ import org.garboard.report.Reported;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,18 +53,11 @@ final class RunCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "The job, an XML file as garboard-job.xsd describes it.")
     private Path file;
 
-    private Path folder;
+    @Mixin
+    private OutFolder out;
 
     @Mixin
     private Threads threads;
-
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for drawings and record; made if need be.")
-    void setFolder(Path folder) {
-        if (folder.toString().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "--out is empty; name a folder, or . for this one");
-        }
-        this.folder = folder;
-    }
 
     @Override
     public Integer call() throws InputFault {
@@ -102,7 +93,7 @@ final class RunCommand implements Callable<Integer> {
         files.add(report(source, hull, running, reported, files, refusals, provenance));
         Garboard.of(spec).stage("writing the files");
         try {
-            OutputFolder.write(folder, files, record(source.recordSource(Version.number(), hull), told, files, refusals));
+            OutputFolder.write(out.path(), files, record(source.recordSource(Version.number(), hull), told, files, refusals));
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
@@ -131,11 +122,11 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void print(List<String> said, List<OutputFile> files, List<SheetRefusal> refusals) {
-        PrintWriter out = spec.commandLine().getOut();
-        said.forEach(out::println);
-        String drawn = files.isEmpty() ? "No drawings in " + folder
-            : "Drawings in " + folder + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
-        out.println(drawn + "; the reasons in " + Report.NAME + " and " + RecordFile.NAME + ".");
+        PrintWriter printed = spec.commandLine().getOut();
+        said.forEach(printed::println);
+        String drawn = files.isEmpty() ? "No drawings in " + out.path()
+            : "Drawings in " + out.path() + ": " + files.stream().map(OutputFile::name).collect(Collectors.joining(", "));
+        printed.println(drawn + "; the reasons in " + Report.NAME + " and " + RecordFile.NAME + ".");
         refusals.forEach(refusal -> spec.commandLine().getErr().println("not drawn: " + refusal.message()));
     }
 }

@@ -28,9 +28,9 @@ import org.garboard.exchange.RecordFile;
 import org.garboard.hull.Hull;
 import org.garboard.job.RecordedSet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -66,15 +66,8 @@ final class SurveyCommand implements Callable<Integer> {
     @Option(names = "--table", paramLabel = "FILE", description = "The table of the set, where no copy of it lies beside the record.")
     private Path table;
 
-    private Path folder;
-
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder for the set; made if need be.")
-    void setFolder(Path folder) {
-        if (folder.toString().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "--out is empty; name a folder, or . for this one");
-        }
-        this.folder = folder;
-    }
+    @Mixin
+    private OutFolder out;
 
     @Override
     public Integer call() throws InputFault {
@@ -97,15 +90,15 @@ final class SurveyCommand implements Callable<Integer> {
         OutputFile record = new OutputFile(RecordFile.NAME, RecordFile.surveyed(recorded.bytes(), findings.file(), findings.findings(),
             sheets.size(), Version.number(), files.stream().map(OutputFile::hash).toList()));
         try {
-            OutputFolder.write(folder, files, record);
+            OutputFolder.write(out.path(), files, record);
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
-        PrintWriter out = spec.commandLine().getOut();
-        out.println(findings.findings().size() + (findings.findings().size() == 1 ? " finding" : " findings") + " on " + set.named() + ", "
+        PrintWriter printed = spec.commandLine().getOut();
+        printed.println(findings.findings().size() + (findings.findings().size() == 1 ? " finding" : " findings") + " on " + set.named() + ", "
             + sheets.size() + (sheets.size() == 1 ? " sheet." : " sheets."));
-        out.println("Drawings in " + folder + ": " + files.stream().map(OutputFile::name).filter(name -> name.startsWith(SurveyDrawing.NAME))
+        printed.println("Drawings in " + out.path() + ": " + files.stream().map(OutputFile::name).filter(name -> name.startsWith(SurveyDrawing.NAME))
             .collect(Collectors.joining(", ")) + "; with the earlier sheets in " + SET + ".");
         return Exit.DONE.code();
     }

@@ -15,15 +15,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.Assumptions;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The workbench's zip as the build leaves it, unpacked into FreeCAD's folder for add-ons as a user does, in a folder whose name has a
- * blank and an umlaut. Skipped, visibly, where FreeCAD is not installed; with {@code GARBOARD_READERS=required} it fails instead.
+ * blank and an umlaut.
  */
 class CadHostIT {
     private static final Path SCREENS = BuiltFolder.HOME.resolveSibling("screens");
@@ -74,7 +73,7 @@ class CadHostIT {
     /** By FreeCAD's own test framework, whose exit status is the answer. */
     @Test
     void worksWithoutAWindow() throws Exception {
-        require("freecadcmd", "freecad-python3");
+        OutsideReader.CAD.require();
         Path said = folder.resolve("said.txt");
         int status = run(said, List.of("freecadcmd", "-t", "TestGarboardApp", "-M", SCRIPTS.toString()), Map.of(), 600);
         String words = Files.readString(said, StandardCharsets.UTF_8);
@@ -85,8 +84,8 @@ class CadHostIT {
     /** One pass from a table to the sheets under a screen of its own; pictures of every panel stay in {@code target/screens}. */
     @Test
     void worksInAWindow() throws Exception {
-        require("freecad", "freecad");
-        require("xvfb-run", "xvfb");
+        OutsideReader.CAD_WINDOW.require();
+        OutsideReader.SCREEN.require();
         Files.createDirectories(SCREENS);
         Path result = SCREENS.resolve("result.txt");
         Files.deleteIfExists(result);
@@ -100,17 +99,6 @@ class CadHostIT {
         assertEquals(0, status);
         for (String picture : List.of("2-hull", "5-sites", "8-pocket", "10-sheets")) {
             assertTrue(Files.size(SCREENS.resolve(picture + ".png")) > 20_000, picture);
-        }
-    }
-
-    private static void require(String program, String debian) {
-        boolean there = Stream.of(System.getenv("PATH").split(":")).anyMatch(place -> Files.isExecutable(Path.of(place, program)));
-        if (!there) {
-            String message = program + " is not on the PATH (Debian package " + debian + ")";
-            if ("required".equals(System.getenv("GARBOARD_READERS"))) {
-                Assertions.fail(message + ", and GARBOARD_READERS=required");
-            }
-            Assumptions.abort(message + ": not checked");
         }
     }
 

@@ -38,7 +38,7 @@ class FleetCommandTest {
         assertEquals(3, fleet.outLines().size());
         String page = Files.readString(folder.resolve("out/summary.html"));
         assertTrue(page.contains("1 with a site, 0 with a site but not all drawn, 0 without a site, 2 at fault."), page);
-        assertTrue(page.contains("<a href=\"a/set.pdf\">a</a>"));
+        assertTrue(page.contains("<a href=\"a/report.html\">a</a>"));
     }
 
     /** What is at hand is kept untouched; what was spoilt or whose job changed is made anew; the summary is the same. */
@@ -96,6 +96,17 @@ class FleetCommandTest {
             together.addAll(mine);
         }
         assertEquals(all, together.stream().sorted().toList());
+    }
+
+    /** An empty name, as a shell makes of a variable that is not set, is not this folder. */
+    @Test
+    void anEmptyFolderIsRefused() throws IOException {
+        for (List<Object> words : List.<List<Object>>of(List.of("fleet", boat("a"), "--out", ""), List.of("run", folder.resolve("a/job.xml"), "--out", ""),
+            List.of("survey", folder, folder, "--out", ""))) {
+            Shell shell = Shell.run(words.toArray());
+            assertEquals(2, shell.code());
+            assertTrue(shell.err().contains(": --out is empty; name a folder, or . for this one\n"), shell.err());
+        }
     }
 
     @Test

@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Map;
-import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.Assumptions;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,7 +17,7 @@ class FleetShardsIT {
 
     @Test
     void joinToTheSameSummary() throws Exception {
-        requireParallel();
+        OutsideReader.PARALLEL.require();
         for (String boat : new String[] {"a", "b", "c", "d", "e"}) {
             Path job = Files.createDirectories(folder.resolve("boats").resolve(boat));
             for (String file : new String[] {"job.xml", "offsets.csv"}) {
@@ -37,16 +35,6 @@ class FleetShardsIT {
         assertEquals(0, BuiltFolder.run(folder, Map.of(), "sh", "-c", "\"$0\" fleet boats/* --out whole", garboard).code());
         for (String name : new String[] {"summary.csv", "summary.html"}) {
             assertEquals(Files.readString(folder.resolve("whole").resolve(name)), Files.readString(folder.resolve("apart").resolve(name)));
-        }
-    }
-
-    private static void requireParallel() {
-        if (Arrays.stream(System.getenv("PATH").split(":")).noneMatch(place -> Files.isExecutable(Path.of(place, "parallel")))) {
-            String message = "parallel is not on the PATH (Debian package parallel)";
-            if ("required".equals(System.getenv("GARBOARD_READERS"))) {
-                Assertions.fail(message + ", and GARBOARD_READERS=required");
-            }
-            Assumptions.abort(message + ": not checked");
         }
     }
 }

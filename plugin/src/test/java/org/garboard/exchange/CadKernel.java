@@ -7,13 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.Assumptions;
 
 /**
- * FreeCAD without a screen, as a reader of surface files that is not ours. A test that needs it is
- * skipped, and says so, where it is not installed; with the environment variable
- * {@code GARBOARD_READERS=required} it fails instead.
+ * FreeCAD without a screen, as a reader of surface files that is not ours.
  *
  * <p>Its exit status and its standard output prove nothing: what counts is the file of answers.
  */
@@ -29,23 +27,8 @@ final class CadKernel {
     }
 
     static CadKernel in(Path folder) {
-        if (!isInstalled()) {
-            String message = PROGRAM + " is not on the PATH (Debian package freecad-python3)";
-            if ("required".equals(System.getenv("GARBOARD_READERS"))) {
-                Assertions.fail(message + ", and GARBOARD_READERS=required");
-            }
-            Assumptions.abort(message + ": not checked");
-        }
+        OutsideReader.CAD.require();
         return new CadKernel(folder);
-    }
-
-    private static boolean isInstalled() {
-        for (String place : System.getenv("PATH").split(":")) {
-            if (Files.isExecutable(Path.of(place, PROGRAM))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** What {@code read_surface.py} answers, line by line, "done" left out. */

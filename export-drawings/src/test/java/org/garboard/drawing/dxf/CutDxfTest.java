@@ -8,11 +8,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.dxf.CutDrawing.Contour;
 import org.garboard.drawing.dxf.CutDrawing.Hole;
 import org.garboard.drawing.dxf.CutDrawing.Stroke;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -1,11 +1,11 @@
 package org.garboard.drawing.dxf;
 
+import org.garboard.reader.OutsideReader;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.garboard.drawing.OutsideReader;
 
 /** Reads a DXF with ezdxf and audits it: no errors, nothing to mend. */
 public final class EzdxfAudit {

@@ -11,10 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.SampleSheet;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.DxfTags.Part;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

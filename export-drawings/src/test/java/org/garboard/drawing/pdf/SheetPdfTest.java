@@ -20,7 +20,6 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
-import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.SampleSheet;
 import org.garboard.drawing.Scale;
@@ -28,6 +27,7 @@ import org.garboard.drawing.Sheet;
 import org.garboard.drawing.StrokesInFile;
 import org.garboard.drawing.dxf.SheetDxf;
 import org.garboard.drawing.svg.SheetSvg;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

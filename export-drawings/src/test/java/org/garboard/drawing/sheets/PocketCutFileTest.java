@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.garboard.cutout.Pocket;
 import org.garboard.drawing.Box;
-import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.dxf.CutDrawing;
 import org.garboard.drawing.dxf.CutDrawing.Stroke;
@@ -20,6 +19,7 @@ import org.garboard.drawing.dxf.CutLayer;
 import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

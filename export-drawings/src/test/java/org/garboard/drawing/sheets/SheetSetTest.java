@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.garboard.craft.BottomFeatures;
-import org.garboard.drawing.OutsideReader;
 import org.garboard.drawing.StrokesInFile;
 import org.garboard.drawing.dxf.EzdxfAudit;
 import org.garboard.drawing.dxf.SheetDxfRules;
@@ -20,6 +19,7 @@ import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.SitingRecord;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -5,9 +5,12 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import javax.xml.stream.XMLStreamException;
 import org.garboard.cli.print.Csv;
 import org.garboard.answer.PlaceWords;
 import org.garboard.mount.Check;
+import org.garboard.report.Html;
+import org.garboard.report.Report;
 import org.garboard.siting.Site;
 
 /** The results of a fleet as one table: CSV to be counted, HTML to be read. The same results, the same bytes. */
@@ -45,43 +48,36 @@ public final class FleetSummary {
         return text.toString();
     }
 
-    /** One page without anything from elsewhere; each job links to its folder's drawings. */
-    public String html() {
-        StringBuilder page = new StringBuilder("""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-            <meta charset="utf-8">
-            <meta name="generator" content="%s">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>Where the transducers go: %d jobs</title>
-            <style>
-            body { font-family: sans-serif; margin: 1.5em; max-width: 75em; }
-            div { overflow-x: auto; }
-            table { border-collapse: collapse; }
-            th, td { border: 1px solid #777; padding: 0.3em 0.6em; text-align: left; vertical-align: top; }
-            thead th { background: #eee; }
-            .fault th, .fault td { font-weight: bold; }
-            </style>
-            </head>
-            <body>
-            <h1>Where the transducers go</h1>
-            <p>%s</p>
-            <p>A hole below the waterline in the wrong place sinks a boat: before cutting, the sheets of each boat, and what stands on them as NOT KNOWN.</p>
-            <div role="region" aria-label="Jobs" tabindex="0">
-            <table>
-            <thead><tr><th scope="col">Job</th><th scope="col">Boat</th><th scope="col">Transducer</th><th scope="col">Outcome</th><th scope="col">Mount</th><th scope="col">Answer</th></tr></thead>
-            <tbody>
-            """.formatted(HTML_MARK, rows.stream().map(FleetRow::job).distinct().count(), counts()));
-        for (FleetRow row : rows) {
-            page.append(row.outcome().equals("fault") ? "<tr class=\"fault\">" : "<tr>")
-                .append("<th scope=\"row\">").append(row.boat().isEmpty() ? text(row.job()) : link(row.job())).append("</th>");
-            for (String cell : List.of(row.boat(), row.transducer(), row.outcome(), row.advised().map(site -> site.mount().words()).orElse(""), row.words())) {
-                page.append("<td>").append(text(cell)).append("</td>");
+    /** One page without anything from elsewhere; each job links to its report. */
+    public byte[] html() {
+        return Html.page("Where the transducers go: " + jobs(), HTML_MARK, page -> {
+            page.start("header").words("h1", "Where the transducers go").end().start("main").words("p", counts());
+            page.words("p", "A hole below the waterline in the wrong place sinks a boat: before cutting, the sheets of each boat, and what stands on them as NOT KNOWN.");
+            page.startBroadTable("Jobs", "Job", "Boat", "Transducer", "Outcome", "Mount", "Answer");
+            for (FleetRow row : rows) {
+                row(page, row);
             }
-            page.append("</tr>\n");
+            page.endTable().end();
+        });
+    }
+
+    private static void row(Html page, FleetRow row) throws XMLStreamException {
+        page.start("tr", row.outcome().equals("fault") ? new String[] {"class", "strong"} : new String[0]).start("th", "scope", "row");
+        if (row.boat().isEmpty()) {
+            page.say(row.job());
+        } else {
+            page.within("a", row.job(), "href", address(row.job()) + "/" + Report.NAME);
         }
-        return page.append("</tbody>\n</table>\n</div>\n</body>\n</html>\n").toString();
+        page.end();
+        for (String cell : List.of(row.boat(), row.transducer(), row.outcome(), row.advised().map(site -> site.mount().words()).orElse(""), row.words())) {
+            page.words("td", cell);
+        }
+        page.end();
+    }
+
+    private String jobs() {
+        long jobs = rows.stream().map(FleetRow::job).distinct().count();
+        return jobs + (jobs == 1 ? " job" : " jobs");
     }
 
     private String counts() {
@@ -94,27 +90,13 @@ public final class FleetSummary {
         return rows.stream().filter(row -> row.outcome().equals(outcome)).count();
     }
 
-    private static String link(String job) {
+    private static String address(String job) {
         StringBuilder address = new StringBuilder();
         for (byte letter : job.getBytes(StandardCharsets.UTF_8)) {
             boolean plain = letter >= '0' && letter <= '9' || letter >= 'a' && letter <= 'z' || letter >= 'A' && letter <= 'Z'
                 || letter == '-' || letter == '_' || letter == '.';
             address.append(plain ? String.valueOf((char) letter) : String.format(Locale.ROOT, "%%%02X", letter & 0xFF));
         }
-        return "<a href=\"" + address + "/set.pdf\">" + text(job) + "</a>";
-    }
-
-    private static String text(String plain) {
-        StringBuilder text = new StringBuilder();
-        plain.codePoints().filter(c -> c >= ' ' && c != 0x7F).forEach(c -> {
-            switch (c) {
-                case '&' -> text.append("&amp;");
-                case '<' -> text.append("&lt;");
-                case '>' -> text.append("&gt;");
-                case '"' -> text.append("&quot;");
-                default -> text.appendCodePoint(c);
-            }
-        });
-        return text.toString();
+        return address.toString();
     }
 }

@@ -1,4 +1,4 @@
-package org.garboard.drawing;
+package org.garboard.reader;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,27 +11,37 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * Programs of others that read what we write. A test that needs one is skipped, and says so,
- * where it is not installed; with the environment variable {@code GARBOARD_READERS=required} it
- * fails instead.
+ * Programs of others that read what we write, write what we read, or start us. A test that needs one is skipped, and says so,
+ * where it is not installed; with the environment variable {@code GARBOARD_READERS=required} it fails instead.
  */
 public enum OutsideReader {
-    EZDXF("python3-ezdxf", List.of("/usr/bin/python3"), List.of("-c", "import ezdxf")),
-    XMLLINT("libxml2-utils", List.of("xmllint"), List.of("--version")),
-    ADMESH("admesh", List.of("admesh"), List.of("--version")),
-    POPPLER("poppler-utils", List.of("pdftoppm"), List.of("-v")),
-    RSVG("librsvg2-bin", List.of("rsvg-convert"), List.of("--version"));
+    EZDXF("Debian package python3-ezdxf", List.of("/usr/bin/python3"), "-c", "import ezdxf"),
+    OPENPYXL("Debian package python3-openpyxl", List.of("/usr/bin/python3"), "-c", "import openpyxl"),
+    XMLLINT("Debian package libxml2-utils", List.of("xmllint"), "--version"),
+    ADMESH("Debian package admesh", List.of("admesh"), "--version"),
+    POPPLER("Debian package poppler-utils", List.of("pdftoppm"), "-v"),
+    RSVG("Debian package librsvg2-bin", List.of("rsvg-convert"), "--version"),
+    CAD("Debian package freecad-python3", List.of("freecadcmd")),
+    CAD_WINDOW("Debian package freecad", List.of("freecad")),
+    SCREEN("Debian package xvfb", List.of("xvfb-run")),
+    PARALLEL("Debian package parallel", List.of("parallel"), "--version"),
+    MAN("Debian package man-db", List.of("man"), "--version"),
+    BROWSER("Debian package chromium", List.of("chromium"), "--version"),
+    /** Checks HTML; GARBOARD_VNU names its jar. */
+    VNU("vnu.jar of the npm package vnu-jar, named by the environment variable GARBOARD_VNU",
+        List.of("java", "-jar", System.getenv().getOrDefault("GARBOARD_VNU", "vnu.jar")), "--version");
 
     private static final long SECONDS = 60;
 
-    private final String debianPackage;
+    private final String origin;
     private final List<String> program;
     private final List<String> probe;
 
-    OutsideReader(String debianPackage, List<String> program, List<String> probe) {
-        this.debianPackage = debianPackage;
+    /** @param probe what it is asked to see whether it works; nothing where to be found is enough */
+    OutsideReader(String origin, List<String> program, String... probe) {
+        this.origin = origin;
         this.program = program;
-        this.probe = probe;
+        this.probe = List.of(probe);
     }
 
     /** What a program said and how it ended. */
@@ -43,7 +53,7 @@ public enum OutsideReader {
         if (works()) {
             return;
         }
-        String message = program.get(0) + " does not run here (Debian package " + debianPackage + ")";
+        String message = String.join(" ", program) + " does not run here (" + origin + ")";
         if ("required".equals(System.getenv("GARBOARD_READERS"))) {
             Assertions.fail(message + ", and GARBOARD_READERS=required");
         }
@@ -51,6 +61,9 @@ public enum OutsideReader {
     }
 
     private boolean works() {
+        if (probe.isEmpty()) {
+            return List.of(System.getenv("PATH").split(":")).stream().anyMatch(place -> Files.isExecutable(Path.of(place, program.get(0))));
+        }
         try {
             return run(probe).exit() == 0;
         } catch (IOException notInstalled) {
