@@ -55,12 +55,16 @@ final class SiteFinder {
         return Optional.empty();
     }
 
+    /** Of nodes that may be the nearest, or of all. */
+    Optional<Site> nearest(Asked asked, int threads) {
+        return nearest(Suitability.nearest(nodes, asked, threads));
+    }
+
     /**
      * The place whose governing check is least exceeded, with every check; of equals the one that misses
      * least in all. Empty where none can be measured.
      */
-    Optional<Site> nearest(Asked asked, int threads) {
-        Suitability suitability = Suitability.nearest(nodes, asked, threads);
+    Optional<Site> nearest(Suitability suitability) {
         int[] measured = IntStream.range(0, suitability.size()).filter(suitability::measured).toArray();
         double least = least(measured, suitability::utilisation);
         int[] equals = Arrays.stream(measured)

@@ -161,8 +161,8 @@ final class BeamWay {
         return BeamClearance.of(RayFan.cone(middle, normal, axis, face.radius(), Angle.ofRadians(face.half()), RINGS, SPOKES), RANGE, near);
     }
 
-    /** Down, but for a lean to starboard and a rise aft. */
+    /** Down, but for a lean to starboard, of more than a right angle too, and a rise aft. */
     private static Vector3D looking(double slope, double starboard) {
-        return Vector3D.of(Math.tan(slope), Math.tan(starboard), -1);
+        return Vector3D.of(Math.tan(slope) * Math.cos(starboard), Math.sin(starboard), -Math.cos(starboard));
     }
 }
