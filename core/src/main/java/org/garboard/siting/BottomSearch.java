@@ -50,6 +50,7 @@ final class BottomSearch {
             finders.add(finder);
         }
         List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest(asked, threads).stream()).toList() : List.of();
+        regions.sort(Comparator.comparingDouble(Region::area).reversed());
         return new MountSiting(mount, regions, bestFirst(sites), bestFirst(nearest).stream().findFirst());
     }
 

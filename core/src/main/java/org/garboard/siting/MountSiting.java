@@ -9,7 +9,7 @@ import org.garboard.mount.Mount;
  * What the search of the whole bottom found for one mount.
  *
  * @param mount the mount
- * @param regions feasible regions on the starboard side (port is the mirror image), largest first;
+ * @param regions feasible regions, largest first, on the side that each names: to starboard where port is the mirror image;
  *     for a keel pocket, which sits athwart the keel, the strip of the keel line that serves
  *     (its outline is as wide as the footprint; its length holds the places of the centre)
  * @param sites the best site of each region, best first

@@ -29,12 +29,12 @@ public final class ChangesReport {
         out.flush();
     }
 
-    /** A row for each change; a field that a spreadsheet would work out as a formula begins with an apostrophe. */
+    /** A row for each change. */
     public void csv(List<Change> changes) {
         Csv csv = new Csv(out);
         csv.row("kind", "subject", "what", "before", "after", "unit", "difference");
-        changes.forEach(change -> csv.row(change.kind().word(), Csv.text(change.subject()), Csv.text(change.what()), Csv.text(change.before()),
-            Csv.text(change.after()), change.unit(), change.difference()));
+        changes.forEach(change -> csv.row(change.kind().word(), change.subject(), change.what(), change.before(),
+            change.after(), change.unit(), change.difference()));
         out.flush();
     }
 }

@@ -2,11 +2,17 @@ package org.garboard.cli.print;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.garboard.units.FixedDecimal;
 
-/** Prints rows of comma-separated values as RFC 4180 has them, line ends too. */
+/**
+ * Prints rows of comma-separated values as RFC 4180 has them, line ends too. Words come from files that anybody may have written: what
+ * a spreadsheet would take for a formula begins with an apostrophe.
+ */
 public final class Csv {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?([0-9]+(\\.[0-9]+)?|INF)");
+
     private final PrintWriter out;
 
     public Csv(PrintWriter out) {
@@ -14,7 +20,7 @@ public final class Csv {
     }
 
     public void row(String... fields) {
-        out.print(Arrays.stream(fields).map(Csv::quoted).collect(Collectors.joining(",")));
+        out.print(Arrays.stream(fields).map(field -> quoted(harmless(field))).collect(Collectors.joining(",")));
         out.print("\r\n");
     }
 
@@ -26,10 +32,9 @@ public final class Csv {
         return Double.isInfinite(value) ? value > 0 ? "INF" : "-INF" : FixedDecimal.format(value, places);
     }
 
-    /** Words from a file that anybody may have written: what a spreadsheet would take for a formula begins with an apostrophe. */
-    public static String text(String words) {
-        boolean formula = !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0 && !words.matches("[+-]?[0-9]+(\\.[0-9]+)?");
-        return formula ? "'" + words : words;
+    private static String harmless(String field) {
+        boolean formula = !field.isEmpty() && "=+-@\t\r\n".indexOf(field.charAt(0)) >= 0 && !NUMBER.matcher(field).matches();
+        return formula ? "'" + field : field;
     }
 
     private static String quoted(String field) {
