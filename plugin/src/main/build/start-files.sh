@@ -15,3 +15,6 @@ sed -n 's/^\([^# @][^ ]*\).*/\1/p' "$list" | LC_ALL=C sort -u > "$folder/start/c
 # what the Tab key completes in bash, from the same classes
 "${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$folder/lib/*" \
     picocli.AutoComplete --force --name garboard --completionScript "$folder/start/completion.bash" org.garboard.cli.Garboard
+# pages for man, likewise
+"${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$folder/lib/*" \
+    org.garboard.cli.BuildFiles "$folder/share/man/man1"

@@ -36,8 +36,9 @@ final class Grid {
     static Optional<List<GridRow>> rows(String text, Problems problems) {
         Matcher station = STATION_LINE.matcher(text.replace('\r', '\n'));
         if (!station.find()) {
-            problems.inFile("no line begins with \"Station\" and then , or ; or a tab;"
-                + " write the stations in such a line, or head a column with it");
+            problems.inFile(text.startsWith("<") ? "this is XML, and a table of offsets is rows of cells; a job names its table in <table file=\"…\"/>"
+                : "no line begins with \"Station\" and then , or ; or a tab;"
+                    + " write the stations in such a line, or head a column with it");
             return Optional.empty();
         }
         char mark = station.group(2).charAt(0);

@@ -96,9 +96,8 @@ final class FleetCommand implements Callable<Integer> {
             for (Future<Done> each : running) {
                 Done done = each.get();
                 all.add(done);
-                done.rows().forEach(row -> out.println(row.job() + ": " + row.outcome() + (done.kept() ? ", kept" : "")
-                    + (row.advised().isPresent() ? ": " + row.advised().get().mount().words() : ": " + row.words())));
-                out.flush();
+                Garboard.of(spec).progress().aside(() -> print(done, out));
+                Garboard.of(spec).progress().done(all.size(), jobs.size());
             }
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
@@ -119,6 +118,12 @@ final class FleetCommand implements Callable<Integer> {
             }
         }
         return gravest(all);
+    }
+
+    private static void print(Done done, PrintWriter out) {
+        done.rows().forEach(row -> out.println(row.job() + ": " + row.outcome() + (done.kept() ? ", kept" : "")
+            + (row.advised().isPresent() ? ": " + row.advised().get().mount().words() : ": " + row.words())));
+        out.flush();
     }
 
     private static int gravest(List<Done> all) {

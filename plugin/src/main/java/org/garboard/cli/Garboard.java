@@ -6,14 +6,17 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.TableSource;
+import org.garboard.exchange.Spelling;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -56,11 +59,11 @@ public final class Garboard implements Runnable {
     private CommandSpec spec;
 
     private final Hulls hulls;
-    private final Consumer<String> progress;
+    private final Progress progress;
 
     /** The program for one command line; picocli makes the shell's completions from it. */
     Garboard() {
-        this(new Hulls(), words -> { });
+        this(new Hulls(), Progress.QUIET);
     }
 
     /**
@@ -68,7 +71,7 @@ public final class Garboard implements Runnable {
      *
      * @param progress is told what is being done
      */
-    Garboard(Hulls hulls, Consumer<String> progress) {
+    Garboard(Hulls hulls, Progress progress) {
         this.hulls = hulls;
         this.progress = progress;
     }
@@ -81,7 +84,14 @@ public final class Garboard implements Runnable {
     public static void main(String[] arguments) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = run(out, err, arguments);
+        int code;
+        if (ProgressBars.areWanted()) {
+            try (ProgressBars bars = new ProgressBars(System.err)) {
+                code = run(new Garboard(new Hulls(), bars), out, err, arguments);
+            }
+        } else {
+            code = run(out, err, arguments);
+        }
         out.flush();
         err.flush();
         System.exit(code);
@@ -99,7 +109,7 @@ public final class Garboard implements Runnable {
             .setErr(err)
             .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
             .setCaseInsensitiveEnumValuesAllowed(false)
-            .setParameterExceptionHandler((fault, given) -> wrongUsage(fault))
+            .setParameterExceptionHandler((fault, given) -> wrongUsage(misspelt(fault, given)))
             .setExecutionExceptionHandler((fault, command, parsed) -> failure(fault, err));
         int code;
         try {
@@ -119,7 +129,12 @@ public final class Garboard implements Runnable {
         if (Thread.currentThread().isInterrupted()) {
             throw new CancellationException();
         }
-        progress.accept(words);
+        progress.stage(words);
+    }
+
+    /** How far long work has come. */
+    Progress progress() {
+        return progress;
     }
 
     /** The hull drawn from a table; the one at hand where the same table was drawn before. */
@@ -133,10 +148,22 @@ public final class Garboard implements Runnable {
         throw new ParameterException(spec.commandLine(), "no command is given");
     }
 
+    /** An option that there is not, with the one that was meant, rather than what is missing because of it. */
+    private static ParameterException misspelt(ParameterException fault, String[] given) {
+        boolean other = fault instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption();
+        if (other || !(fault instanceof UnmatchedArgumentException || fault instanceof MissingParameterException)) {
+            return fault;
+        }
+        Set<String> known = fault.getCommandLine().getCommandSpec().optionsMap().keySet();
+        return Stream.of(given).filter(word -> word.matches("--[a-z].*")).map(word -> word.split("=", 2)[0]).filter(word -> !known.contains(word))
+            .findFirst().map(word -> new ParameterException(fault.getCommandLine(), "there is no option " + word
+                + Spelling.meant(word, known).map(meant -> "; did you mean " + meant + "?").orElse(""))).orElse(fault);
+    }
+
     private static int wrongUsage(ParameterException fault) {
         CommandLine command = fault.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        command.getErr().println(name + ": " + fault.getMessage());
+        command.getErr().println(name + ": " + fault.getMessage().replaceFirst("^Error: ", ""));
         UnmatchedArgumentException.printSuggestions(fault, command.getErr());
         command.getErr().println("Try '" + name + " --help'.");
         return Exit.USAGE.code();

@@ -40,7 +40,7 @@ final class SessionCommand implements Callable<Integer> {
         Hulls hulls = new Hulls();
         BufferedReader requests = new BufferedReader(new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8));
         Session.serve(requests, spec.commandLine().getOut(),
-            (out, err, progress, words) -> Garboard.run(new Garboard(hulls, progress), out, err, words));
+            (out, err, progress, words) -> Garboard.run(new Garboard(hulls, progress::accept), out, err, words));
         return Exit.DONE.code();
     }
 

@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known word that a misspelt one was meant to be. */
-final class Spelling {
+public final class Spelling {
 
     private Spelling() {
     }
 
     /** The nearest known word, if it is near enough: a third of its letters may be wrong. */
-    static Optional<String> meant(String found, Collection<String> known) {
+    public static Optional<String> meant(String found, Collection<String> known) {
         String nearest = null;
         int least = Integer.MAX_VALUE;
         for (String word : known) {

@@ -137,6 +137,9 @@ final class XmlReading {
         if (words.contains("disallow-doctype-decl")) {
             return "a DOCTYPE stands there; leave it away, " + kind.root() + " files have none and none is read";
         }
+        if (words.contains("Content is not allowed in prolog")) {
+            return "this is no XML file; a " + kind.root() + " is one, and begins with <" + kind.root() + "> or <?xml";
+        }
         return "this is not well-formed XML: " + words.strip();
     }
 }

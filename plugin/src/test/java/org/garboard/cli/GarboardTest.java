@@ -27,6 +27,26 @@ class GarboardTest {
         assertTrue(Shell.run("tabel").err().contains("Did you mean: garboard table"));
     }
 
+    /** A misspelt option is told, and not what is missing because of it. */
+    @Test
+    void misspeltOptionsAreToldWithTheRightOne() {
+        assertEquals(new Shell(2, "", "garboard run: there is no option --ouy; did you mean --out?\nTry 'garboard run --help'.\n"),
+            Shell.run("run", "job.xml", "--ouy", "d"));
+        assertEquals(new Shell(2, "", "garboard site: there is no option --hlp; did you mean --help?\nTry 'garboard site --help'.\n"),
+            Shell.run("site", "--hlp"));
+        assertTrue(Shell.run("probe", "t.csv").err().startsWith("garboard probe: Missing required argument (specify one of these)"));
+    }
+
+    @Test
+    void aFileOfAnotherKindIsToldWhatIsWanted(@TempDir Path folder) {
+        Path wedge = Shell.copy("/cli/wedge.csv", folder);
+        Path job = Shell.copy("/cli/job.xml", folder);
+        assertEquals(new Shell(3, "", wedge + ":1:1: this is no XML file; a job is one, and begins with <job> or <?xml\n"),
+            Shell.run("run", wedge, "--out", folder.resolve("out")));
+        assertEquals(new Shell(3, "", job + ": this is XML, and a table of offsets is rows of cells; a job names its table in <table file=\"…\"/>\n"),
+            Shell.run("table", job));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"table", "probe", "lines", "hydro", "site", "run"})
     void everyCommandHasHelpAndThreads(String command) {
