@@ -53,7 +53,7 @@ final class EndRows {
         List<GridRow> all = new ArrayList<>(steps);
         all.addAll(transoms);
         all.addAll(stems);
-        if (all.isEmpty() || order.frame() == ToldFrame.UNKNOWN) {
+        if (all.isEmpty() || order.frame() == ToldFrame.UNKNOWN || table.stations().isEmpty()) {
             return Ends.SQUARE;
         }
         if (!surface.equals(SkinSurface.OUTSIDE_OF_SKIN)) {

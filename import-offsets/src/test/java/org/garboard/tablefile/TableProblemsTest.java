@@ -35,6 +35,21 @@ class TableProblemsTest {
         """;
 
     @Test
+    void badInput_aTransomAndNoStations() {
+        assertProblems("""
+            Units,mm,to outside of skin
+            Transom,Keel,11580,Chine,11690,Sheer,11880
+            HEIGHTS ABOVE BASE
+            Station,Distance from 0,Sheer,Chine,Keel
+            HALF-BREADTHS FROM CENTRELINE
+            Station,Sheer,Chine
+            """,
+            "boat.csv: the table has 0 station(s); three are the least",
+            "boat.csv:4: no stations stand below this line",
+            "boat.csv:6: no stations stand below this line");
+    }
+
+    @Test
     void badInput_cellsThatAreNoLengths() {
         assertProblems("""
             Units,m,to outside of skin
