@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.garboard.appendage.Keel;
 import org.garboard.craft.Craft;
 import org.garboard.craft.RunningSpeed;
@@ -67,17 +68,16 @@ public final class CraftRunning {
                 : new Ready(new CraftRunning(craft, new Untold(new TriedHull(hull, keel, water(craft), draught))));
         }
         Weights weights = craft.weights().get();
-        List<RunningHull> hulls = new ArrayList<>();
         Flotation flotation = new Flotation(hull, keel, water(craft).density());
-        for (double mass : new double[] {weights.light(), 0.5 * (weights.light() + weights.full()), weights.full()}) {
-            Loaded loaded = !hulls.isEmpty() && weights.light() == weights.full() ? hulls.get(0)
-                : RunningHull.of(hull, flotation, load(hull, craft, weights, mass), water(craft));
-            if (!(loaded instanceof RunningHull running)) {
-                return new NotReady(((Loaded.Refused) loaded).reason());
+        List<Loaded> hulls = Stream.of(weights.light(), 0.5 * (weights.light() + weights.full()), weights.full()).distinct().parallel()
+            .map(mass -> RunningHull.of(hull, flotation, load(hull, craft, weights, mass), water(craft))).toList();
+        for (Loaded loaded : hulls) {
+            if (loaded instanceof Loaded.Refused refused) {
+                return new NotReady(refused.reason());
             }
-            hulls.add(running);
         }
-        return new Ready(new CraftRunning(craft, new Weighed(hulls.get(0), hulls.get(1), hulls.get(2))));
+        return new Ready(new CraftRunning(craft,
+            new Weighed((RunningHull) hulls.get(0), (RunningHull) hulls.get(hulls.size() / 2), (RunningHull) hulls.get(hulls.size() - 1))));
     }
 
     private static Water water(Craft craft) {
@@ -133,11 +133,10 @@ public final class CraftRunning {
             return;
         }
         TrimBand band = craft.band();
-        ends.add(end(name + ", bow down", hull, speed, trim.get().radians() - band.lower().radians()));
-        ends.add(end(name + ", bow up", hull, speed, trim.get().radians() + band.higher().radians()));
-    }
-
-    private static AtSpeed.End end(String name, RunningHull hull, double speed, double trim) {
-        return new AtSpeed.End(name, hull.load().mass(), hull.at(speed, Angle.ofRadians(trim)));
+        double down = trim.get().radians() - band.lower().radians();
+        double up = trim.get().radians() + band.higher().radians();
+        List<Attitude> turned = Stream.of(down, up).parallel().map(Angle::ofRadians).map(angle -> hull.at(speed, angle)).toList();
+        ends.add(new AtSpeed.End(name + ", bow down", hull.load().mass(), turned.get(0)));
+        ends.add(new AtSpeed.End(name + ", bow up", hull.load().mass(), turned.get(1)));
     }
 }

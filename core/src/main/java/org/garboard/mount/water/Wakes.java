@@ -108,7 +108,7 @@ public final class Wakes {
 
     private static List<Cast> casts(Hull hull, List<LaidFeature> laid, FlowLines flow, double outboard) {
         ShadowCaster caster = new ShadowCaster(hull, flow, outboard);
-        return laid.stream().map(feature -> caster.of(Shedder.of(feature))).toList();
+        return laid.parallelStream().map(feature -> caster.of(Shedder.of(feature))).toList();
     }
 
     /** Why a wake may go on where none is known; empty where all of them are. */

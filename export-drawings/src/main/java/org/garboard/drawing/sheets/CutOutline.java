@@ -88,16 +88,19 @@ record CutOutline(List<Point> corners) {
     double distance(Point place) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < corners.size(); i++) {
-            least = Math.min(least, distance(place, corners.get(i), corners.get((i + 1) % corners.size())));
+            least = Math.min(least, square(place, corners.get(i), corners.get((i + 1) % corners.size())));
         }
-        return least;
+        return Math.sqrt(least);
     }
 
-    private static double distance(Point place, Point from, Point to) {
+    /** Square of the distance from a side [mm2]. */
+    private static double square(Point place, Point from, Point to) {
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
         double share = ((place.x() - from.x()) * dx + (place.y() - from.y()) * dy) / (dx * dx + dy * dy);
         double within = Math.max(0, Math.min(1, share));
-        return Math.hypot(place.x() - from.x() - within * dx, place.y() - from.y() - within * dy);
+        double x = place.x() - from.x() - within * dx;
+        double y = place.y() - from.y() - within * dy;
+        return x * x + y * y;
     }
 }

@@ -32,7 +32,7 @@ public final class OutputFolder {
             }
             WaitingSet.finish(folder);
             Map<String, String> hashes = new LinkedHashMap<>();
-            files.forEach(file -> hashes.put(file.name(), FileHash.of(file.name(), file.content()).sha256()));
+            files.forEach(file -> hashes.put(file.name(), file.hash().sha256()));
             SetOfRecord.in(folder).refuseStrangers(hashes);
             List<OutputFile> all = new ArrayList<>(files);
             all.add(record);
