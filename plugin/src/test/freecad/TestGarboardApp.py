@@ -229,6 +229,18 @@ class Commands(Document):
         self.assertIn("sheet-1-siting.svg", sheets.Files)
         self.assertTrue(sheets.Words[0].startswith("Advised: "), sheets.Words)
 
+    def test_sheets_of_a_part_are_drawn_where_it_is_placed(self):
+        self.opened()
+        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0, depth=60))
+        sheets = core.run(operations.make_sheets(self.doc, os.path.join(self.folder, "drawings"), part))
+        self.assertIn("Given by the yard, not advised: keel pocket", sheets.Words[0])
+        self.assertIn("NOT MET there: lean of the element", sheets.Words[2])
+        with open(os.path.join(sheets.Folder, "record.xml"), encoding="utf-8") as file:
+            record = files.Record(file.read())
+        self.assertEqual((5000, 0), (record.sites[0].point.x, record.sites[0].point.y))
+        part.X = 20000
+        self.assertIn("keel pocket cannot be built", self.refused(operations.make_sheets(self.doc, sheets.Folder, part)))
+
     def test_each_is_one_step_of_undo(self):
         self.doc.UndoMode = 1
         self.opened()

@@ -144,8 +144,8 @@ class Drive:
         self.open("Garboard_Attitude")
         self.work("attitude")
         check(doc.getObject("Attitude") is not None and self.panel.rows.rowCount() > 3, self.panel.said.toPlainText())
-        for obj in doc.getObject("Attitude").Group:
-            obj.ViewObject.Visibility = obj.Label.endswith("24.00 kn")
+        shown = {obj.Label.rsplit(" at ", 1)[1] for obj in doc.getObject("Attitude").Group if obj.ViewObject.Visibility}
+        check(shown == {"28.00 kn"}, "shown is the water at %s, not at the highest speed alone" % shown)
         from garboard_wb import panels
         panels.look(doc, below=True)
         screen("4-attitude")
@@ -171,7 +171,7 @@ class Drive:
     def part(self, doc):
         panel = self.open("Garboard_Place")
         screen("7-place-suggested")
-        panel.mount.setCurrentText("keel-pocket")
+        panel.choose("keel-pocket")
         panel.x.setValue(5000)
         panel.depth.setValue(20)
         self.work("a pocket that cannot be")
@@ -210,6 +210,8 @@ class Drive:
         panel.folder.setText(os.path.join(folder, "drawings"))
         self.work("sheets")
         check("record.xml" in doc.getObject("Sheets").Files and panel.list.count() > 5, panel.said.toPlainText())
+        # what is placed is drawn, unless another is chosen
+        check(panel.said.toPlainText().startswith("Given by the yard, not advised: keel pocket"), panel.said.toPlainText())
         screen("10-sheets")
         self.close()
         doc.saveAs(os.path.join(folder, "boat.FCStd"))

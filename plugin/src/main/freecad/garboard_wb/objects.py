@@ -158,12 +158,17 @@ class Fitted(_Proxy):
 
 def cut_words(obj):
     """The request that a fitted part stands for."""
-    return placed_words(obj.Boat.File, obj.Mount, obj.X.Value, obj.Y.Value, obj.Depth.Value, obj.Ramp, obj.Height.Value)
+    return ["cut", obj.Boat.File] + wish_words(obj)
 
 
-def placed_words(job, mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB):
+def wish_words(obj):
+    """What is to be made, and where: for `cut` as for `run`."""
+    return placed_words(obj.Mount, obj.X.Value, obj.Y.Value, obj.Depth.Value, obj.Ramp, obj.Height.Value)
+
+
+def placed_words(mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB):
     """Lengths in millimetres; what is below 0 is left to the job."""
-    words = ["cut", job, "--mount", mount, "--at", place(x, 0 if mount == POCKET else y)]
+    words = ["--mount", mount, "--at", place(x, 0 if mount == POCKET else y)]
     if mount == POCKET:
         words += ["--depth", "%.4fmm" % depth] if depth >= 0 else []
         words += ["--ramp", "%.4f" % ramp] if ramp >= 0 else []

@@ -80,7 +80,7 @@ def open_boat(doc, path):
         raise Refused("%s is neither a job (.xml) nor a table of offsets (.csv, .xlsx)." % path)
     table, exact = path, False
     if kind == ".xml":
-        (yield objects.placed_words(path, objects.POCKET, 0, 0)).require(0, 4)
+        (yield ["cut", path] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
         name, exact = files.job_table(path)
         table = os.path.join(os.path.dirname(path), name)
     with tempfile.TemporaryDirectory() as folder:
@@ -268,7 +268,7 @@ def check_place(doc, x, y):
 def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_JOB, height=objects.AS_THE_JOB):
     """A pocket, or the parts of another mount, at a place; lengths in millimetres."""
     boat = boat_of(doc, job=True)
-    answer = (yield objects.placed_words(boat.File, mount, x, y, depth, ramp, height)).require()
+    answer = (yield ["cut", boat.File] + objects.placed_words(mount, x, y, depth, ramp, height)).require()
     with step(doc, "Place part"):
         part = objects.add(doc, "Mesh::FeaturePython", objects.Fitted, "Part",
                            objects.LABELS[mount])
@@ -318,10 +318,14 @@ def export(obj, path, deflection=1.0):
     return path
 
 
-def make_sheets(doc, folder):
-    """The whole set of drawings, by the core; whatever the answer, what it said is kept."""
+def make_sheets(doc, folder, part=None):
+    """The whole set of drawings, by the core: of the advised site, or of a part where it was placed. Whatever the answer, what it
+    said is kept.
+    """
     boat = boat_of(doc, job=True)
-    answer = (yield ["run", boat.File, "--out", folder]).require(0, 4)
+    answer = (yield ["run", boat.File, "--out", folder] + (objects.wish_words(part) if part else [])).require(0, 4)
+    if not answer.out:
+        raise core.CoreFault(answer.words())
     with step(doc, "Make sheets"):
         old = [obj for obj in of_kind(doc, objects.Sheets) if obj.Folder == folder]
         sheets = old[0] if old else objects.add(doc, "App::FeaturePython", objects.Sheets, "Sheets", "Sheets")
@@ -336,7 +340,7 @@ def refresh(doc):
     boat = boat_of(doc)
     with step(doc, "Read the files again"):
         if boat.IsJob:
-            core.ask(objects.placed_words(boat.File, objects.POCKET, 0, 0)).require(0, 4)
+            core.ask(["cut", boat.File] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
             name, boat.Exact = files.job_table(boat.File)
             boat.Table = os.path.join(os.path.dirname(boat.File), name)
         for obj in of_kind(doc, objects.Hull) + of_kind(doc, objects.Fitted):

@@ -50,6 +50,7 @@ class Panel:
         self.said = QtWidgets.QPlainTextEdit()
         self.said.setReadOnly(True)
         self.said.setMinimumHeight(90)
+        self.said.setMaximumHeight(180)
         self.layout.addWidget(self.said)
 
     # what a command adds
@@ -192,12 +193,15 @@ class Panel:
         button.clicked.connect(choose)
         return line
 
-    def table(self, headings):
+    def table(self, headings, height):
         table = QtWidgets.QTableWidget(0, len(headings))
         table.setHorizontalHeaderLabels(headings)
         table.verticalHeader().hide()
         table.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
-        table.setMinimumHeight(220)
+        table.setFixedHeight(height)
+        table.setSelectionBehavior(QtWidgets.QAbstractItemView.SelectRows)
+        table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 6)
+        table.verticalHeader().setMinimumSectionSize(table.fontMetrics().height() + 2)
         self.layout.addWidget(table)
         return table
 
@@ -211,19 +215,24 @@ def write(table, rows, colours=None):
             item.setToolTip(text)
             if colours:
                 item.setBackground(QtGui.QColor(*colours[i]))
+                # whatever the theme: on a light ground
+                item.setForeground(QtGui.QColor(0, 0, 0))
             table.setItem(i, k, item)
     table.resizeColumnsToContents()
 
 
 VERDICTS = {"met": (222, 242, 224), "not met": (250, 214, 210), "NOT KNOWN": (253, 240, 200)}
-CHECK_HEADINGS = ["mount", "check", "verdict", "found", "limit", "use", "source"]
+CHECK_HEADINGS = ["verdict", "check", "found", "limit", "use", "mount", "source"]
+
+
+def _figure(row, name):
+    return (row[name] + " " + row["unit"]).strip() if row[name] else ""
 
 
 def check_rows(rows):
     """Rows of the core's CSV of checks, and their colours."""
-    texts = [[row["mount"], ("» " if row["governing"] == "yes" else "") + row["check"], row["verdict"],
-              (row["demand"] + " " + row["unit"]).strip() if row["demand"] else "", (row["limit"] + " " + row["unit"]).strip() if row["limit"] else "",
-              row["utilisation"], row["source"]] for row in rows]
+    texts = [[row["verdict"], ("» " if row["governing"] == "yes" else "") + row["check"], _figure(row, "demand"), _figure(row, "limit"),
+              row["utilisation"], row["mount"], row["source"]] for row in rows]
     return texts, [VERDICTS.get(row["verdict"], (255, 255, 255)) for row in rows]
 
 

@@ -47,10 +47,13 @@ class LinesPanel(Panel):
 class AttitudePanel(Panel):
     TITLE = "How she runs"
     DO = "Work it out"
-    HEADINGS = ["speed", "kn", "load", "regime", "trim", "wetted keel m", "wetted chine m", "remarks"]
+    HEADINGS = ["speed", "kn", "load", "regime", "trim °", "wetted keel m", "wetted chine m", "remarks"]
 
     def fill(self):
-        self.rows = self.table(self.HEADINGS)
+        self.rows = self.table(self.HEADINGS, 260)
+        self.rows.itemSelectionChanged.connect(self.chosen)
+        self.layout.addWidget(QtWidgets.QLabel("A row shows the water at its speed alone."))
+        self.speeds = []
 
     def work(self):
         return operations.show_attitude(self.doc)
@@ -59,8 +62,20 @@ class AttitudePanel(Panel):
         rows, said = result
         write(self.rows, [[row["speed"], row["speed_kn"], row["load"], row["regime"], row["trim_deg"], row["wetted_keel_m"],
                            row["wetted_chine_m"], row["remarks"]] for row in rows])
+        self.speeds = [row["speed_kn"] for row in rows]
+        if rows:
+            # the fastest is the last of the job's
+            self.rows.selectRow(max(range(len(rows)), key=lambda i: float(self.speeds[i])))
+        hide_lines(self.doc, ("Sections", "Buttocks", "Waterlines"))
         look(self.doc)
         return "\n".join(said)
+
+    def chosen(self):
+        row = self.rows.currentRow()
+        shown = self.doc.getObject("Attitude")
+        if shown is not None and 0 <= row < len(self.speeds):
+            for obj in shown.Group:
+                obj.ViewObject.Visibility = obj.Label.endswith(" at %s kn" % self.speeds[row])
 
 
 class PlacePicker:
@@ -95,13 +110,12 @@ class SitesPanel(ListeningPanel):
 
     def fill(self):
         self.asked = None
-        self.sites = self.table(["mount", "x m", "y m", "checks met", "not known"])
-        self.sites.setMinimumHeight(110)
+        self.sites = self.table(["mount", "x m", "y m", "checks met", "not known"], 100)
         self.sites.itemSelectionChanged.connect(self.chosen)
         self.heading = QtWidgets.QLabel("Checks: choose a site, or click a place on the bottom.")
         self.heading.setWordWrap(True)
         self.layout.addWidget(self.heading)
-        self.checks = self.table(CHECK_HEADINGS)
+        self.checks = self.table(CHECK_HEADINGS, 360)
         self.found = []
 
     def work(self):
@@ -127,11 +141,12 @@ class SitesPanel(ListeningPanel):
             self.heading.setText("Checks at x %.3f m, y %.3f m" % (point.x / 1000, point.y / 1000))
             return "%d of %d checks are not met there." % (sum(row["verdict"] == "not met" for row in rows), len(rows))
         self.found = result.sites
-        write(self.sites, [[site.mount, "%.3f" % (site.point.x / 1000), "%.3f" % (site.point.y / 1000),
+        write(self.sites, [[objects.LABELS[site.mount], "%.3f" % (site.point.x / 1000), "%.3f" % (site.point.y / 1000),
                             str(sum(check.verdict == "met" for check in site.checks)),
                             str(sum(check.verdict == "NOT KNOWN" for check in site.checks))] for site in self.found])
         if self.found:
             self.sites.selectRow(0)
+        hide_lines(self.doc)
         look(self.doc, below=True)
         return result.answer
 
@@ -140,7 +155,7 @@ class SitesPanel(ListeningPanel):
         if 0 <= row < len(self.found):
             site = self.found[row]
             write(self.checks, *site_rows(site))
-            self.heading.setText("Checks of %s at x %.3f m, y %.3f m" % (site.mount, site.point.x / 1000, site.point.y / 1000))
+            self.heading.setText("Checks of %s at x %.3f m, y %.3f m" % (objects.LABELS[site.mount], site.point.x / 1000, site.point.y / 1000))
 
 
 class PartPanel(ListeningPanel):
@@ -149,39 +164,49 @@ class PartPanel(ListeningPanel):
 
     def fill(self):
         self.mount = QtWidgets.QComboBox()
-        self.mount.addItems(list(objects.LABELS))
+        for mount, label in objects.LABELS.items():
+            self.mount.addItem(label, mount)
         self.fields.addRow("Mount", self.mount)
         self.x = self.number("x aft", 0, -100000, 100000)
         self.y = self.number("y to starboard", 0, -20000, 20000)
         self.depth = self.wish("Depth", -1, 2000)
         self.ramp = self.wish("Ramp 1 :", -1, 100, "")
         self.height = self.wish("Height", -1, 2000)
-        self.mount.currentTextChanged.connect(self.suit)
-        self.suit(self.mount.currentText())
+        self.mount.currentIndexChanged.connect(lambda ignored: self.suit(self.mount.currentData()))
+        self.suit(self.mount.currentData())
         self.suggest()
 
     def suit(self, mount):
         for box, mounts in ((self.y, [each for each in objects.LABELS if each != objects.POCKET]), (self.depth, (objects.POCKET,)),
                             (self.ramp, (objects.POCKET,)), (self.height, (objects.BLOCK,))):
             box.setEnabled(mount in mounts)
+        if mount == objects.POCKET:
+            self.y.setValue(0)
 
     def suggest(self):
         """The best site that the last search found, where there is one."""
         from garboard_wb import files
         for places in operations.of_kind(self.doc, objects.Places):
             for site in files.Record(places.Record).sites:
-                if self.mount.findText(site.mount) >= 0:
-                    self.mount.setCurrentText(site.mount)
+                if self.choose(site.mount):
                     self.x.setValue(site.point.x)
                     self.y.setValue(site.point.y)
                     return
 
+    def choose(self, mount):
+        """True where the mount is one of the list."""
+        at = self.mount.findData(mount)
+        if at >= 0:
+            self.mount.setCurrentIndex(at)
+        return at >= 0
+
     def clicked(self, point):
         self.x.setValue(point.x)
-        self.y.setValue(point.y)
+        if self.y.isEnabled():
+            self.y.setValue(point.y)
 
     def work(self):
-        return operations.place_part(self.doc, self.mount.currentText(), self.x.value(), self.y.value(),
+        return operations.place_part(self.doc, self.mount.currentData(), self.x.value(), self.y.value(),
                                      self.depth.value(), self.ramp.value(), self.height.value())
 
     def show(self, part):
@@ -189,6 +214,7 @@ class PartPanel(ListeningPanel):
         for obj in self.doc.Objects:
             if hasattr(obj, "VertexColors"):
                 obj.ViewObject.Visibility = False
+        hide_lines(self.doc)
         look(self.doc, below=True)
         return "\n".join(["%s, %.4f litres. Whether the place serves, Find sites tells by a click on it." % (part.Label, part.Litres)] + list(part.Notes))
 
@@ -223,6 +249,11 @@ class SheetsPanel(Panel):
         boats = operations.of_kind(self.doc, objects.Boat)
         beside = os.path.join(os.path.dirname(boats[0].File), "drawings") if boats else ""
         self.folder = self.path("Folder", beside, lambda old: QtWidgets.QFileDialog.getExistingDirectory(self.form, self.TITLE, old))
+        self.parts = operations.of_kind(self.doc, objects.Fitted)
+        self.drawn = QtWidgets.QComboBox()
+        self.drawn.addItems(["the site that is advised"] + ["%s, as it is placed" % part.Label for part in self.parts])
+        self.drawn.setCurrentIndex(len(self.parts))
+        self.fields.addRow("Drawn is", self.drawn)
         self.list = QtWidgets.QListWidget()
         self.list.itemActivated.connect(self.reveal)
         self.layout.addWidget(QtWidgets.QLabel("Double-click a drawing to open it."))
@@ -232,7 +263,8 @@ class SheetsPanel(Panel):
     def work(self):
         if not self.folder.text().strip():
             raise operations.Refused("No folder is named; choose one for the drawings.")
-        return operations.make_sheets(self.doc, os.path.abspath(self.folder.text().strip()))
+        chosen = self.drawn.currentIndex()
+        return operations.make_sheets(self.doc, os.path.abspath(self.folder.text().strip()), self.parts[chosen - 1] if chosen > 0 else None)
 
     def show(self, sheets):
         self.sheets = sheets
@@ -244,15 +276,25 @@ class SheetsPanel(Panel):
         QtGui.QDesktopServices.openUrl(QtCore.QUrl.fromLocalFile(os.path.join(self.sheets.Folder, item.text())))
 
 
+LINES = ("Sections", "Buttocks", "Waterlines", "Attitude")
+
+
+def hide_lines(doc, groups=LINES):
+    """Lines that would run across what is to be looked at."""
+    for group in filter(None, map(doc.getObject, groups)):
+        for obj in group.Group:
+            obj.ViewObject.Visibility = False
+
+
 def look(doc, below=False):
-    """Brings the whole boat into view; from below and forward where the bottom is what matters."""
+    """Brings the whole boat into view; from straight below where the bottom is what matters."""
     gui = FreeCADGui.getDocument(doc.Name)
     view = gui.activeView() if gui else None
     if view is None or not hasattr(view, "viewAxonometric"):
         return
     if below:
-        # bow to the left, from below
-        view.setCameraOrientation(FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 150).Q)
+        # bow to the left
+        view.setCameraOrientation(FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 180).Q)
     else:
         view.viewAxonometric()
     view.fitAll()

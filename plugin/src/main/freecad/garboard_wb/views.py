@@ -48,6 +48,9 @@ def dress(obj, name):
     if name == "Hull":
         obj.ViewObject.Transparency = 30
         obj.ViewObject.Deviation = 0.1
+    if name == "CutHull":
+        # a plug's triangles have edges without number
+        obj.ViewObject.DisplayMode = "Shaded"
     if name == "Places":
         obj.ViewObject.PointSize = 9
         obj.ViewObject.PointColor = COLOURS[name]

@@ -52,6 +52,11 @@ public record Job(String boat, String hullNumber, String tableFile, Fit fit, dou
         }, laid, particulars.around(hull, laid, running));
     }
 
+    /** The same with other wishes for a pocket and a fairing block. */
+    public Job wishing(PocketWish otherPocket, FairingWish block) {
+        return new Job(boat, hullNumber, tableFile, fit, draught, transducer, mounts, features, otherPocket, drawing, particulars.wishing(block));
+    }
+
     /** What goes into the bottom. */
     public Installation installation() {
         FairingWish wish = particulars.fairing();

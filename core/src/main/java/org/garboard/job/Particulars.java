@@ -45,6 +45,11 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
         new Particulars(TransducerDetails.UNTOLD, Optional.empty(), Optional.empty(), Optional.empty(),
             Optional.empty(), FairingWish.of(ThroughHullWish.of(Optional.empty())), BracketTold.NOTHING, Preference.LEAST_INVASIVE, Limits.OWN);
 
+    /** The same with other wishes for a fairing block. */
+    Particulars wishing(FairingWish block) {
+        return new Particulars(transducer, skin, rooms, supports, craft, block, bracket, preference, limits);
+    }
+
     /**
      * Laid on her hull.
      *

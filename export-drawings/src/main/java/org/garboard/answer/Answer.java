@@ -66,10 +66,19 @@ public final class Answer {
 
     private void yes(MountSiting siting, List<String> lines) {
         Site site = siting.sites().get(0);
-        lines.add("Advised: " + siting.mount().words() + ", " + words.place(site) + ".");
+        lines.add((decided.isGiven() ? "Given by the yard, not advised: " : "Advised: ") + siting.mount().words() + ", " + words.place(site) + ".");
         pocket(siting, lines);
+        if (decided.isGiven()) {
+            lines.add(notMet(decided));
+        }
         lines.add(site.governing().map(check -> "Governing: " + CheckWords.figures(check) + ". ").orElse("")
             + "Look before cutting: " + String.join(", ", site.notKnown().stream().map(Check::name).toList()) + ".");
+    }
+
+    /** Which checks are not met at a place that the yard gave. */
+    public static String notMet(SitingRecord given) {
+        List<String> names = given.notMet().stream().map(CheckWords::figures).toList();
+        return names.isEmpty() ? "Every check that can be made is met there." : "NOT MET there: " + String.join("; ", names) + ".";
     }
 
     private void pocket(MountSiting advised, List<String> lines) {

@@ -39,6 +39,9 @@ final class AnswerSection {
     private void yes(Html page, MountSiting siting, Site site) throws XMLStreamException {
         page.term("Site", words.place(site) + "; girth from the keel line " + words.length(site.girth()));
         page.term("Mount", siting.mount().words());
+        if (one.decided().isGiven()) {
+            page.term("Given by the yard, not advised", Answer.notMet(one.decided()));
+        }
         page.term("Governing check", site.governing().map(CheckWords::figures).orElse("none could be made"));
         String open = String.join(", ", site.notKnown().stream().map(Check::name).toList());
         page.term("NOT KNOWN: look before cutting", open.isEmpty() ? "every check could be made" : open);

@@ -33,7 +33,7 @@ final class ChecksSection {
         page.words("p", "Utilisation is what a place asks for over what is allowed; a check is met up to 1. NOT KNOWN never counts as met.");
         Optional<MountSiting> advised = one.decided().advised();
         if (advised.isPresent()) {
-            mount(page, advised.get(), ": advised");
+            mount(page, advised.get(), one.decided().isGiven() ? ": given by the yard" : ": advised");
         }
         for (MountSiting siting : one.decided().sitings()) {
             if (!one.decided().isAdvised(siting)) {
@@ -47,7 +47,7 @@ final class ChecksSection {
         page.words("h3", capital(siting.mount().words()) + standing);
         page.words("p", "Gains: " + siting.mount().gains() + " Costs: " + siting.mount().costs());
         if (!siting.sites().isEmpty()) {
-            place(page, siting, siting.sites().get(0), "Best place");
+            place(page, siting, siting.sites().get(0), one.decided().isGiven() && one.decided().isAdvised(siting) ? "Given place" : "Best place");
             others(page, siting);
         } else if (siting.nearest().isPresent()) {
             refused(page, siting.nearest().get());

@@ -113,7 +113,7 @@ public final class Report {
         page.start("section", "aria-labelledby", id).words("h2", of("Bottom map", task, one), "id", id);
         page.figure(BottomMap.of(one.decided(), task.table(), task.hull(), task.provenance()), id + "-picture", "Bottom seen from below",
             "Bow to the right, starboard up. Hatched is where a mount meets every check that can be made; numbers in circles are the sites.",
-            "Site 1 is the advised one where there is one; the others are the best, or least bad, of their mounts. True size is on the sheets.");
+            "Site 1 is the advised or given one where there is one; the others are the best, or least bad, of their mounts. True size is on the sheets.");
         page.end();
     }
 

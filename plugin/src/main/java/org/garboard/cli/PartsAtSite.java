@@ -53,24 +53,24 @@ final class PartsAtSite {
     private PartsMade made = new PartsMade.None();
     private Optional<Pocket> pocket = Optional.empty();
 
-    private PartsAtSite(Hull hull, Job job, BottomFeatures features, FairingWish fairing, RunningWater running) {
+    private PartsAtSite(Hull hull, Job job, BottomFeatures features, RunningWater running) {
         this.hull = hull;
         this.running = running;
         this.job = job;
         this.features = features;
-        this.fairing = fairing;
+        this.fairing = job.particulars().fairing();
     }
 
     static PartsAtSite of(Hull hull, SitingRecord decided, RunningWater running) {
-        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), decided.job().particulars().fairing(), running);
+        PartsAtSite parts = new PartsAtSite(hull, decided.job(), decided.features(), running);
         parts.pocket = decided.pocket();
         decided.advised().ifPresent(parts::make);
         return parts;
     }
 
-    /** The parts at any place, whether or not it serves; a fairing block as it is wished. */
-    static PartsAtSite at(Hull hull, Job job, FairingWish fairing, RunningWater running, Mount mount, PlanPoint place) throws CannotBeBuilt {
-        PartsAtSite parts = new PartsAtSite(hull, job, BottomFeatures.on(hull, job.features()), fairing, running);
+    /** The parts at any place, whether or not it serves. */
+    static PartsAtSite at(Hull hull, Job job, RunningWater running, Mount mount, PlanPoint place) throws CannotBeBuilt {
+        PartsAtSite parts = new PartsAtSite(hull, job, BottomFeatures.on(hull, job.features()), running);
         parts.made = parts.made(mount, place);
         return parts;
     }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.garboard.cli.files.FolderRefused;
@@ -12,7 +13,9 @@ import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.cli.files.OutputFolder;
 import org.garboard.answer.Answer;
+import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.decision.Decision;
+import org.garboard.decision.GivenPlace;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetRefusal;
 import org.garboard.exchange.FileHash;
@@ -39,7 +42,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard run JOB --out DIR [--threads N]",
+    customSynopsis = {
+        "garboard run JOB --out DIR [--threads N]",
+        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--threads N]"},
     description = {
         "Does a whole job: sites, pocket, drawings, record.",
         "%nWrites the sheets into DIR and record.xml last. A file in DIR that no earlier run wrote, or "
@@ -57,15 +62,26 @@ final class RunCommand implements Callable<Integer> {
     private OutFolder out;
 
     @Mixin
+    private PartOptions part;
+
+    @Mixin
     private Threads threads;
 
     @Override
     public Integer call() throws InputFault {
+        Optional<GivenPlace> given = part.place();
         JobSource source = JobSource.read(file);
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Garboard.of(spec).stage("searching the bottom");
         RunningWater running = source.running(hull, threads.count());
-        List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
+        List<SitingRecord> all;
+        try {
+            all = given.isPresent() ? List.of(decided(given.get(), source, hull, running))
+                : Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
+        } catch (CannotBeBuilt refusal) {
+            spec.commandLine().getErr().println(given.orElseThrow().mount().words() + " cannot be built: " + refusal.getMessage());
+            return Exit.NO.code();
+        }
         String origin = source.table().table().origin();
         Provenance provenance = new Provenance(Version.number(), source.table().file().sha256());
         Garboard.of(spec).stage("drawing the sheets");
@@ -99,8 +115,16 @@ final class RunCommand implements Callable<Integer> {
             return Exit.USAGE.code();
         }
         print(said, drawn, refusals);
-        boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent());
+        boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent() && decided.notMet().isEmpty());
         return (yes && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
+    }
+
+    private SitingRecord decided(GivenPlace place, JobSource source, Hull hull, RunningWater running) throws CannotBeBuilt, InputFault {
+        if (source.jobs().size() > 1) {
+            throw new InputFault(List.of(file + ": " + source.jobs().size() + " transducers are told; --at gives the place of one: "
+                + "write a job of that one alone"));
+        }
+        return place.decided(hull, running, part.wishing(source.job()), source.features(hull), threads.count());
     }
 
     private static OutputFile report(JobSource source, Hull hull, RunningWater running, List<Reported> reported, List<OutputFile> files,

@@ -148,6 +148,7 @@ final class RecordMapping {
         bean.setValue(told.answer());
         bean.setPreference(decided.job().particulars().preference().word());
         decided.advised().ifPresent(siting -> bean.setMount(MountWords.word(siting.mount())));
+        bean.setChosenBy(decided.isGiven() ? "yard" : null);
         return bean;
     }
 }

@@ -28,7 +28,7 @@ final class CheckSheet implements SheetContent {
     CheckSheet(SheetTask task) {
         this.task = task;
         this.pieces = List.of(Columns.piece("MEASURE BEFORE CUTTING", measures(), task.lettering(), CORNERS),
-                Columns.piece("LOOK BEFORE CUTTING: NOT KNOWN", looks(), task.lettering(), CORNERS),
+                Columns.piece("LOOK BEFORE CUTTING: " + (task.record().notMet().isEmpty() ? "" : "NOT MET, ") + "NOT KNOWN", looks(), task.lettering(), CORNERS),
                 Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS),
                 signing().piece(task.lettering(), CORNERS), Cautions.of(task.table()).piece(task.lettering(), CORNERS));
     }
@@ -122,6 +122,9 @@ final class CheckSheet implements SheetContent {
     private List<List<String>> looks() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Look before cutting", "Found", "Initials", "Date"));
+        for (Check check : task.record().notMet()) {
+            rows.add(List.of("NOT MET: " + check.name() + ": " + check.sentence(), "", "", ""));
+        }
         for (Check check : task.record().advised().orElseThrow().sites().get(0).notKnown()) {
             rows.add(List.of(check.name() + ": " + check.sentence(), "", "", ""));
         }

@@ -11,7 +11,7 @@ import org.garboard.siting.Site;
 /**
  * The place of one mount that the sheets mark with a balloon.
  *
- * @param number in the balloon; the advised site is 1
+ * @param number in the balloon; the advised site, or the one that the yard gave, is 1
  * @param standing what the place is worth
  * @param siting of its mount
  */
@@ -19,7 +19,7 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
 
     /** What a marked place is worth. */
     enum Standing {
-        ADVISED("ADVISED"), BEST("best of its mount"), NO_PLACE("NO PLACE: least exceeded"),
+        ADVISED("ADVISED"), GIVEN("GIVEN by the yard"), BEST("best of its mount"), NO_PLACE("NO PLACE: least exceeded"),
         /** Every check is met, and yet no pocket can be built there. */
         REFUSED("REFUSED, see NOTES");
 
@@ -37,7 +37,7 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
     /** Each mount's best place, the advised first, the others in the order of the job. */
     static List<MarkedSite> of(SitingRecord record) {
         List<MarkedSite> marked = new ArrayList<>();
-        record.advised().ifPresent(advised -> mark(advised, Standing.ADVISED, marked));
+        record.advised().ifPresent(advised -> mark(advised, record.isGiven() ? Standing.GIVEN : Standing.ADVISED, marked));
         for (MountSiting siting : record.sitings()) {
             if (!record.advised().equals(Optional.of(siting))) {
                 mark(siting, standing(siting, record), marked);
@@ -60,7 +60,7 @@ record MarkedSite(int number, Standing standing, Site site, MountSiting siting) 
     }
 
     boolean serves() {
-        return standing == Standing.ADVISED || standing == Standing.BEST;
+        return standing != Standing.NO_PLACE && standing != Standing.REFUSED;
     }
 
     String mark() {

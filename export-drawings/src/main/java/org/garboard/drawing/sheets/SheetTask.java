@@ -32,6 +32,7 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
     private static final double METRIC_ARM = 0.1;
     private static final double FEET_ARM = 0.1524;
     private static final String STATUS = "FOR CHECK - not to be cut until the check measurements are signed";
+    private static final String GIVEN = "PLACE GIVEN BY THE YARD - ";
 
     /** Where nothing but a pocket is made. */
     SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
@@ -125,6 +126,11 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
 
     @Override
     public String status() {
-        return STATUS;
+        if (!record.isGiven()) {
+            return STATUS;
+        }
+        int open = record.notMet().size();
+        return GIVEN + (open == 0 ? "not to be cut until the checks are signed"
+            : "NOT TO BE CUT, " + (open == 1 ? "1 check is" : open + " checks are") + " NOT MET, see sheet 1");
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
+import org.garboard.answer.Answer;
 import org.garboard.craft.StrakeOffSkin;
 import org.garboard.craft.Transducer;
 import org.garboard.drawing.layout.Notes;
@@ -38,6 +39,9 @@ final class SitingNotes {
     }
 
     private void refusals(List<MarkedSite> sites) {
+        if (task.record().isGiven()) {
+            notes.add("The place of site 1 is GIVEN by the yard, not advised. " + Answer.notMet(task.record()));
+        }
         if (task.record().advised().isEmpty()) {
             notes.add("NO PLACE FOUND for any mount." + (sites.stream().anyMatch(site -> site.standing() == Standing.NO_PLACE)
                     ? " Marked is where the governing check is least exceeded." : ""));
