@@ -3,9 +3,14 @@ package org.garboard.flow.panels;
 /** An ellipsoid of semi-axes a, b, c along x, y, z, and the flow about it (Lamb, Hydrodynamics, article 114). */
 public final class Ellipsoid {
     private final double[] semi;
+    /** 1 + k of each axis, worked out once. */
+    private final double[] factors = new double[3];
 
     public Ellipsoid(double a, double b, double c) {
         this.semi = new double[] {a, b, c};
+        for (int axis = 0; axis < factors.length; axis++) {
+            factors[axis] = worked(axis);
+        }
     }
 
     /** The quarter to starboard and below, columns along x and rows from keel to water; cosine spacing. */
@@ -51,11 +56,16 @@ public final class Ellipsoid {
             + Math.pow(factor(2) * stream.z(), 2));
     }
 
+    /** 1 + k of an axis. */
+    public double factor(int axis) {
+        return factors[axis];
+    }
+
     /**
      * 1 + k of an axis: 2 / (2 − α), α = abc ∫ dλ / [(a² + λ) Δ]. With λ = c s² / (1 − s)², s from 0 to 1, the
      * integrand is smooth; Simpson's rule.
      */
-    public double factor(int axis) {
+    private double worked(int axis) {
         int pieces = 20000;
         double sum = 0;
         for (int i = 0; i <= pieces; i++) {

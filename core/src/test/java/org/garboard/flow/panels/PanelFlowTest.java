@@ -120,6 +120,23 @@ class PanelFlowTest {
         assertEquals(0, beside[2], 1e-12);
     }
 
+    /**
+     * The nose of a long ovoid is that of the round half body, whose greatest speed is 1.155, 70.5 degrees off its axis seen from the source (White, Fluid
+     * Mechanics, 8.7, recalled and derived anew: 2/root 3 and arccos 1/3).
+     */
+    @Test
+    void published_roundHalfBody() {
+        RankineOvoid ovoid = new RankineOvoid(0.0025);
+        PanelFlow flow = past(ovoid.quarter(160, 8), Images.CENTRELINE_AND_WATER, Stream.AFT);
+        int fastest = 0;
+        for (int panel = 0; panel < flow.mesh().size() / 2; panel++) {
+            fastest = flow.speed(panel) > flow.speed(fastest) ? panel : fastest;
+        }
+        assertEquals(1.155, flow.speed(fastest), 0.005 * 1.155);
+        double off = Math.hypot(flow.mesh().centre(fastest, 1), flow.mesh().centre(fastest, 2));
+        assertEquals(70.5, Math.toDegrees(Math.atan2(off, flow.mesh().centre(fastest, 0) + 1)), 3, "seen from the source, as near as panels stand");
+    }
+
     /** A closed body far off is a doublet: (a^3 / 2)(1/r^3)(3 cos^2 - 1) along the stream for the sphere. */
     @Test
     void exact_farFieldOfTheSphere() {
