@@ -18,7 +18,10 @@ import org.garboard.hydrostatics.WaterSurface;
 import org.garboard.units.FixedDecimal;
 import org.glassfish.jaxb.core.Locatable;
 
-/** What a job tells of its craft and only her hull can show to be wrong: a centre of gravity outside the boat, more weight than she carries. */
+/**
+ * What a job tells and only her hull can show to be wrong: a draught whose waterline misses her, a centre of gravity outside the boat,
+ * more weight than she carries.
+ */
 public final class CraftOnHull {
     /** Hulls are looked at so many places along: the sheer runs fair between. */
     private static final int LOOKS = 200;
@@ -27,6 +30,7 @@ public final class CraftOnHull {
 
     private final String file;
     private final XmlReading reading;
+    private final Optional<Job> job;
     private final Optional<Craft> craft;
     private final double density;
     private final List<FileFault> faults = new ArrayList<>();
@@ -34,7 +38,8 @@ public final class CraftOnHull {
     private CraftOnHull(String file, XmlReading reading) {
         this.file = file;
         this.reading = reading;
-        this.craft = reading.bean(Job.class).flatMap(job -> Optional.ofNullable(job.getCraft()));
+        this.job = reading.bean(Job.class);
+        this.craft = job.flatMap(told -> Optional.ofNullable(told.getCraft()));
         this.density = craft.map(CraftMapping::toCraft)
             .map(told -> new Water(told.water().celsius(), told.water().salinity()).density()).orElse(Double.NaN);
     }
@@ -48,6 +53,7 @@ public final class CraftOnHull {
     public static List<FileFault> faults(String fileName, byte[] job, Hull hull) {
         try {
             CraftOnHull told = new CraftOnHull(fileName, XmlReading.of(XmlKind.JOB, fileName, job));
+            told.job.ifPresent(all -> told.draught(all.getDraught(), hull));
             told.craft.ifPresent(craft -> told.check(craft, hull));
             return told.faults;
         } catch (FaultyFile e) {
@@ -71,12 +77,35 @@ public final class CraftOnHull {
         }
     }
 
-    private void carried(Weight full, Hull hull) {
+    /** The waterline must lie above her keel somewhere and below her sheer everywhere. */
+    private void draught(Length draught, Hull hull) {
+        double metres = Lengths.metres(draught);
+        double sheer = lowestSheer(hull);
+        if (!(metres > lowestKeel(hull) && metres < sheer)) {
+            add(draught, "<draught> is " + draught.getValue().toPlainString() + " " + draught.getUnit().value()
+                + ": a waterline so high above the base line does not cut the hull; it must lie between " + FixedDecimal.format(lowestKeel(hull), 3)
+                + " m, the lowest of her keel line, and " + FixedDecimal.format(sheer, 3) + " m, the lowest of her sheer");
+        }
+    }
+
+    private static double lowestSheer(Hull hull) {
         double sheer = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
             sheer = Math.min(sheer, highest(hull, x(hull, i)));
         }
-        Floating deep = Hydrostatics.of(hull, WaterSurface.level(sheer - BELOW_SHEER));
+        return sheer;
+    }
+
+    private static double lowestKeel(Hull hull) {
+        double low = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= LOOKS; i++) {
+            low = Math.min(low, hull.keel().z(x(hull, i)));
+        }
+        return low;
+    }
+
+    private void carried(Weight full, Hull hull) {
+        Floating deep = Hydrostatics.of(hull, WaterSurface.level(lowestSheer(hull) - BELOW_SHEER));
         if (deep instanceof Hydrostatics figures && TransducerMapping.kilograms(full) > figures.mass(density)) {
             add(full, "<full> is " + full.getValue().toPlainString() + " " + full.getUnit() + "; her sheer is under water with "
                 + FixedDecimal.format(figures.mass(density), 0) + " kg, so it must be less");
@@ -90,13 +119,11 @@ public final class CraftOnHull {
             outside("ahead-of-after-end", centre.getAheadOfAfterEnd(), Lengths.metres(centre.getAheadOfAfterEnd()),
                 hull.foot() - hull.afterEnd(), hull.foot() - hull.forwardEnd());
         }
-        double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i <= LOOKS; i++) {
-            low = Math.min(low, hull.keel().z(x(hull, i)));
             high = Math.max(high, highest(hull, x(hull, i)));
         }
-        outside("above-base", centre.getAboveBase(), Lengths.metres(centre.getAboveBase()), low, high);
+        outside("above-base", centre.getAboveBase(), Lengths.metres(centre.getAboveBase()), lowestKeel(hull), high);
     }
 
     private static double x(Hull hull, int look) {

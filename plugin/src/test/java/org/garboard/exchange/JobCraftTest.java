@@ -140,6 +140,17 @@ class JobCraftTest {
             onWedge(CRAFT.replace(">4000<", ">400000<").replace("\"m\">2.5<", "\"m\">25<").replace("\"m\">0.6<", "\"m\">6<").replace("\"m\">3<", "\"m\">30<")));
     }
 
+    /** A draught is the height of the waterline; with a craft or without. */
+    @Test
+    void tellsOfAWaterlineThatMissesTheHull() {
+        for (String craft : List.of(CRAFT, "")) {
+            assertEquals(List.of("job.xml:6:3: <draught> is 1.9 m: a waterline so high above the base line does not cut the hull; it must lie between "
+                + "0.000 m, the lowest of her keel line, and 1.200 m, the lowest of her sheer"),
+                CraftOnHull.faults("job.xml", with(craft).replaceFirst("(<draught[^>]*>)[^<]*", "$11.9").getBytes(StandardCharsets.UTF_8), SampleHull.wedge())
+                    .stream().map(FileFault::message).toList());
+        }
+    }
+
     @Test
     void theRecordCarriesIt() {
         SitingRecord bare = SampleRecord.refused();

@@ -114,7 +114,12 @@ public final class PlaningHull {
         }
         double length = WettedPlan.of(line.get(), end).mean();
         Prism prism = mean.over(length);
-        PrismRun run = PrismBalance.lifting(prism, stream, Angle.ofRadians(trim.radians() + mean.rise(length)), length / prism.beam());
+        Angle keelTrim = Angle.ofRadians(trim.radians() + mean.rise(length));
+        Optional<String> never = PlaningRange.outside(prism, stream).or(() -> PlaningRange.outside(keelTrim));
+        if (never.isPresent()) {
+            return new Planing.NotKnown(never.get());
+        }
+        PrismRun run = PrismBalance.lifting(prism, stream, keelTrim, length / prism.beam());
         Optional<String> outside = PlaningRange.outside(run);
         return outside.<Planing>map(Planing.NotKnown::new).orElseGet(() -> new Planing.Running(trim, run, line.get(), water, doubts(run)));
     }

@@ -1,6 +1,7 @@
 package org.garboard.flow.planing;
 
 import java.util.Optional;
+import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 
 /**
@@ -28,19 +29,26 @@ public final class PlaningRange {
             ? Optional.of("speed coefficient " + two(cv) + " is above 13, where the planing method ends") : Optional.empty();
     }
 
+    /** Why a trim of the keel is too low or too high for the method. */
+    public static Optional<String> outside(Angle trim) {
+        if (trim.degrees() < Savitsky.LEAST_TRIM) {
+            return Optional.of("trim of the keel below 2 deg, where the planing method does not hold");
+        }
+        return trim.degrees() > Savitsky.MOST_TRIM - 1e-9
+            ? Optional.of("trim of the keel 15 deg or more, where the planing method does not hold") : Optional.empty();
+    }
+
     /** Why a run is outside the method. */
     public static Optional<String> outside(PrismRun run) {
         Optional<String> speed = outside(run.prism(), run.stream());
         if (speed.isPresent()) {
             return speed;
         }
+        Optional<String> trim = outside(run.trim());
+        if (trim.isPresent()) {
+            return trim;
+        }
         double tau = run.trim().degrees();
-        if (tau < Savitsky.LEAST_TRIM) {
-            return Optional.of("trim of the keel below 2 deg, where the planing method does not hold");
-        }
-        if (tau > Savitsky.MOST_TRIM - 1e-9) {
-            return Optional.of("trim of the keel 15 deg or more, where the planing method does not hold");
-        }
         if (!(run.beams() <= Savitsky.MOST_BEAMS)) {
             return Optional.of("more than 4 beams wetted, where the planing method does not hold");
         }
