@@ -70,7 +70,7 @@ import picocli.CommandLine.Spec;
             + "share of the upper water at the bow passes near it (sweep_down_share, 0 to 1)",
         "  depth_m                    of the skin at the place below the undisturbed water",
         "  bead_cavitates_kn          from which speed water boils there at a bead round a flush face, 0.5 mm high in the layer, faired to 5 mm",
-        "  block_cavitates_kn         the same at the job's fairing block, its face as high as clear_height_m, the water 5 degrees aslant",
+        "  block_cavitates_kn         the same at the nose of the job's fairing block, its face as high as clear_height_m, the water 5 degrees aslant",
         "  judged                     whether layer and cavitation are held to limits at this speed, or told only",
         "  remarks                    why figures are missing, and what is to be said of the others",
         "%nEnds with 4 where how she runs is not known at one of the speeds, at her mean weight.%n"})

@@ -144,7 +144,7 @@ class JobCraftTest {
     @Test
     void tellsOfAWaterlineThatMissesTheHull() {
         for (String craft : List.of(CRAFT, "")) {
-            assertEquals(List.of("job.xml:6:3: <draught> is 1.9 m: a waterline so high above the base line does not cut the hull; it must lie between "
+            assertEquals(List.of("job.xml:5:3: <draught> is 1.9 m: a waterline so high above the base line does not cut the hull; it must lie between "
                 + "0.000 m, the lowest of her keel line, and 1.200 m, the lowest of her sheer"),
                 CraftOnHull.faults("job.xml", with(craft).replaceFirst("(<draught[^>]*>)[^<]*", "$11.9").getBytes(StandardCharsets.UTF_8), SampleHull.wedge())
                     .stream().map(FileFault::message).toList());
