@@ -43,12 +43,27 @@ record ScaledDemo(Path folder, double factor) {
 
     /** The same boat with a bare bottom. */
     ScaledDemo bare() throws IOException {
-        Files.writeString(job(), Files.readString(job()).replaceFirst("(?s)<features>.*</features>", "<features/>"));
+        return replacing("(?s)<features>.*</features>", "<features/>");
+    }
+
+    /** The same with one way in alone. */
+    ScaledDemo only(String mount) throws IOException {
+        return replacing("(?s)<mounts.*</mounts>", "<mounts><" + mount + "/></mounts>");
+    }
+
+    /** The same with one round beam. */
+    ScaledDemo sounding(int kilohertz, int degrees) throws IOException {
+        return replacing("(?s)<sound>.*</sound>", "<sound><beam><frequency unit=\"kHz\">" + kilohertz + "</frequency><beam-width unit=\"deg\">" + degrees
+            + "</beam-width></beam></sound>");
+    }
+
+    private ScaledDemo replacing(String pattern, String with) throws IOException {
+        Files.writeString(job(), Files.readString(job()).replaceFirst(pattern, with));
         return this;
     }
 
     private String job(String text) {
-        Matcher place = Pattern.compile("(<(x|ahead-of-after-end|wetted-keel) unit=\"[a-z]+\">)(-?[0-9.]+)").matcher(text);
+        Matcher place = Pattern.compile("(<(x|ahead-of-after-end|ahead-from|ahead-to|wetted-keel) unit=\"[a-z]+\">)(-?[0-9.]+)").matcher(text);
         return place.replaceAll(found -> found.group(1) + new BigDecimal(found.group(3)).multiply(BigDecimal.valueOf(factor)).setScale(4, RoundingMode.HALF_UP)
             .stripTrailingZeros().toPlainString());
     }

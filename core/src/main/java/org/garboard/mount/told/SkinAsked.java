@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.garboard.craft.StemHole;
-import org.garboard.finding.Bound;
-import org.garboard.finding.Figure;
 import org.garboard.finding.Finding;
 import org.garboard.finding.NotKnown;
+import org.garboard.finding.Ruling;
 import org.garboard.mount.Bed;
 import org.garboard.mount.Check;
 import org.garboard.mount.Demand;
@@ -84,8 +83,8 @@ public final class SkinAsked {
 
     private static Finding passes(double hole, double plug) {
         String both = "The plug on the cable is " + millimetres(plug) + " thick, the hole for the stem " + millimetres(hole) + ": ";
-        return Figure.atLeast(CONNECTOR, 1000 * hole, new Bound(1000 * plug, "mm", MAKER), both + "it passes.",
-            both + "it does not pass. A plug that comes off the cable would serve, or a hole sleeved to the stem.");
+        return plug <= hole ? Ruling.allowed(CONNECTOR, MAKER, both + "it passes.")
+            : Ruling.refused(CONNECTOR, MAKER, both + "it does not pass. A plug that comes off the cable would serve, or a hole sleeved to the stem.");
     }
 
     private static String millimetres(double metres) {

@@ -158,7 +158,9 @@ class NeighboursTest {
         assertEquals("How thick the plug on the cable is is not told: measure it, the hole for the stem is 22.0 mm.", plug(Optional.empty()).sentence());
         assertEquals(Verdict.NOT_KNOWN, plug(Optional.empty()).verdict());
         assertEquals("The plug on the cable is 18.0 mm thick, the hole for the stem 22.0 mm: it passes.", plug(Optional.of(0.018)).sentence());
-        assertEquals(18.0 / 22, plug(Optional.of(0.018)).utilisation(), 1e-9);
+        assertEquals(Verdict.MET, plug(Optional.of(0.022)).verdict());
+        assertEquals("The plug on the cable is 25.0 mm thick, the hole for the stem 22.0 mm: it does not pass. A plug that comes off the cable would serve,"
+            + " or a hole sleeved to the stem.", plug(Optional.of(0.025)).sentence());
         assertEquals(Verdict.NOT_MET, plug(Optional.of(0.025)).verdict());
     }
 
