@@ -19,6 +19,16 @@ BOATS = ("outboard-22", "stepped-38", "outboard-39", "inboard-58", "displacement
 MM = 1000.0
 
 
+def core_time():
+    """Processor time of the core so far [s]; 0 where the system does not tell."""
+    try:
+        with open("/proc/%d/stat" % core.session().process_id(), encoding="ascii") as file:
+            told = file.read().rsplit(")", 1)[1].split()
+        return (int(told[11]) + int(told[12])) / os.sysconf("SC_CLK_TCK")
+    except OSError:
+        return 0
+
+
 def job(boat):
     return os.path.join(DEMO, boat, "job.xml")
 
@@ -121,12 +131,15 @@ class Pockets(Document):
 
     def test_a_changed_depth_is_worked_out_again(self):
         part = self.pocket("outboard-22", 5000, depth=50)
-        before = part.Litres
-        part.Depth = 60
-        begun = time.time()
-        self.doc.recompute()
-        FreeCAD.Console.PrintMessage("pocket recomputed in %.3f s\n" % (time.time() - begun))
-        self.assertGreater(part.Litres, before)
+        figures = []
+        for depth in (52, 54, 56, 58, 60):
+            before = part.Litres
+            part.Depth = depth
+            begun, worked = time.time(), time.process_time() + core_time()
+            self.doc.recompute()
+            figures.append("%.3f (%.2f)" % (time.time() - begun, time.process_time() + core_time() - worked))
+            self.assertGreater(part.Litres, before)
+        FreeCAD.Console.PrintMessage("pocket recomputed in %s s, of the processor in brackets\n" % ", ".join(figures))
         self.sound(part)
         part.X = 4800
         part.Ramp = 5

@@ -132,7 +132,8 @@ class Part:
 
     @staticmethod
     def _triples(solid, name, kind):
-        return [tuple(kind(part) for part in word.split(",")) for word in solid.find(PART + name).text.split()]
+        figures = map(kind, solid.find(PART + name).text.replace(",", " ").split())
+        return list(zip(figures, figures, figures))
 
 
 def curves(text, *key):

@@ -187,8 +187,14 @@ class PocketCut:
 
 def meshes(part):
     """Parts told as meshes, each closed, by name."""
-    return [(name, Mesh.Mesh([[Vector(*vertices[corner]) for corner in triangle] for triangle in triangles]))
-            for name, _, vertices, triangles in part.solids]
+    return [(name, _mesh(vertices, triangles)) for name, _, vertices, triangles in part.solids]
+
+
+def _mesh(vertices, triangles):
+    """Told by its corners' numbers: FreeCAD need not find out which triangles share a corner."""
+    made = Mesh.Mesh()
+    made.addFacets(([Vector(*vertex) for vertex in vertices], triangles))
+    return made
 
 
 def solid(mesh):
