@@ -115,10 +115,12 @@ public final class BandedCholesky {
             int last = Math.min(n - 1, i + width);
             for (int j = last; j >= i; j--) {
                 double sum = j == i ? 1 / diagonal : 0;
-                for (int k = i + 1; k <= last; k++) {
-                    int row = Math.max(k, j);
-                    int column = Math.min(k, j);
-                    sum -= lower[k * stride + width + i - k] * inverse[row * stride + width + column - row];
+                int row = j * stride + width - j;
+                for (int k = i + 1; k <= j; k++) {
+                    sum -= lower[k * stride + width + i - k] * inverse[row + k];
+                }
+                for (int k = j + 1; k <= last; k++) {
+                    sum -= lower[k * stride + width + i - k] * inverse[k * stride + width + j - k];
                 }
                 inverse[j * stride + width + i - j] = sum / diagonal;
             }

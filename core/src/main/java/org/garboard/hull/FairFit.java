@@ -17,12 +17,13 @@ final class FairFit {
     FairFit(List<Observation> points, Fairness fairness, double leastCount) {
         this.fairness = fairness;
         this.leastCount = leastCount;
+        NormalEquations readings = equations(points);
         this.weights = new FairnessSearch(Rounding.scatter(leastCount),
-                (along, across) -> smoothing(points, along, across)).best();
+                (along, across) -> smoothing(readings, along, across)).best();
     }
 
     Smoothing unbounded(List<Observation> points) {
-        return smoothing(points, weights[0], weights[1]);
+        return smoothing(equations(points), weights[0], weights[1]);
     }
 
     /** The same with no reading farther off than its rounding: the solution. */
@@ -30,7 +31,11 @@ final class FairFit {
         return new WithinBounds(unbounded(points), Rounding.bound(leastCount)).solution();
     }
 
-    private Smoothing smoothing(List<Observation> points, double along, double across) {
-        return new Smoothing(points, fairness.band(along, across), fairness.size(), fairness.halfWidth());
+    private NormalEquations equations(List<Observation> points) {
+        return new NormalEquations(points, fairness.size(), fairness.halfWidth());
+    }
+
+    private Smoothing smoothing(NormalEquations readings, double along, double across) {
+        return new Smoothing(readings, fairness.band(along, across), fairness.halfWidth());
     }
 }

@@ -14,7 +14,7 @@ final class Smoothing {
      */
     private static final double COST = 1.4;
 
-    private final List<Observation> points;
+    private final NormalEquations readings;
     private final BandedCholesky factor;
     private final double[] solution;
     private final double squares;
@@ -22,36 +22,29 @@ final class Smoothing {
 
     /**
      * @param fairness band of the measure, overwritten
-     * @param size number of unknowns
      */
-    Smoothing(List<Observation> points, double[] fairness, int size, int halfWidth) {
-        this.points = points;
-        double[] data = new double[fairness.length];
-        solution = new double[size];
-        for (Observation point : points) {
-            double square = point.weight() * point.weight();
-            point.addSquare(square, data, halfWidth);
-            point.spread(square * point.value(), solution);
+    Smoothing(NormalEquations readings, double[] fairness, int halfWidth) {
+        this.readings = readings;
+        for (int i = 0; i < fairness.length; i++) {
+            fairness[i] += readings.band(i);
         }
-        for (int i = 0; i < data.length; i++) {
-            fairness[i] += data[i];
-        }
-        factor = BandedCholesky.factorRaised(fairness, size, halfWidth);
+        factor = BandedCholesky.factorRaised(fairness, readings.size(), halfWidth);
+        solution = readings.right();
         factor.solve(solution);
         double sum = 0;
-        for (Observation point : points) {
+        for (Observation point : readings.points()) {
             double residual = point.residual(solution);
             sum += residual * residual;
         }
         squares = sum;
-        freedom = trace(factor.inverseBand(), data, halfWidth);
+        freedom = trace(factor.inverseBand(), readings, halfWidth);
     }
 
     /** Trace of inverse times data, both symmetric bands: off the diagonal every entry counts twice. */
-    private static double trace(double[] inverse, double[] data, int halfWidth) {
+    private static double trace(double[] inverse, NormalEquations data, int halfWidth) {
         double sum = 0;
-        for (int i = 0; i < data.length; i++) {
-            sum += (i % (halfWidth + 1) == halfWidth ? 1 : 2) * inverse[i] * data[i];
+        for (int i = 0; i < inverse.length; i++) {
+            sum += (i % (halfWidth + 1) == halfWidth ? 1 : 2) * inverse[i] * data.band(i);
         }
         return sum;
     }
@@ -61,7 +54,7 @@ final class Smoothing {
     }
 
     List<Observation> points() {
-        return points;
+        return readings.points();
     }
 
     BandedCholesky factor() {

@@ -29,7 +29,7 @@ class WithinBoundsTest {
     }
 
     private Smoothing free(List<Observation> points) {
-        return new Smoothing(points, fairness.band(2, 0), fairness.size(), fairness.halfWidth());
+        return new Smoothing(new NormalEquations(points, fairness.size(), fairness.halfWidth()), fairness.band(2, 0), fairness.halfWidth());
     }
 
     @Test
