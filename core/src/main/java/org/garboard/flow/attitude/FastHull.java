@@ -67,8 +67,14 @@ final class FastHull {
                 "speed coefficient %.2f is below 1, where the planing method begins", cv)));
         }
         Planing found = planes(stream, carried, measured.fartherForward(hull.foot() - hull.bottomEnd()), near);
-        return found instanceof Planing.NotKnown unknown ? new NotKnown(stream.speed(), Regime.OUTSIDE, measured.trim(), unknown.reason())
+        return found instanceof Planing.NotKnown unknown ? new NotKnown(stream.speed(), Regime.OUTSIDE, measured.trim(), unknown.reason() + remedy(carried, measured))
             : wetted(stream, measured.basis(), hull.bottomEnd(), found, compared(found, carried, measured, ""));
+    }
+
+    /** What would lay the stagnation line where the lift is not known. */
+    private static String remedy(Carried carried, Measured measured) {
+        return carried.mass().isEmpty() || measured.trim().isPresent() && measured.wettedKeel().isPresent() ? ""
+            : "; a sea trial at this speed that measures both trim and wetted keel may make the stagnation line known";
     }
 
     /** A keel is measured from its own after end, the planing method counts from where some of the bottom has ended. */
@@ -146,7 +152,7 @@ final class FastHull {
             : new Planing.NotKnown("where it is wet is not known: " + NO_WEIGHTS);
         if (found instanceof Planing.NotKnown unknown) {
             doubts.add("the bottom ahead of the first step: " + unknown.reason()
-                + (wettedKeel.isPresent() ? "" : "; with a measured wetted keel the stagnation line could be laid"));
+                + (wettedKeel.isPresent() ? "" : "; a sea trial at this speed that measures the wetted keel too would lay the stagnation line"));
             return Optional.empty();
         }
         if (wettedKeel.isEmpty()) {

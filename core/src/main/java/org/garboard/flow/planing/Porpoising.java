@@ -40,13 +40,28 @@ public final class Porpoising {
         return (1 - t) * row[i] + t * row[i + 1];
     }
 
+    /** What is off the curves; above their last deadrise how she lies to that, as the limit rises with deadrise as far as they go. */
+    private static String off(double trim, double load, double deadrise) {
+        double last = DEADRISE[DEADRISE.length - 1];
+        OptionalDouble there = limit(load, last);
+        if (there.isEmpty()) {
+            return "load " + FixedDecimal.format(load, 3) + ", root of half the lift coefficient; they are from " + FixedDecimal.format(LOAD[0], 2) + " to "
+                + FixedDecimal.format(LOAD[LOAD.length - 1], 2);
+        }
+        double below = there.getAsDouble() - trim;
+        return "deadrise " + FixedDecimal.format(deadrise, 1) + " deg; they end at " + FixedDecimal.format(last, 0) + ", rising with deadrise, and she trims "
+            + FixedDecimal.format(Math.abs(below), 1) + " deg " + (below >= 0 ? "below" : "above") + " the last";
+    }
+
     /** What is to be said of a run under the weight that it lifts. */
     public static Optional<String> note(PrismRun run) {
         double b = run.prism().beam();
         Angle deadrise = run.prism().deadrise();
-        OptionalDouble limit = limit(Math.sqrt(0.5 * run.lift() / (run.stream().pressure() * b * b)), deadrise.degrees());
+        double load = Math.sqrt(0.5 * run.lift() / (run.stream().pressure() * b * b));
+        OptionalDouble limit = limit(load, deadrise.degrees());
         if (limit.isEmpty()) {
-            return Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (deadrise 0 to 20 deg)");
+            return Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (" + off(run.trim().degrees(), load, deadrise.degrees())
+                + "); run her at this speed to know");
         }
         return run.trim().degrees() > limit.getAsDouble() - READING
             ? Optional.of("may porpoise: limit of trim about " + FixedDecimal.format(limit.getAsDouble(), 1)

@@ -3,6 +3,7 @@ package org.garboard.flow.planing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -197,6 +198,24 @@ class SavitskyTablesTest {
         assertEquals(5.7, Porpoising.limit(.20, 20).orElseThrow(), 1e-12);
         assertEquals(true, Porpoising.limit(.20, 21).isEmpty());
         assertEquals(true, Porpoising.limit(.12, 10).isEmpty());
+    }
+
+    /** Off the curves nothing is said of porpoising but how she lies to the last of them, 5.7 degrees at a load of .20. */
+    @Test
+    void offTheCurvesPorpoisingIsNotKnown() {
+        assertEquals(Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (deadrise 23.0 deg; they end at 20, rising with deadrise, "
+            + "and she trims 1.7 deg below the last); run her at this speed to know"), porpoising(.20, 4));
+        assertEquals(Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (deadrise 23.0 deg; they end at 20, rising with deadrise, "
+            + "and she trims 0.3 deg above the last); run her at this speed to know"), porpoising(.20, 6));
+        assertEquals(Optional.of("porpoising not known: off the curves of Savitsky's Fig. 18 (load 0.120, root of half the lift coefficient; they are from "
+            + "0.13 to 0.30); run her at this speed to know"), porpoising(.12, 4));
+    }
+
+    /** @param load root of half the lift coefficient */
+    private static Optional<String> porpoising(double load, double trim) {
+        double weight = 2 * load * load * STREAM.pressure() * 14 * 14;
+        PrismBalance balance = PrismBalance.of(new Prism(14, Angle.ofDegrees(23)), STREAM, Loading.ofWeight(weight));
+        return Porpoising.note(balance.at(Angle.ofDegrees(trim)));
     }
 
     /** Independent computation: deadrise 20, trim 4. */
