@@ -128,7 +128,7 @@ final class FastHull {
         Optional<Wetted> forward = forward(stream, trim, carried, measured, end, doubts);
         StepsUnderWay steps = new StepsUnderWay(hull, stream, trim);
         if (forward.isPresent() && forward.get() instanceof ChinesDry || forward.isEmpty()) {
-            steps.behindUnknown(forward.isPresent() ? "the chines are dry ahead of it, and the contours are of bottoms with wet chines" : doubts.get(0));
+            steps.behindUnknown(forward.isPresent() ? "the chines are dry ahead of it, and the contours are of bottoms with wet chines" : "how the bottom ahead of it is wet is not known");
         } else {
             steps.behind(forward.get().wettedKeel());
         }
