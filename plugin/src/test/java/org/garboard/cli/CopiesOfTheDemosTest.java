@@ -81,7 +81,7 @@ class CopiesOfTheDemosTest {
             return new Answer(sitings, Optional.of(KeelPocketCut.cut(hull, job.transducer(), job.pocket(), job.particulars().forPocket(hull),
                 site.x(), site.y())), Optional.empty());
         }
-        return new Answer(sitings, Optional.empty(), Optional.of(PartsAtSite.at(hull, job, job.particulars().fairing(), running, advised.mount(),
+        return new Answer(sitings, Optional.empty(), Optional.of(PartsAtSite.at(hull, job, running, advised.mount(),
             new PlanPoint(site.x(), site.y())).made()));
     }
 
