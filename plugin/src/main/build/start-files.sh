@@ -5,16 +5,19 @@
 set -eu
 folder=$1
 mkdir -p "$folder/start"
+# in one order, whatever that of the folder is: it decides which service of several is found first
+jars=$(printf '%s\n' "$folder"/lib/*.jar | LC_ALL=C sort | tr '\n' ':')
 list=$(mktemp)
 out=$(mktemp -d)
 trap 'rm -rf "$list" "$out"' EXIT
 "${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:off -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:DumpLoadedClassList="$list" \
-    -cp "$folder/lib/*" org.garboard.cli.Garboard run "$folder/demo/outboard-22/job.xml" --threads 1 --out "$out/set" > "$out/log" 2>&1 \
+    -cp "$jars" org.garboard.cli.Garboard run "$folder/demo/outboard-22/job.xml" --threads 1 --out "$out/set" > "$out/log" 2>&1 \
     || { cat "$out/log" >&2; exit 1; }
-sed -n 's/^\([^# @][^ ]*\).*/\1/p' "$list" | LC_ALL=C sort -u > "$folder/start/classes.lst"
+# classes that the runtime makes as it goes are numbered as they come, and cannot be archived
+sed -n 's/^\([^# @][^ ]*\).*/\1/p' "$list" | grep -v -E '^(com/sun/proxy|jdk/proxy|jdk/internal/reflect/Generated)' | LC_ALL=C sort -u > "$folder/start/classes.lst"
 # what the Tab key completes in bash, from the same classes
-"${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$folder/lib/*" \
+"${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$jars" \
     picocli.AutoComplete --force --name garboard --completionScript "$folder/start/completion.bash" org.garboard.cli.Garboard
 # pages for man, likewise
-"${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$folder/lib/*" \
+"${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$jars" \
     org.garboard.cli.BuildFiles "$folder/share/man/man1"
