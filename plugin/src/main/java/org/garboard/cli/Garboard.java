@@ -6,6 +6,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
@@ -38,30 +40,32 @@ import picocli.CommandLine;
         "  1  the program itself is at fault",
         "  2  wrong usage",
         "  3  an input file is at fault",
-        "  4  the input is sound and the answer is no"},
-    subcommands = {
-        TableCommand.class,
-        ProbeCommand.class,
-        LinesCommand.class,
-        HydroCommand.class,
-        TrimCommand.class,
-        SiteCommand.class,
-        RunCommand.class,
-        SurveyCommand.class,
-        CompareCommand.class,
-        CutCommand.class,
-        SessionCommand.class,
-        NewCommand.class,
-        CheckCommand.class,
-        FleetCommand.class})
+        "  4  the input is sound and the answer is no"})
 public final class Garboard implements Runnable {
+    /** In the order of the help. */
+    private static final List<Map.Entry<String, Class<?>>> COMMANDS = List.of(
+        Map.entry("table", TableCommand.class),
+        Map.entry("probe", ProbeCommand.class),
+        Map.entry("lines", LinesCommand.class),
+        Map.entry("hydro", HydroCommand.class),
+        Map.entry("trim", TrimCommand.class),
+        Map.entry("site", SiteCommand.class),
+        Map.entry("run", RunCommand.class),
+        Map.entry("survey", SurveyCommand.class),
+        Map.entry("compare", CompareCommand.class),
+        Map.entry("cut", CutCommand.class),
+        Map.entry("session", SessionCommand.class),
+        Map.entry("new", NewCommand.class),
+        Map.entry("check", CheckCommand.class),
+        Map.entry("fleet", FleetCommand.class));
+
     @Spec
     private CommandSpec spec;
 
     private final Hulls hulls;
     private final Progress progress;
 
-    /** The program for one command line; picocli makes the shell's completions from it. */
+    /** The program for one command line. */
     Garboard() {
         this(new Hulls(), Progress.QUIET);
     }
@@ -103,7 +107,7 @@ public final class Garboard implements Runnable {
     }
 
     static int run(Garboard program, PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(program)
+        CommandLine line = commandLine(program, arguments)
             .registerConverter(Path.class, new FileNameConverter())
             .setOut(out)
             .setErr(err)
@@ -122,6 +126,17 @@ public final class Garboard implements Runnable {
             return Exit.PROGRAM.code();
         }
         return code;
+    }
+
+    /**
+     * What takes the command line apart. Where the first word is a command, it alone is made: to look over all of them by reflection
+     * takes longer than many a command.
+     */
+    static CommandLine commandLine(Garboard program, String... arguments) {
+        CommandLine line = new CommandLine(program);
+        List<Map.Entry<String, Class<?>>> asked = COMMANDS.stream().filter(command -> arguments.length > 0 && command.getKey().equals(arguments[0])).toList();
+        (asked.isEmpty() ? COMMANDS : asked).forEach(command -> line.addSubcommand(command.getKey(), command.getValue()));
+        return line;
     }
 
     /** Tells what is done next; gives up where the session was told to cancel. */

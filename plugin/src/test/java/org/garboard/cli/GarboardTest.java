@@ -10,10 +10,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 class GarboardTest {
 
@@ -61,6 +63,17 @@ class GarboardTest {
     @ValueSource(strings = {"table", "probe", "lines", "hydro"})
     void everyCommandThatTakesATableAcceptsExact(String command) {
         assertTrue(Shell.run(command, "--help").out().contains("--exact"));
+    }
+
+    /** The name by which a command is made alone is its own. */
+    @Test
+    void everyCommandIsFoundByItsName() {
+        CommandLine all = Garboard.commandLine(new Garboard());
+        assertEquals(14, all.getSubcommands().size());
+        all.getSubcommands().forEach((name, command) -> {
+            assertEquals(name, command.getCommandSpec().userObject().getClass().getAnnotation(CommandLine.Command.class).name());
+            assertEquals(Set.of(name), Garboard.commandLine(new Garboard(), name, "--help").getSubcommands().keySet());
+        });
     }
 
     @Test

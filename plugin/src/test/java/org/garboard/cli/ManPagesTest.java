@@ -18,7 +18,7 @@ class ManPagesTest {
     @TempDir
     private Path folder;
 
-    private final CommandLine program = new CommandLine(new Garboard());
+    private final CommandLine program = Garboard.commandLine(new Garboard());
 
     @Test
     void everyCommandAndOptionHasItsPlace() throws IOException {
