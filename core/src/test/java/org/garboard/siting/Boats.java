@@ -99,11 +99,22 @@ public final class Boats {
 
     /** A V whose deadrise falls from fore to aft in a straight line of tan, keel at z = 0, 6 m long. */
     public static Hull warpedV(double foreDeg, double aftDeg) {
+        return warped(foreDeg, aftDeg).hull();
+    }
+
+    private static Boats warped(double foreDeg, double aftDeg) {
         double fore = Math.tan(Math.toRadians(foreDeg));
         double aft = Math.tan(Math.toRadians(aftDeg));
         return new Boats(6, 7).named(LineKind.KEEL, "Keel", x -> 0, x -> 0)
             .named(LineKind.CHINE, "Chine", x -> 1, x -> fore + (aft - fore) * x / 6)
-            .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.5).hull();
+            .named(LineKind.SHEER, "Sheer", x -> 1.3, x -> 1.5);
+    }
+
+    /** The same boat measured from an origin farther forward, or with a negative figure farther aft [m]. */
+    static Hull warpedV(double foreDeg, double aftDeg, double from) {
+        OffsetTable table = warped(foreDeg, aftDeg).table();
+        return Hull.through(new OffsetTable(table.title(), table.surface(), table.leastCount(),
+            table.stations().stream().map(station -> new Station(station.name(), station.x() + from)).toList(), table.lines()));
     }
 
     /** A wedge of 18 deg whose every buttock waves along the length: ten waves, 8 deg at the steepest. */

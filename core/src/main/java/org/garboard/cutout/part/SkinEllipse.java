@@ -21,7 +21,7 @@ public record SkinEllipse(double minor, double major, Angle lean, Angle directio
      *
      * @param diameter of the hole [m]
      * @param axis of the hole, unit vector
-     * @param normal of the skin, unit vector
+     * @param normal of the skin, unit vector into the boat
      */
     public static SkinEllipse of(double diameter, Vector3D axis, Vector3D normal) {
         double cos = Math.abs(axis.dot(normal));

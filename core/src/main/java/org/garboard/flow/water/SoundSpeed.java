@@ -22,13 +22,18 @@ public final class SoundSpeed {
      * Speed of sound in fresh or sea water [m/s].
      *
      * @param t temperature [degrees Celsius], 0 to 40
-     * @param s salinity, 0 to 40
+     * @param s salinity, 0 to 40, taken on to the 42 to which the density holds
      * @param bar pressure above that of the atmosphere [bar], 0 to 1000
      * @see "C. T. Chen, F. J. Millero 1977 as N. P. Fofonoff, R. C. Millard give it, UNESCO Technical Papers in
      *     Marine Science 44, 1983. The coefficients of pressure are from memory; the paper's check value, which
      *     uses every one of them, comes out to its last digit"
+     * @throws IllegalArgumentException outside the ranges
      */
     public static double chenMillero(double t, double s, double bar) {
+        if (!(t >= 0 && t <= Water.MOST_CELSIUS && s >= 0 && s <= Water.MOST_SALINITY && bar >= 0 && bar <= 1000)) {
+            throw new IllegalArgumentException("sound speed after Chen and Millero: " + t + " degrees Celsius, salinity " + s
+                + ", " + bar + " bar; it holds from 0 to 40 degrees, salinity 0 to 42, 0 to 1000 bar");
+        }
         return of(C, t, bar) + s * (of(A, t, bar) + Math.sqrt(s) * of(B, t, bar) + s * of(D, t, bar));
     }
 

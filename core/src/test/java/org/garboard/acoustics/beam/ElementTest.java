@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.garboard.acoustics.beam.Element.Plane;
 import org.garboard.craft.SoundBeam;
 import org.garboard.units.Angle;
@@ -130,5 +131,20 @@ class ElementTest {
     void refusesBeamsOfNoWidth() {
         assertEquals("a beam width of 0.0 deg; it must be more than 0 and less than 180 deg",
             assertThrows(IllegalArgumentException.class, () -> Disc.ofHalfPowerWidth(NONE, 0.01)).getMessage());
+    }
+
+    /** To which side a beam looks off changes nothing; which of its sides is which does. */
+    @Test
+    void law_sidesAndAxes() {
+        Angle ten = Angle.ofDegrees(10);
+        Angle four = Angle.ofDegrees(4);
+        Rectangle rectangle = new Rectangle(0.10, 0.05, 0.0075);
+        for (Element element : List.of(rectangle, new Disc(0.08, 0.0075))) {
+            double response = element.response(ten, four);
+            assertEquals(response, element.response(Angle.ofDegrees(-10), four), 1e-15);
+            assertEquals(response, element.response(ten, Angle.ofDegrees(-4)), 1e-15);
+        }
+        assertEquals(rectangle.response(ten, four), new Rectangle(0.05, 0.10, 0.0075).response(four, ten), 1e-15);
+        assertTrue(Math.abs(rectangle.response(ten, four) - rectangle.response(four, ten)) > 0.05);
     }
 }

@@ -84,6 +84,12 @@ class PartsTest {
         assertEquals(0.032 * Math.sqrt(1 + s * s), sloping.major(), 1e-15);
         assertEquals(0, sloping.direction().degrees(), 1e-9);
         assertEquals(0.032, SkinEllipse.of(0.032, Vector3D.of(0, 0, 1), Vector3D.of(0, 0, 1)).major(), 1e-15);
+        // rising aft and outboard alike: half-way between aft and the side on which it lies
+        Vector3D toStarboard = Vector3D.of(-s, -s, 1).normalize();
+        Vector3D toPort = Vector3D.of(-s, s, 1).normalize();
+        double across = SkinEllipse.of(0.032, Vector3D.of(0, 0, 1), toStarboard).direction().degrees();
+        assertEquals(Math.toDegrees(Math.acos(Math.sqrt((1 + 2 * s * s) / (2 + 2 * s * s)))), across, 1e-9);
+        assertEquals(-across, SkinEllipse.of(0.032, Vector3D.of(0, 0, 1), toPort).direction().degrees(), 1e-9);
     }
 
     @Test

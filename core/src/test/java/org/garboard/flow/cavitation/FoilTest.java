@@ -116,4 +116,13 @@ class FoilTest {
         assertEquals("foil of thickness ratio 0.5; it must be from 0.03 to 0.30",
             assertThrows(IllegalArgumentException.class, () -> new Foil(0.5)).getMessage());
     }
+
+    /** Turned end for end it would be sharp ahead: round at the nose, nearly nothing at the tail, thickest at three tenths. */
+    @Test
+    void law_theNoseLeads() {
+        Foil foil = new Foil(0.15);
+        assertEquals(foil.noseRadius(), Math.pow(foil.ordinate(1e-6), 2) / 2e-6, 1e-3 * foil.noseRadius());
+        assertTrue(foil.ordinate(0.95) < 0.3 * foil.ordinate(0.05));
+        assertTrue(foil.ordinate(0.3) > foil.ordinate(0.25) && foil.ordinate(0.3) > foil.ordinate(0.35));
+    }
 }

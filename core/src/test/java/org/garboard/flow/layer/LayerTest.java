@@ -155,4 +155,13 @@ class LayerTest {
         assertEquals("roughness of the skin is 0.1 m; it must be from 0 to 0.005 m",
             assertThrows(IllegalArgumentException.class, () -> new LayerLaw(Start.TURBULENT, 0.1)).getMessage());
     }
+
+    /** Run and speed are not to be taken for one another, but at one Reynolds number a layer of half the run is half as thick. */
+    @Test
+    void law_lengthsScaleAtOneReynoldsNumber() {
+        Layer slow = assertInstanceOf(Known.class, LayerLaw.quick(10, 5, SEA)).layer();
+        Layer fast = assertInstanceOf(Known.class, LayerLaw.quick(5, 10, SEA)).layer();
+        assertEquals(slow.thickness99() / 10, fast.thickness99() / 5, 1e-12);
+        assertEquals(slow.clearHeight() / 10, fast.clearHeight() / 5, 1e-12);
+    }
 }

@@ -102,4 +102,25 @@ class WaterTest {
             + "30 degrees, salinity 25 to 40, 0 to 8000 m",
             assertThrows(IllegalArgumentException.class, () -> SoundSpeed.mackenzie(20, 0, 0)).getMessage());
     }
+
+    /** Temperature in kelvin, salt as a share, depth for pressure: none is taken in silence. */
+    @Test
+    void otherUnitsAreNotTakenForTheirs() {
+        assertThrows(IllegalArgumentException.class, () -> Water.sea(288.15));
+        assertEquals("sound speed after Chen and Millero: 288.15 degrees Celsius, salinity 35.0, 0.0 bar; it holds from 0 to 40 degrees, salinity 0 to 42, "
+            + "0 to 1000 bar", assertThrows(IllegalArgumentException.class, () -> SoundSpeed.chenMillero(288.15, 35, 0)).getMessage());
+        assertThrows(IllegalArgumentException.class, () -> SoundSpeed.chenMillero(15, 35, 101_325));
+        assertThrows(IllegalArgumentException.class, () -> SoundSpeed.mackenzie(15, 0.035, 0));
+        assertThrows(IllegalArgumentException.class, () -> SoundSpeed.mackenzie(288.15, 35, 0));
+        assertThrows(IllegalArgumentException.class, () -> SoundSpeed.mackenzie(15, 35, -10));
+    }
+
+    /** Both ends of every range belong to it. */
+    @Test
+    void theRangesHoldTheirEnds() {
+        assertEquals(SoundSpeed.mackenzie(2.001, 25.001, 0.1), SoundSpeed.mackenzie(2, 25, 0), 0.1);
+        assertEquals(SoundSpeed.mackenzie(29.999, 39.999, 7999.9), SoundSpeed.mackenzie(30, 40, 8000), 0.1);
+        assertEquals(SoundSpeed.chenMillero(39.999, 41.999, 999.9), SoundSpeed.chenMillero(40, 42, 1000), 0.1);
+        assertEquals(Water.fresh(0.001).soundSpeed(), Water.fresh(0).soundSpeed(), 0.1);
+    }
 }
