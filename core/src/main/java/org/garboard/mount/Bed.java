@@ -61,9 +61,13 @@ public interface Bed {
         return Double.NaN;
     }
 
-    /** Rise of the V over the half width above the keel line, the largest over the footprint's length. */
-    double rise();
+    /** Rise of the V over the half width above the keel line, the largest over the footprint's length; NaN beside the keel. */
+    default double rise() {
+        return Double.NaN;
+    }
 
-    /** Largest less smallest distance of the keel line from its best straight, ramps included. */
-    double keelGap();
+    /** Largest less smallest distance of the keel line from its best straight, ramps included; NaN beside the keel. */
+    default double keelGap() {
+        return Double.NaN;
+    }
 }

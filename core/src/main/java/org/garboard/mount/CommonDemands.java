@@ -1,5 +1,12 @@
 package org.garboard.mount;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.garboard.mount.told.RoomAsked;
+import org.garboard.mount.told.SkinAsked;
+import org.garboard.mount.told.SupportAsked;
+import org.garboard.mount.water.FlowAsked;
+
 /** Demands that several mounts make alike. */
 final class CommonDemands {
 
@@ -34,6 +41,20 @@ final class CommonDemands {
         return Demand.atLeast("depth of the face at rest", limits.of(LimitName.IMMERSION), Bed::immersion,
             "The whole face lies deep enough at rest.",
             "Part of the face lies too near the surface at rest, or above it.");
+    }
+
+    /** Of a body that lies on the skin beside the keel: clear of the bottom's own lines, and deep enough. */
+    static List<Demand> besideKeel(Limits limits) {
+        return List.of(roomToKeel(limits), roomToChine(limits), roomToKnuckle(limits), roomToEnds(limits), immersion(limits));
+    }
+
+    /** What is the same everywhere for a body that goes through the skin, and what nobody told. */
+    static List<Check> throughSkin(Installation installation, Surroundings around) {
+        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
+        settled.addAll(SkinAsked.settled(installation, around));
+        settled.addAll(RoomAsked.open(around));
+        settled.addAll(SupportAsked.open(around));
+        return settled;
     }
 
     static Demand slope(Limits limits) {

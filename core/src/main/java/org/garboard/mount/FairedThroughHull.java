@@ -39,11 +39,6 @@ public record FairedThroughHull() implements Mount {
         return new Footprint(2 * AFT * block.length(), block.width(), block.width() / 2);
     }
 
-    @Override
-    public double ramp(Installation installation, double rise) {
-        return 0;
-    }
-
     /**
      * Of the face below the skin at the stem [m]: as the job wishes; else the least that holds body and low side over the V and
      * brings the face below the slow water, as far as the block stays wider than high.
@@ -70,6 +65,7 @@ public record FairedThroughHull() implements Mount {
     public List<Demand> demands(Installation installation, Surroundings around) {
         Limits limits = installation.limits();
         BlockSize block = installation.block();
+        Footprint plan = new Footprint(block.length(), block.width(), 0);
         List<Demand> demands = new ArrayList<>(List.of(
             CommonDemands.leanWhereLevel(installation, "a block sets it level"),
             Demand.atMost("gap to be scribed off", limits.of(LimitName.BLOCK_GAP), Bed::gap,
@@ -78,16 +74,15 @@ public record FairedThroughHull() implements Mount {
             Demand.atMost("high side of the block", Limit.ofMetres(block.width(), "our choice, because a block higher than wide sheds a wake of its own"),
                 bed -> highSide(installation, around, bed),
                 "The block is wider than high.", "The V is so deep that the block would be higher than wide."),
-            CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
-            CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+            CommonDemands.slope(limits)));
+        demands.addAll(CommonDemands.besideKeel(limits));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
         demands.addAll(SkinAsked.ofHole(installation, around, bed -> highSide(installation, around, bed) + installation.backing()));
-        demands.addAll(RoomAsked.demands(around, new Footprint(block.length(), block.width(), 0), 2 * installation.transducer().height(), limits));
+        demands.addAll(RoomAsked.demands(around, plan, 2 * installation.transducer().height(), limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
-        demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, new Footprint(block.length(), block.width(), 0), bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, block.length() / 2, plan, bed -> 0));
         demands.addAll(FlowAsked.proud(installation, around, bed -> faceHeight(installation, around, bed)));
         demands.addAll(CavitationAsked.ofBlock(installation, around, bed -> highSide(installation, around, bed)));
-        Footprint plan = new Footprint(block.length(), block.width(), 0);
         demands.addAll(BeamAsked.demands(installation, around, bed -> faceHeight(installation, around, bed), bed -> 0, bed -> 0));
         demands.addAll(NeighboursAsked.ownWake(installation, around, plan));
         demands.addAll(NeighboursAsked.spacing(installation, around, plan, bed -> faceHeight(installation, around, bed), bed -> 0));
@@ -97,11 +92,7 @@ public record FairedThroughHull() implements Mount {
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
-        settled.addAll(SkinAsked.settled(installation, around));
-        settled.addAll(RoomAsked.open(around));
-        settled.addAll(SupportAsked.open(around));
-        return settled;
+        return CommonDemands.throughSkin(installation, around);
     }
 
     @Override

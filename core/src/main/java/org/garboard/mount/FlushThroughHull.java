@@ -34,13 +34,7 @@ public record FlushThroughHull() implements Mount {
 
     @Override
     public Footprint footprint(Installation installation) {
-        Transducer transducer = installation.transducer();
-        return new Footprint(transducer.length(), transducer.width(), transducer.cornerRadius());
-    }
-
-    @Override
-    public double ramp(Installation installation, double rise) {
-        return 0;
+        return Footprint.of(installation.transducer());
     }
 
     @Override
@@ -55,8 +49,8 @@ public record FlushThroughHull() implements Mount {
             Demand.atMost("lean of the element", limits.of(LimitName.LEAN), bed -> bed.deadrise() - inclination,
                 "The beam points down athwartships at rest.",
                 "Deadrise and inclination of the element differ too much: the beam points off to one side."),
-            CommonDemands.slope(limits), CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits),
-            CommonDemands.roomToKnuckle(limits), CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+            CommonDemands.slope(limits)));
+        demands.addAll(CommonDemands.besideKeel(limits));
         demands.addAll(SoundAsked.atRest(installation, Bed::deadrise));
         demands.addAll(SkinAsked.ofHole(installation, around, bed -> installation.backing()));
         demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * body.height(), limits));
@@ -71,11 +65,7 @@ public record FlushThroughHull() implements Mount {
 
     @Override
     public List<Check> settled(Installation installation, Surroundings around) {
-        List<Check> settled = new ArrayList<>(FlowAsked.open(installation, around, OpenQuestion.WET, OpenQuestion.WAKE, OpenQuestion.LAYER, OpenQuestion.CAVITATION));
-        settled.addAll(SkinAsked.settled(installation, around));
-        settled.addAll(RoomAsked.open(around));
-        settled.addAll(SupportAsked.open(around));
-        return settled;
+        return CommonDemands.throughSkin(installation, around);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.garboard.mount;
 
+import org.garboard.craft.Transducer;
+
 /**
  * What must find its bed on the skin: a rectangle with rounded corners, measured along the skin, the
  * long side parallel to the keel line in plan. Lengths [m].
@@ -15,6 +17,11 @@ public record Footprint(double length, double width, double cornerRadius) {
                 + " m with corners of " + cornerRadius + " m; length and width must be above 0, the radius not below");
         }
         cornerRadius = Math.min(cornerRadius, Math.min(length, width) / 2);
+    }
+
+    /** Of a body, as its maker dimensions it. */
+    public static Footprint of(Transducer body) {
+        return new Footprint(body.length(), body.width(), body.cornerRadius());
     }
 
     /** Larger all round by so much [m]. */

@@ -33,22 +33,14 @@ public record InHull() implements Mount {
     /** The bath. */
     @Override
     public Footprint footprint(Installation installation) {
-        return new Footprint(installation.transducer().length(), installation.transducer().width(),
-            installation.transducer().cornerRadius()).widened(BATH);
-    }
-
-    @Override
-    public double ramp(Installation installation, double rise) {
-        return 0;
+        return Footprint.of(installation.transducer()).widened(BATH);
     }
 
     @Override
     public List<Demand> demands(Installation installation, Surroundings around) {
         Limits limits = installation.limits();
-        List<Demand> demands = new ArrayList<>(List.of(
-            CommonDemands.leanWhereLevel(installation, "it stands plumb in its bath"),
-            CommonDemands.roomToKeel(limits), CommonDemands.roomToChine(limits), CommonDemands.roomToKnuckle(limits),
-            CommonDemands.roomToEnds(limits), CommonDemands.immersion(limits)));
+        List<Demand> demands = new ArrayList<>(List.of(CommonDemands.leanWhereLevel(installation, "it stands plumb in its bath")));
+        demands.addAll(CommonDemands.besideKeel(limits));
         demands.addAll(SoundAsked.throughSkin(installation, around));
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation), 2 * installation.transducer().height(), limits));

@@ -29,7 +29,9 @@ public sealed interface Mount permits TransomMount, InHull, FlushThroughHull, Fa
     Footprint footprint(Installation installation);
 
     /** How far its ramps reach along the keel beyond each end of the footprint [m], given the rise of the V [m]. */
-    double ramp(Installation installation, double rise);
+    default double ramp(Installation installation, double rise) {
+        return 0;
+    }
 
     /** What is asked of each place, in the order of the sheet. */
     List<Demand> demands(Installation installation, Surroundings around);

@@ -38,11 +38,6 @@ public record TransomMount() implements Mount {
     }
 
     @Override
-    public double ramp(Installation installation, double rise) {
-        return 0;
-    }
-
-    @Override
     public List<Demand> demands(Installation installation, Surroundings around) {
         Limits limits = installation.limits();
         List<Demand> demands = new ArrayList<>(List.of(
@@ -52,7 +47,7 @@ public record TransomMount() implements Mount {
         demands.addAll(DriveAsked.fromPropeller(installation, around));
         demands.addAll(NeighboursAsked.besideTabs(installation, around));
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
-        Footprint body = new Footprint(installation.transducer().length(), installation.transducer().width(), 0);
+        Footprint body = Footprint.of(installation.transducer());
         demands.addAll(NeighboursAsked.ownWake(installation, around, body));
         demands.addAll(NeighboursAsked.spacing(installation, around, body, bed -> 0, bed -> 0));
         demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));

@@ -1,7 +1,5 @@
 package org.garboard.siting;
 
-import java.util.Optional;
-import org.garboard.craft.LaidFeature;
 import org.garboard.geometry.Quad;
 import org.garboard.geometry.StraightFit;
 import org.garboard.mount.Footprint;
@@ -91,7 +89,6 @@ final class KeelBed implements MeasuredBed {
             plan[2 * corner] = corner == 0 || corner == 3 ? x - reach : x + reach;
             plan[2 * corner + 1] = corner < 2 ? -footprint.width() / 2 : footprint.width() / 2;
         }
-        nearest.seek(plan);
     }
 
     /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
@@ -105,6 +102,21 @@ final class KeelBed implements MeasuredBed {
                 : line.distance(along, out, ground.skin().applyAsDouble(along, out)));
         }
         return least;
+    }
+
+    @Override
+    public Ground ground() {
+        return ground;
+    }
+
+    @Override
+    public Obstacles.Nearest nearest() {
+        return nearest;
+    }
+
+    @Override
+    public double[] plan() {
+        return plan;
     }
 
     @Override
@@ -151,21 +163,6 @@ final class KeelBed implements MeasuredBed {
     }
 
     @Override
-    public double roomToFeature() {
-        return nearest.gap();
-    }
-
-    @Override
-    public double aheadOfPropellers() {
-        return ground.obstacles().aheadOfPropellers(plan);
-    }
-
-    @Override
-    public Optional<LaidFeature> nearestFeature() {
-        return nearest.feature();
-    }
-
-    @Override
     public double roomToEnds() {
         return toEnds;
     }
@@ -173,11 +170,6 @@ final class KeelBed implements MeasuredBed {
     @Override
     public double roomToStep() {
         return toStep;
-    }
-
-    @Override
-    public double immersion() {
-        return ground.draught() - seat.highest();
     }
 
     @Override

@@ -19,6 +19,34 @@ interface MeasuredBed extends Bed {
         return lay();
     }
 
+    /** What it is laid on. */
+    Ground ground();
+
+    /** The rectangle round what it covers in plan where it was laid last, x and y of each corner; the array is its own. */
+    double[] plan();
+
+    /** Finds the nearest strake or fitting. */
+    Obstacles.Nearest nearest();
+
+    @Override
+    default double roomToFeature() {
+        nearest().seek(plan());
+        return nearest().gap();
+    }
+
     /** The strake or fitting that is nearest to the place last measured. */
-    Optional<LaidFeature> nearestFeature();
+    default Optional<LaidFeature> nearestFeature() {
+        nearest().seek(plan());
+        return nearest().feature();
+    }
+
+    @Override
+    default double aheadOfPropellers() {
+        return ground().obstacles().aheadOfPropellers(plan());
+    }
+
+    @Override
+    default double immersion() {
+        return ground().draught() - highest();
+    }
 }

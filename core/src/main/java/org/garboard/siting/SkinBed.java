@@ -1,8 +1,6 @@
 package org.garboard.siting;
 
 import java.util.Arrays;
-import java.util.Optional;
-import org.garboard.craft.LaidFeature;
 import org.garboard.geometry.Quad;
 
 /**
@@ -188,7 +186,8 @@ final class SkinBed implements MeasuredBed {
     }
 
     /** Once for each place, when it is asked for: most places are settled before. */
-    private double[] plan() {
+    @Override
+    public double[] plan() {
         for (int corner = 0; corner < Quad.CORNERS && !isPlanned; corner++) {
             double s = corner == 0 || corner == 3 ? -lattice.halfLength() : lattice.halfLength();
             double r = corner < 2 ? -lattice.halfWidth() : lattice.halfWidth();
@@ -218,6 +217,16 @@ final class SkinBed implements MeasuredBed {
             least = Math.min(least, room);
         }
         return least;
+    }
+
+    @Override
+    public Ground ground() {
+        return ground;
+    }
+
+    @Override
+    public Obstacles.Nearest nearest() {
+        return nearest;
     }
 
     @Override
@@ -265,23 +274,6 @@ final class SkinBed implements MeasuredBed {
     }
 
     @Override
-    public double roomToFeature() {
-        nearest.seek(plan());
-        return nearest.gap();
-    }
-
-    @Override
-    public double aheadOfPropellers() {
-        return ground.obstacles().aheadOfPropellers(plan());
-    }
-
-    @Override
-    public Optional<LaidFeature> nearestFeature() {
-        nearest.seek(plan());
-        return nearest.feature();
-    }
-
-    @Override
     public double roomToEnds() {
         double foremost = Double.POSITIVE_INFINITY;
         double aftmost = Double.NEGATIVE_INFINITY;
@@ -304,24 +296,7 @@ final class SkinBed implements MeasuredBed {
     }
 
     @Override
-    public double immersion() {
-        return ground.draught() - highest;
-    }
-
-    @Override
     public double highest() {
         return highest;
-    }
-
-    /** Asked of a seat athwart the keel only. */
-    @Override
-    public double rise() {
-        return Double.NaN;
-    }
-
-    /** Asked of a seat athwart the keel only. */
-    @Override
-    public double keelGap() {
-        return Double.NaN;
     }
 }

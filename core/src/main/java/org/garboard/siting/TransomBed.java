@@ -1,7 +1,5 @@
 package org.garboard.siting;
 
-import java.util.Optional;
-import org.garboard.craft.LaidFeature;
 import org.garboard.geometry.Quad;
 import org.garboard.mount.Footprint;
 
@@ -50,8 +48,22 @@ final class TransomBed implements MeasuredBed {
             plan[2 * corner] = edge + (corner == 0 || corner == 3 ? -1 : 1) * footprint.length() / 2;
             plan[2 * corner + 1] = corner < 2 ? inner : outer;
         }
-        nearest.seek(plan);
         return true;
+    }
+
+    @Override
+    public Ground ground() {
+        return ground;
+    }
+
+    @Override
+    public Obstacles.Nearest nearest() {
+        return nearest;
+    }
+
+    @Override
+    public double[] plan() {
+        return plan;
     }
 
     @Override
@@ -101,21 +113,6 @@ final class TransomBed implements MeasuredBed {
         return least;
     }
 
-    @Override
-    public double roomToFeature() {
-        return nearest.gap();
-    }
-
-    @Override
-    public double aheadOfPropellers() {
-        return ground.obstacles().aheadOfPropellers(plan);
-    }
-
-    @Override
-    public Optional<LaidFeature> nearestFeature() {
-        return nearest.feature();
-    }
-
     /** It hangs on one of them. */
     @Override
     public double roomToEnds() {
@@ -123,24 +120,7 @@ final class TransomBed implements MeasuredBed {
     }
 
     @Override
-    public double immersion() {
-        return ground.draught() - highest;
-    }
-
-    @Override
     public double highest() {
         return highest;
-    }
-
-    /** Asked of a seat athwart the keel only. */
-    @Override
-    public double rise() {
-        return Double.NaN;
-    }
-
-    /** Asked of a seat athwart the keel only. */
-    @Override
-    public double keelGap() {
-        return Double.NaN;
     }
 }

@@ -43,7 +43,7 @@ class PlaceTest {
         assertEquals("lean of the element", site.governing().orElseThrow().name());
         assertEquals(0.5, site.governing().orElseThrow().utilisation(), 1e-6);
         assertTrue(site.feasible());
-        assertEquals(8, site.notKnown().size());
+        assertEquals(9, site.notKnown().size());
         assertTrue(site.window().isEmpty());
     }
 
@@ -67,7 +67,7 @@ class PlaceTest {
         assertEquals(0, site.deadrise());
         assertEquals(0, site.girth());
         assertTrue(site.feasible());
-        assertEquals(8, site.notKnown().size());
+        assertEquals(9, site.notKnown().size());
     }
 
     /** The floor of a pocket is level: an element that leans 18 deg in its housing looks 18 deg to one side. */
