@@ -43,12 +43,12 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     usageHelpWidth = 100,
     customSynopsis = {
-        "garboard run JOB --out DIR [--threads N]",
-        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--threads N]"},
+        "garboard run JOB --out DIR [--replace] [--threads N]",
+        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--replace] [--threads N]"},
     description = {
         "Does a whole job: sites, pocket, drawings, record.",
         "%nWrites the sheets into DIR and record.xml last. A file in DIR that no earlier run wrote, or "
-            + "that was changed since, is never touched. Ends with 4 when the answer is no; record and sheet 1 "
+            + "that was changed since, is never touched unless --replace is given. Ends with 4 when the answer is no; record and sheet 1 "
             + "are written all the same.%n"})
 final class RunCommand implements Callable<Integer> {
 
@@ -60,6 +60,9 @@ final class RunCommand implements Callable<Integer> {
 
     @Mixin
     private OutFolder out;
+
+    @Mixin
+    private Replace replace;
 
     @Mixin
     private PartOptions part;
@@ -109,7 +112,7 @@ final class RunCommand implements Callable<Integer> {
         files.add(report(source, hull, running, reported, files, refusals, provenance));
         Garboard.of(spec).stage("writing the files");
         try {
-            OutputFolder.write(out.path(), files, record(source.recordSource(Version.number(), hull), told, files, refusals));
+            OutputFolder.write(out.path(), files, record(source.recordSource(Version.number(), hull), told, files, refusals), replace.inTheWay());
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();

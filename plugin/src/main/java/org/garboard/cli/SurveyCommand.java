@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard survey RECORD FINDINGS --out DIR [--table FILE]",
+    customSynopsis = "garboard survey RECORD FINDINGS --out DIR [--replace] [--table FILE]",
     description = {
         "Draws a surveyor's findings on an earlier set: numbered balloons, and their schedule.",
         "%nWrites the whole set into DIR again, with sheet 6 behind the others, and its record last. Nothing is sited "
@@ -69,6 +69,9 @@ final class SurveyCommand implements Callable<Integer> {
     @Mixin
     private OutFolder out;
 
+    @Mixin
+    private Replace replace;
+
     @Override
     public Integer call() throws InputFault {
         RecordedFolder recorded = RecordedFolder.read(recordFile);
@@ -90,7 +93,7 @@ final class SurveyCommand implements Callable<Integer> {
         OutputFile record = new OutputFile(RecordFile.NAME, RecordFile.surveyed(recorded.bytes(), findings.file(), findings.findings(),
             sheets.size(), Version.number(), files.stream().map(OutputFile::hash).toList()));
         try {
-            OutputFolder.write(out.path(), files, record);
+            OutputFolder.write(out.path(), files, record, replace.inTheWay());
         } catch (FolderRefused refused) {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();

@@ -181,7 +181,7 @@ class RunCommandTest {
         Shell shell = run();
         assertEquals(2, shell.code());
         assertEquals(out.resolve("sheet-1-siting.svg") + " is there already, and no record beside it says that a run wrote it\n"
-            + "Nothing was written; give --out a new folder, or move these files away.\n", shell.err());
+            + "Nothing was written; give --out a new folder, or move these files away; or give --replace, and those that the set has too are replaced.\n", shell.err());
         assertEquals("", shell.out());
         assertEquals(List.of("sheet-1-siting.svg"), names());
     }

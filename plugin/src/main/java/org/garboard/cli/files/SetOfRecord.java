@@ -49,8 +49,28 @@ final class SetOfRecord {
         return Map.copyOf(listed);
     }
 
-    /** @param next hashes of the files that are to stand there, by name */
-    void refuseStrangers(Map<String, String> next) throws IOException, FolderRefused {
+    /**
+     * Files that stand where the next set's are to stand, and are neither of this set nor of that.
+     *
+     * @param next hashes of the files that are to stand there, by name
+     */
+    List<Path> strangers(Map<String, String> next) throws IOException {
+        List<Path> strangers = new ArrayList<>();
+        for (Map.Entry<String, String> file : next.entrySet()) {
+            Path stands = folder.resolve(file.getKey()).normalize();
+            if (Files.isRegularFile(stands) && !isEither(stands, listed.get(file.getKey()), file.getValue())) {
+                strangers.add(stands);
+            }
+        }
+        return strangers;
+    }
+
+    /**
+     * Refuses what would be overwritten or removed though nobody says that a run wrote it.
+     *
+     * @param given which of them were given up by their owner
+     */
+    void refuseStrangers(Map<String, String> next, List<Path> given) throws IOException, FolderRefused {
         Set<String> touched = new LinkedHashSet<>(next.keySet());
         touched.addAll(listed.keySet());
         List<String> messages = new ArrayList<>();
@@ -58,14 +78,14 @@ final class SetOfRecord {
             Path file = folder.resolve(name).normalize();
             if (!folder.normalize().equals(file.getParent() == null ? Path.of("") : file.getParent())) {
                 messages.add(folder.resolve(RecordFile.NAME) + " lists " + name + ", which is not in its folder");
-            } else if (Files.exists(file) && !isEither(file, listed.get(name), next.get(name))) {
+            } else if (Files.exists(file) && !given.contains(file) && !isEither(file, listed.get(name), next.get(name))) {
                 messages.add(file + (listed.containsKey(name)
                     ? " was changed after the record beside it was written"
                     : " is there already, and no record beside it says that a run wrote it"));
             }
         }
         if (!messages.isEmpty()) {
-            messages.add("Nothing was written; give --out a new folder, or move these files away.");
+            messages.add("Nothing was written; give --out a new folder, or move these files away; or give --replace, and those that the set has too are replaced.");
             throw new FolderRefused(messages);
         }
     }

@@ -48,7 +48,7 @@ final class WaitingSet {
         if (Files.exists(waiting.resolve(RecordFile.NAME))) {
             SetOfRecord old = SetOfRecord.in(folder);
             Map<String, String> next = SetOfRecord.in(waiting).hashes();
-            old.refuseStrangers(next);
+            old.refuseStrangers(next, List.of());
             for (String name : names(waiting)) {
                 if (!name.equals(RecordFile.NAME)) {
                     move(waiting, folder, name);

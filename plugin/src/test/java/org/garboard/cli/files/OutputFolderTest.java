@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class OutputFolderTest {
-    private static final String ADVICE = "Nothing was written; give --out a new folder, or move these files away.";
+    private static final String ADVICE = "Nothing was written; give --out a new folder, or move these files away; or give --replace, and those that the set has too are replaced.";
 
     @TempDir
     private Path top;
@@ -48,6 +48,40 @@ class OutputFolderTest {
             refusal(file("a.svg", "one"), file("b.svg", "two")));
         assertEquals(List.of("a.svg"), names());
         assertEquals("mine", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void replacesOnlyWhatTheSetHasWhenAsked() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        Files.writeString(folder().resolve("a.svg"), "edited");
+        Files.writeString(folder().resolve("c.svg"), "mine");
+        Files.writeString(folder().resolve("d.svg"), "mine too");
+        OutputFile[] next = {file("a.svg", "new"), file("c.svg", "new too")};
+        OutputFolder.write(folder(), List.of(next), record(next), InTheWay.GOES);
+        assertEquals(List.of("a.svg", "c.svg", "d.svg", "record.xml"), names());
+        assertEquals("new", Files.readString(folder().resolve("a.svg")));
+        assertEquals("new too", Files.readString(folder().resolve("c.svg")));
+        assertEquals("mine too", Files.readString(folder().resolve("d.svg")));
+    }
+
+    /** It would be removed, and the new set has nothing in its stead. */
+    @Test
+    void keepsAChangedFileOfTheOldSetThatTheNewOneLacks() throws Exception {
+        write(file("a.svg", "one"), file("b.svg", "two"));
+        Files.writeString(folder().resolve("b.svg"), "edited");
+        OutputFile next = file("a.svg", "new");
+        assertEquals(List.of(folder().resolve("b.svg") + " was changed after the record beside it was written", ADVICE),
+            assertThrows(FolderRefused.class, () -> OutputFolder.write(folder(), List.of(next), record(next), InTheWay.GOES)).messages());
+        assertEquals("edited", Files.readString(folder().resolve("b.svg")));
+        assertEquals("one", Files.readString(folder().resolve("a.svg")));
+    }
+
+    @Test
+    void aFolderIsNeverReplaced() throws Exception {
+        Files.createDirectories(folder().resolve("a.svg"));
+        OutputFile next = file("a.svg", "new");
+        assertEquals(List.of(folder().resolve("a.svg") + " is there already, and no record beside it says that a run wrote it", ADVICE),
+            assertThrows(FolderRefused.class, () -> OutputFolder.write(folder(), List.of(next), record(next), InTheWay.GOES)).messages());
     }
 
     @Test
@@ -167,7 +201,7 @@ class OutputFolderTest {
     }
 
     private void write(OutputFile... files) throws FolderRefused {
-        OutputFolder.write(folder(), List.of(files), record(files));
+        OutputFolder.write(folder(), List.of(files), record(files), InTheWay.STAYS);
     }
 
     private List<String> refusal(OutputFile... files) {
