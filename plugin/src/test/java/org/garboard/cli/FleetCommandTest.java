@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FleetCommandTest {
-    private static final Path DEMO = Path.of("src/main/demo");
     private static final FileTime LONG_AGO = FileTime.fromMillis(1_000_000_000_000L);
 
     @TempDir
@@ -32,7 +31,7 @@ class FleetCommandTest {
         List<String> csv = Files.readAllLines(folder.resolve("out/summary.csv"));
         assertEquals(4, csv.size());
         assertEquals("job,boat,transducer,exit,outcome,mount,side,x_m,y_m,governing_check,utilisation,checks_not_known,answer", csv.get(0));
-        assertTrue(csv.get(1).startsWith("a,\"Outboard 22, hull no. 22-014\",") && csv.get(1).contains(",0,site,"), csv.get(1));
+        assertTrue(csv.get(1).startsWith("a,\"Wedge, hull no. W-1\",") && csv.get(1).contains(",0,site,"), csv.get(1));
         assertTrue(csv.get(2).startsWith("bad,,,3,fault,,,,,,,,") && csv.get(2).contains("job.xml:1:1:"), csv.get(2));
         assertTrue(csv.get(3).startsWith("none,,,3,fault,") && csv.get(3).endsWith("there is no such file"), csv.get(3));
         assertEquals(3, fleet.outLines().size());
@@ -123,11 +122,7 @@ class FleetCommandTest {
     }
 
     private Path boat(String name) throws IOException {
-        Path boat = Files.createDirectories(folder.resolve(name));
-        for (String file : List.of("job.xml", "offsets.csv")) {
-            Files.copy(DEMO.resolve("outboard-22").resolve(file), boat.resolve(file));
-        }
-        return boat;
+        return SampleTask.in(Files.createDirectories(folder.resolve(name))).job().getParent();
     }
 
     private static Shell run(List<Object> jobs, Object... options) {

@@ -19,10 +19,7 @@ class FleetShardsIT {
     void joinToTheSameSummary() throws Exception {
         OutsideReader.PARALLEL.require();
         for (String boat : new String[] {"a", "b", "c", "d", "e"}) {
-            Path job = Files.createDirectories(folder.resolve("boats").resolve(boat));
-            for (String file : new String[] {"job.xml", "offsets.csv"}) {
-                Files.copy(BuiltFolder.demo("outboard-22").resolve(file), job.resolve(file));
-            }
+            SampleTask.in(Files.createDirectories(folder.resolve("boats").resolve(boat)));
         }
         String garboard = BuiltFolder.LAUNCHER.toString();
         Shell shards = BuiltFolder.run(folder, Map.of(), "sh", "-c",
