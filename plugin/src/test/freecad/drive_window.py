@@ -199,7 +199,7 @@ class Drive:
         panel = self.open("Garboard_Cut")
         panel.file.setText(os.path.join(folder, "cut.step"))
         self.work("cut")
-        check(os.path.getsize(os.path.join(folder, "cut.step")) > 10000 and doc.getObject("CutHull").Shape.isValid(), panel.said.toPlainText())
+        check(os.path.getsize(os.path.join(folder, "cut.step")) > 10000 and doc.getObject("CutHull").Mesh.isSolid(), panel.said.toPlainText())
         bottom = doc.getObject("Bottom")
         bottom.ViewObject.Visibility = False
         screen("9-cut")

@@ -46,7 +46,7 @@ COMMANDS = {
     "Garboard_Attitude": Command("AttitudePanel", "attitude", "How she runs", "Water, stagnation lines and streamlines at every speed", True),
     "Garboard_Sites": Command("SitesPanel", "sites", "Find sites", "Where the transducer may go, with every check; click a place to see its checks", True),
     "Garboard_Place": Command("PartPanel", "place", "Place a pocket or a block", "A keel pocket, a flush through-hull or a fairing block", True),
-    "Garboard_Cut": Command("CutPanel", "cut", "Cut the hull", "The hull without its pockets, and as STEP or STL", True),
+    "Garboard_Cut": Command("CutPanel", "cut", "Cut the hull", "The skin with what is cut in it for the placed parts, and as STEP or STL", True),
     "Garboard_Sheets": Command("SheetsPanel", "sheets", "Make sheets", "The whole set of drawings, and open them", True),
     "Garboard_Refresh": Refresh(),
 }

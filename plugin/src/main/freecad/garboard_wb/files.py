@@ -118,6 +118,20 @@ class Record:
             self.regions += [Region(element, mount) for element in siting.findall(RECORD + "region")]
 
 
+class Solid:
+    """A closed body of triangles: corners, and three of them for each triangle."""
+
+    def __init__(self, element):
+        self.name, self.litres = element.get("name"), float(element.get("volume_litres"))
+        self.vertices = self._triples(element, "vertices_mm", float)
+        self.triangles = self._triples(element, "triangles", int)
+
+    @staticmethod
+    def _triples(element, name, kind):
+        figures = map(kind, element.find(PART + name).text.replace(",", " ").split())
+        return list(zip(figures, figures, figures))
+
+
 class Part:
     """What is cut or made at a place."""
 
@@ -126,14 +140,13 @@ class Part:
         pocket = root.find(PART + "pocket")
         self.pocket = None if pocket is None else {name: float(value) for name, value in pocket.attrib.items()}
         self.opening = [] if pocket is None else points(pocket.find(RECORD + "opening").text)
-        self.solids = [(solid.get("name"), float(solid.get("volume_litres")), self._triples(solid, "vertices_mm", float),
-                        self._triples(solid, "triangles", int)) for solid in root.findall(PART + "solid")]
+        self.solids = [Solid(element) for element in root.findall(PART + "solid")]
         self.notes = [note.text or "" for note in root.findall(PART + "note")]
 
-    @staticmethod
-    def _triples(solid, name, kind):
-        figures = map(kind, solid.find(PART + name).text.replace(",", " ").split())
-        return list(zip(figures, figures, figures))
+    @property
+    def skin(self):
+        """The hull's skin with the cut in it; None where it is not made, and the notes say why."""
+        return next((solid for solid in self.solids if solid.name == "hull-skin"), None)
 
 
 def curves(text, *key):

@@ -145,13 +145,13 @@ class Fitted(_Proxy):
     def take(obj, answer):
         obj.Told = answer.text()
         part = files.Part(obj.Told)
-        shown = shapes.meshes(part)[:1] if part.pocket else shapes.meshes(part)
+        shown = part.solids[:1] if part.pocket else part.solids
         whole = Mesh.Mesh()
-        for _, mesh in shown:
-            whole.addMesh(mesh)
+        for solid in shown:
+            whole.addMesh(shapes.mesh(solid))
         obj.Mesh = whole
-        obj.Parts = [name for name, _ in shown]
-        obj.Litres = part.pocket["volume_litres"] if part.pocket else sum(litres for _, litres, _, _ in part.solids)
+        obj.Parts = [solid.name for solid in shown]
+        obj.Litres = part.pocket["volume_litres"] if part.pocket else sum(solid.litres for solid in part.solids)
         obj.Notes = part.notes
         obj.Answered = "\n".join(cut_words(obj))
 
@@ -183,27 +183,23 @@ def place(x, y):
 
 
 class Cut(_Proxy):
-    """The hull without the pockets. Where the hull can be closed: a body with straight openings, and in each a plug with the pocket's
-    surface, which touches its walls; else the skin and the pockets' surfaces."""
+    """The hull's skin with what is cut in it: of each part that has one the body that the core made, as a mesh."""
 
     PROPERTIES = (
-        ("App::PropertyLink", "Hull", "What is cut", SHOWN),
-        ("App::PropertyLinkList", "Pockets", "What is cut out of it", SHOWN),
-        ("App::PropertyBool", "Closed", "Whether the hull could be closed by a deck and ends", READ_ONLY))
+        ("App::PropertyLinkList", "Cuts", "The parts that it is cut for", SHOWN),
+        ("App::PropertyFloat", "Litres", "Volume by the core", READ_ONLY))
 
     def execute(self, obj):
-        require(obj, "Hull", "Pockets")
-        whole = shapes.closed_hull(obj.Hull.Shape)
-        obj.Closed = whole is not None
-        shape, filled = whole or Part.makeCompound(obj.Hull.Shape.Faces), []
-        for pocket in obj.Pockets:
-            cut = shapes.PocketCut(files.Part(pocket.Told))
-            shape = shape.cut(cut.opening())
-            filled += [cut.plug()] if whole else cut.surface().Faces
-        shape = Part.makeCompound((shape.Solids if whole else shape.Faces) + filled)
-        if not shape.isValid():
-            raise core.CoreFault("The cut hull is not sound in this kernel; move the pocket by a millimetre and try again")
-        obj.Shape = shape
+        require(obj, "Cuts")
+        whole, litres = Mesh.Mesh(), 0.0
+        for fitted in obj.Cuts:
+            part = files.Part(fitted.Told)
+            if part.skin is None:
+                raise core.CoreFault("%s has no skin to be cut: %s" % (fitted.Label, " ".join(part.notes)))
+            whole.addMesh(shapes.mesh(part.skin))
+            litres += part.skin.litres
+        obj.Mesh = whole
+        obj.Litres = litres
 
 
 class Places(_Proxy):

@@ -279,24 +279,27 @@ def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_J
 
 
 def cut_hull(doc):
-    """The hull without its pockets."""
+    """The skin with what is cut in it for the parts that are placed."""
     hull = hull_of(doc)
-    pockets = [part for part in of_kind(doc, objects.Fitted) if part.Mount == objects.POCKET]
-    if not pockets:
-        raise Refused("No pocket is placed; place one first. The skin under a through-hull is a part of its own, with its holes.")
+    placed = of_kind(doc, objects.Fitted)
+    parts = [(fitted, files.Part(fitted.Told)) for fitted in placed]
+    cuts = [fitted for fitted, part in parts if part.skin is not None]
+    if not cuts:
+        raise Refused("No part is placed that the skin is cut for; place a pocket or a through-hull first."
+                      + "".join("\n%s: %s" % (fitted.Label, " ".join(part.notes)) for fitted, part in parts))
     with step(doc, "Cut hull"):
-        cuts = of_kind(doc, objects.Cut)
-        cut = cuts[0] if cuts else objects.add(doc, "Part::FeaturePython", objects.Cut, "CutHull", "Cut hull")
-        cut.Hull, cut.Pockets = hull, pockets
+        there = of_kind(doc, objects.Cut)
+        cut = there[0] if there else objects.add(doc, "Mesh::FeaturePython", objects.Cut, "CutHull", "Cut skin")
+        cut.Cuts = cuts
     if FreeCAD.GuiUp:
         hull.ViewObject.Visibility = False
-        for pocket in pockets:
-            pocket.ViewObject.Visibility = False
+        for fitted in placed:
+            fitted.ViewObject.Visibility = False
     return cut
 
 
 def export(obj, path, deflection=1.0):
-    """One shape as STEP or STL by the name's ending; STL strays by no more than so many millimetres."""
+    """One object as STEP or STL by the name's ending; STL of a shape strays by no more than so many millimetres."""
     kind = os.path.splitext(path)[1].lower()
     if kind not in (".step", ".stp", ".stl"):
         raise Refused("%s: name a file that ends in .step or .stl" % path)
@@ -304,7 +307,9 @@ def export(obj, path, deflection=1.0):
         raise Refused("A deflection of %g mm; from 0.01 to 50 mm can be written." % deflection)
     part = os.path.join(os.path.dirname(os.path.abspath(path)), ".%s.%d%s" % (os.path.basename(path), os.getpid(), kind))
     try:
-        if kind == ".stl":
+        if hasattr(obj, "Mesh"):
+            _export_mesh(obj.Mesh, kind, part)
+        elif kind == ".stl":
             # Shape.exportStl leaves slivers at seams, and takes 0.01 mm unless told, which on a whole hull fills the memory
             MeshPart.meshFromShape(Shape=obj.Shape, LinearDeflection=deflection, AngularDeflection=0.3, Relative=False).write(part)
         else:
@@ -316,6 +321,14 @@ def export(obj, path, deflection=1.0):
         if os.path.exists(part):
             os.remove(part)
     return path
+
+
+def _export_mesh(mesh, kind, path):
+    """As STL its own triangles; as STEP bodies of plane faces."""
+    if kind == ".stl":
+        mesh.write(path)
+    else:
+        Part.makeCompound([shapes.solid(body) for body in mesh.getSeparateComponents()]).exportStep(path)
 
 
 def make_sheets(doc, folder, part=None):

@@ -226,18 +226,16 @@ class CutPanel(Panel):
     def fill(self):
         self.file = self.path("File, .step or .stl; none to cut alone", "", lambda old: QtWidgets.QFileDialog.getSaveFileName(
             self.form, self.TITLE, old, "STEP (*.step);;STL (*.stl)")[0])
-        self.deflection = self.number("STL strays by at most", 1.0, 0.01, 50, decimals=2)
 
     def work(self):
         cut = operations.cut_hull(self.doc)
         name = self.file.text().strip()
-        return cut, operations.export(cut, name, self.deflection.value()) if name else ""
+        return cut, operations.export(cut, name) if name else ""
 
     def show(self, result):
         cut, written = result
         look(self.doc, below=True)
-        return ("Closed bodies, %.4f m3: the hull with straight openings, and in each a plug that carries the pocket's surface."
-                % (cut.Shape.Volume / 1e9) if cut.Closed else "The hull could not be closed: its skin is cut, without a deck.") \
+        return "%d closed, %.4f litres: the skin round each part, with what is cut in it." % (len(cut.Cuts), cut.Litres) \
             + ("\nWritten: %s" % written if written else "")
 
 

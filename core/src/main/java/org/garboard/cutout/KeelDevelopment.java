@@ -13,6 +13,8 @@ import org.garboard.cutout.skin.AxisFrame;
  */
 final class KeelDevelopment {
     private static final int STEPS = 32;
+    private static final int MOST_ROUNDS = 40;
+    private static final double CLOSE = 1e-7;
 
     private final AxisFrame frame;
 
@@ -22,6 +24,23 @@ final class KeelDevelopment {
 
     FlatPoint of(double along, double across) {
         return new FlatPoint(length(along, 0, 0, 0), length(along, along, 0, across));
+    }
+
+    /** Where a flat point lies on the skin, along and across the frame. */
+    FlatPoint plan(FlatPoint flat) {
+        double along = flat.u();
+        double across = flat.v();
+        for (int i = 0; i < MOST_ROUNDS; i++) {
+            FlatPoint laid = of(along, across);
+            double missU = flat.u() - laid.u();
+            double missV = flat.v() - laid.v();
+            along += missU;
+            across += missV;
+            if (!(Math.abs(missU) + Math.abs(missV) > CLOSE)) {
+                break;
+            }
+        }
+        return new FlatPoint(along, across);
     }
 
     /** Length of the skin along a straight run in plan, signed like the run; chords of a fine division. */

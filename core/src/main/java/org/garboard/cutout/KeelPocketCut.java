@@ -47,6 +47,7 @@ public final class KeelPocketCut {
         KeelDevelopment development = new KeelDevelopment(shape.frame());
         List<Vector3D> opening = shape.opening();
         List<FlatPoint> flat = flat(development, opening);
+        shape.cutSkin(flat, development::plan);
         return new Pocket(shape.frame().origin(), shape.slope(), shape.length(), shape.width(), shape.cornerRadius(),
             shape.depth(), shape.faceDepth(), shape.wallHeight(), shape.endRatio(), shape.foreRamp(), shape.aftRamp(),
             shape.floor(), shape.mouth(), opening, flat, flat(development, shape.mouth()), KeelDevelopment.stretch(opening, flat),

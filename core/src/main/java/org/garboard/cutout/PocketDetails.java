@@ -23,16 +23,17 @@ import org.garboard.units.Angle;
  * @param leastDraft of any face of the former, against the way it is pulled
  * @param drains whether every face looks down when she is hauled, so that no water stands in it to freeze
  * @param tolerance of the face against the skin: what surface, body and bedding may be off, added up
- * @param laminateNotMade why no solid of the laminate is made though it is told, and what would work; empty where it is
+ * @param notMade solids that are left out: which, why, and what would work
  * @param outlineOnly whether the skin is metal or planked: no layup is drawn for it
  */
 public record PocketDetails(PocketMake make, double gapAtFace, double laminate, Angle steepest, List<FlatPoint> hullCut,
                             List<FlatPoint> taperEnd, double shellCut, double volumeLost, List<String> met, double trappedAir,
-                            Vector3D crest, double cableHole, Angle leastDraft, boolean drains, double tolerance, String laminateNotMade,
+                            Vector3D crest, double cableHole, Angle leastDraft, boolean drains, double tolerance, List<String> notMade,
                             boolean outlineOnly) {
     public PocketDetails {
         hullCut = List.copyOf(hullCut);
         taperEnd = List.copyOf(taperEnd);
         met = List.copyOf(met);
+        notMade = List.copyOf(notMade);
     }
 }

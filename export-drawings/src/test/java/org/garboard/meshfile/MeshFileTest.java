@@ -11,6 +11,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh;
@@ -22,6 +23,7 @@ import org.garboard.craft.Transducer;
 import org.garboard.cutout.KeelPocketCut;
 import org.garboard.cutout.PocketOutcome;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.pocket.BoatTold;
 import org.garboard.mount.PocketWish;
 import org.garboard.mount.pocket.FormerWish;
 import org.garboard.mount.pocket.PocketLayup;
@@ -40,6 +42,9 @@ import org.garboard.solid.Draft.Rim;
 import org.garboard.solid.Fill;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
+import org.garboard.skin.HullSkin;
+import org.garboard.skin.Layup;
+import org.garboard.skin.SkinMaterial;
 import org.garboard.solid.Solid;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
@@ -81,17 +86,29 @@ class MeshFileTest {
                 row(LineKind.CHINE, Measure.HALF_BREADTH, 1), row(LineKind.SHEER, Measure.HEIGHT, 1.5), row(LineKind.SHEER, Measure.HALF_BREADTH, 1.2))));
     }
 
-    /** A pocket with ramps, its laminate and the pieces of its former. */
+    /** A pocket with ramps, its laminate, the pieces of its former, and the skin round it. */
     @Test
     void admeshFindsTheBodiesOfAPocketClosed() throws IOException {
+        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port", "hull-skin"),
+            PocketMake.Into.NEW_MOLD, FormerWish.Mold.SPLIT_ON_CENTRELINE);
+    }
+
+    @Test
+    void admeshFindsTheBodiesOfAPocketInAnExistingBoatClosed() throws IOException {
+        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former", "hull-skin"),
+            PocketMake.Into.EXISTING_BOAT, FormerWish.Mold.ONE_PIECE);
+    }
+
+    private static void admeshFindsClosed(List<String> names, PocketMake.Into into, FormerWish.Mold mold) throws IOException {
         PocketMake make = PocketMake.USUAL.with(new PocketLayup(0, List.of(new PocketLayup.Layer("glass", 0.006)), 12, 0.003))
-            .into(PocketMake.Into.NEW_MOLD, new FormerWish(FormerWish.Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(0), 0.002, 0));
+            .into(into, new FormerWish(mold, Angle.ofDegrees(0), 0.002, 0));
+        BoatTold boat = new BoatTold(OptionalDouble.empty(), Optional.of(new HullSkin(SkinMaterial.SOLID_GLASS, Optional.of(new Layup.Whole(0.006)),
+            List.of(), Optional.empty(), List.of())), Optional.empty());
         Transducer body = new Transducer("body", 0.3, 0.15, 0.042, 0.03, 0.02, Angle.ofDegrees(0));
         PocketOutcome outcome = KeelPocketCut.cut(wedge(), body,
-            new PocketWish(OptionalDouble.empty(), 0.003, 12, make), 4);
+            new PocketWish(OptionalDouble.empty(), 0.003, 12, make), boat, 4, 0);
         List<NamedSolid> parts = ((PocketOutcome.Built) outcome).pocket().solids();
-        assertEquals(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port"),
-            parts.stream().map(NamedSolid::name).toList());
+        assertEquals(names, parts.stream().map(NamedSolid::name).toList());
         for (NamedSolid part : parts) {
             Admesh.read(StlFile.of(part.solid())).isOneClosedBody(part.solid().triangles(), part.solid().volume());
         }

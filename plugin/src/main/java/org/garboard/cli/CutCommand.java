@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.Pocket;
 import org.garboard.decision.GivenPlace;
 import org.garboard.exchange.PartFile;
 import org.garboard.hull.Hull;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
     customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--threads N]",
     description = {
         "Prints what is cut or made at one place, as XML (garboard-part.xsd): for a CAD program.",
-        "%nA keel pocket by its figures; the parts of every other mount as closed meshes. "
+        "%nA keel pocket by its figures; it, its body, the skin with the cut in it, and the parts of every other mount as closed meshes. "
             + "Whether the place serves is not asked here: garboard site JOB --at X,Y tells that. Ends with 4 where the part cannot be built.%n"})
 final class CutCommand implements Callable<Integer> {
     @Spec
@@ -64,7 +65,8 @@ final class CutCommand implements Callable<Integer> {
     private byte[] made(PartFile.Origin origin, JobSource source, Hull hull, GivenPlace place) throws CannotBeBuilt {
         Job job = part.wishing(source.job());
         if (place.mount() instanceof KeelPocket) {
-            return PartFile.pocket(origin, place.pocket(hull, job));
+            Pocket pocket = place.pocket(hull, job);
+            return PartFile.pocket(origin, pocket, PocketWords.lines(pocket));
         }
         RunningWater running = place.mount() instanceof FairedThroughHull ? source.running(hull, threads.count()) : RunningWater.UNTOLD;
         PartsAtSite parts = PartsAtSite.at(hull, job, running, place.mount(), place.at());

@@ -31,9 +31,7 @@ final class PocketWords {
         if (!details.drains()) {
             lines.add("Water stands in the pocket when she is hauled level, and may freeze: drain it.");
         }
-        if (!details.laminateNotMade().isEmpty()) {
-            lines.add("No solid of the laminate: " + details.laminateNotMade() + ".");
-        }
+        details.notMade().forEach(words -> lines.add("No solid of " + words + "."));
         if (details.outlineOnly()) {
             lines.add("Metal or planked skin: the outline alone is drawn, no laminate and no former.");
         } else if (details.make().into() == Into.EXISTING_BOAT && details.hullCut().isEmpty()) {

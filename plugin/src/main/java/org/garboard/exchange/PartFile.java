@@ -24,9 +24,13 @@ public final class PartFile {
     public record Origin(String programVersion, Mount mount, PlanPoint place, FileHash job, FileHash table) {
     }
 
-    /** A pocket's figures, and of its solids what is taken out of the boat and the body in it. */
-    public static byte[] pocket(Origin origin, Pocket pocket) {
-        return XmlWriting.bytes(PartMapping.pocket(origin, pocket), NAMESPACE);
+    /**
+     * A pocket's figures, and of its solids what is taken out of the boat, the body in it, and the skin round it.
+     *
+     * @param notes what the yard has to know beside them
+     */
+    public static byte[] pocket(Origin origin, Pocket pocket, List<String> notes) {
+        return XmlWriting.bytes(PartMapping.pocket(origin, pocket, notes), NAMESPACE);
     }
 
     /** @param notes what the yard has to know beside them */

@@ -13,17 +13,18 @@ import org.garboard.units.FixedDecimal;
 final class PartMapping {
     private static final double LITRES_PER_M3 = 1000;
     /** Of a pocket's bodies; laminate and formers are written by a run. */
-    private static final Set<String> IN_THE_HOST = Set.of("pocket", "transducer-body");
+    private static final Set<String> IN_THE_HOST = Set.of("pocket", "body-in-pocket", "hull-skin");
     /** Of a millimetre: finer than the meshes stray. */
     private static final int PLACES = 5;
 
     private PartMapping() {
     }
 
-    static Part pocket(PartFile.Origin origin, Pocket pocket) {
+    static Part pocket(PartFile.Origin origin, Pocket pocket, List<String> notes) {
         Part bean = part(origin);
         bean.setPocket(PocketMapping.toBean(pocket));
         pocket.solids().stream().filter(solid -> IN_THE_HOST.contains(solid.name())).forEach(solid -> bean.getSolid().add(solid(solid)));
+        bean.getNote().addAll(notes);
         return bean;
     }
 

@@ -109,19 +109,23 @@ record PocketPlace(Hull hull, double x, double y, double length, double width) {
 
     /** The finished pocket against steps, the edge of the bottom, edges of the skin. */
     void requireClear(PocketShape shape) throws CannotBeBuilt {
-        List<Vector3D> opening = shape.opening();
-        double fore = opening.stream().mapToDouble(Vector3D::getX).min().orElseThrow();
-        double after = opening.stream().mapToDouble(Vector3D::getX).max().orElseThrow();
+        requireOffSteps("the pocket and its ramps", shape.opening());
+        requireSmooth("the opening", shape.opening());
+    }
+
+    /** Whether what lies within a line round the pocket runs across no step. */
+    void requireOffSteps(String what, List<Vector3D> line) throws CannotBeBuilt {
+        double fore = line.stream().mapToDouble(Vector3D::getX).min().orElseThrow();
+        double after = line.stream().mapToDouble(Vector3D::getX).max().orElseThrow();
         for (Step step : hull.steps()) {
             for (double across : step.halfBreadths(0.01)) {
                 if (across <= Math.abs(y) + width / 2 && step.x(across) > fore && step.x(across) < after) {
                     double ahead = x - (after - step.x(across));
-                    throw new CannotBeBuilt("the pocket and its ramps run across the step at station " + step.name()
+                    throw new CannotBeBuilt(what + " run across the step at station " + step.name()
                         + ", which stands at x = " + Lengths.mm(step.x(across)), "a middle at x = " + Lengths.mm(ahead) + " or farther forward");
                 }
             }
         }
-        requireSmooth("the opening", opening);
     }
 
     /** Whether a line on the skin keeps off the edge of the bottom and off edges of the skin beside the pocket. */

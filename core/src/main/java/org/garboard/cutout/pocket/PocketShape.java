@@ -2,6 +2,8 @@ package org.garboard.cutout.pocket;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.craft.StemHole;
 import org.garboard.craft.Transducer;
@@ -53,7 +55,7 @@ public final class PocketShape {
     private final double openingArea;
     private final List<NamedSolid> solids = new ArrayList<>();
     private Angle leastDraft = Angle.ofRadians(0);
-    private String laminateNotMade = "";
+    private final List<String> notMade = new ArrayList<>();
 
     private PocketShape(PocketPlace place, BoatTold boat, Transducer body, PocketMake make, PocketForm form, double edgeRise) throws CannotBeBuilt {
         this.place = place;
@@ -147,7 +149,7 @@ public final class PocketShape {
         try {
             solids.addAll(layers(bodies));
         } catch (CannotBeBuilt folded) {
-            laminateNotMade = folded.getMessage();
+            notMade.add("the laminate: " + folded.getMessage());
         }
         former(bodies);
     }
@@ -194,10 +196,15 @@ public final class PocketShape {
         return boat.skin().map(skin -> skin.material().isMetal() || skin.material() == SkinMaterial.PLANKED).orElse(false);
     }
 
+    /** Thickness of the skin there [m], where it is told. */
+    private static OptionalDouble skin(BoatTold boat, PocketPlace place) {
+        return boat.skin().map(skin -> skin.thicknessAt(place.x(), place.y())).filter(ThicknessHere.Told.class::isInstance).stream()
+            .mapToDouble(told -> ((ThicknessHere.Told) told).largest()).findFirst();
+    }
+
     /** Thickness of the pocket's laminate: as told, or the bottom's beside it; 0 where neither is told, and on a skin that is not laminate. */
     private static double laminate(PocketMake make, BoatTold boat, PocketPlace place) throws CannotBeBuilt {
-        double bottom = boat.skin().map(skin -> skin.thicknessAt(place.x(), place.y()))
-            .filter(ThicknessHere.Told.class::isInstance).map(told -> ((ThicknessHere.Told) told).largest()).orElse(0.0);
+        double bottom = skin(boat, place).orElse(0);
         if (boat.skin().map(skin -> skin.material().isMetal() || skin.material() == SkinMaterial.PLANKED).orElse(false)) {
             return 0;
         }
@@ -209,10 +216,43 @@ public final class PocketShape {
         return told > 0 ? told : bottom;
     }
 
+    private boolean isCut() {
+        return make.into() == Into.EXISTING_BOAT && form.thickness() > 0;
+    }
+
+    /** Where an existing hull is cut through for a tray, given the opening laid flat; empty where it is not known. */
+    private List<FlatPoint> hullCut(List<FlatPoint> opening) {
+        return isCut() ? PocketLines.outside(opening, form.thickness() + make.layup().trayGap()) : List.of();
+    }
+
+    /**
+     * Makes the skin round the pocket, which stands with or without.
+     *
+     * @param opening laid flat
+     * @param plan where a flat point lies on the skin, seen along the frame's axis
+     */
+    public void cutSkin(List<FlatPoint> opening, UnaryOperator<FlatPoint> plan) {
+        OptionalDouble thickness = skin(boat, place);
+        if (outlineOnly()) {
+            return;
+        }
+        if (thickness.isEmpty()) {
+            notMade.add("the hull's skin: its thickness here is not told; what works: tell it as skin in the job");
+            return;
+        }
+        LocalSkin skin = new LocalSkin(place, form, surface, thickness.getAsDouble());
+        try {
+            solids.add(new NamedSolid("hull-skin", make.into() == Into.NEW_MOLD ? skin.molded()
+                : skin.cutThrough((isCut() ? hullCut(opening) : opening).stream().map(plan).toList())));
+        } catch (CannotBeBuilt refusal) {
+            notMade.add("the hull's skin: " + refusal.getMessage());
+        }
+    }
+
     /** How it is made and what it costs, given the opening laid flat. */
     public PocketDetails details(List<FlatPoint> opening) throws CannotBeBuilt {
-        boolean cut = make.into() == Into.EXISTING_BOAT && form.thickness() > 0;
-        List<FlatPoint> hullCut = cut ? PocketLines.outside(opening, form.thickness() + make.layup().trayGap()) : List.of();
+        boolean cut = isCut();
+        List<FlatPoint> hullCut = hullCut(opening);
         List<FlatPoint> taper = cut ? PocketLines.outside(opening, form.thickness() + make.layup().trayGap() + make.layup().scarf() * form.thickness())
             : List.of();
         double bodyVolume = BodyOutline.of(body).area() * body.height();
@@ -221,7 +261,7 @@ public final class PocketShape {
         return new PocketDetails(make, body.height() > 0 ? gapAtFace() : 0, form.thickness(), steepest(), hullCut, taper,
             cut ? PocketLines.area(hullCut) : openingArea, room.volume() - bodyVolume, met(), Math.max(0, crest.getZ() - rim()), crest,
             body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0, leastDraft, drains > 0,
-            hull().within() + INSERT + PAINT, laminateNotMade, outlineOnly());
+            hull().within() + INSERT + PAINT, notMade, outlineOnly());
     }
 
     private Hull hull() {

@@ -155,6 +155,20 @@ public final class AxisFrame implements Placement {
         return Double.NaN;
     }
 
+    /**
+     * Height of the plane so far inside that which touches the skin over a place of the frame [m]; NaN off the skin. The
+     * inside of a plane skin, beside an edge too; of a bent one but for the square of what the axis leans from its normal.
+     */
+    public double inPlane(double u, double v, double thickness) {
+        double w = outside(u, v);
+        place(u, v, w == w ? w : 0, spot, 0);
+        if (w != w || !skin.at(spot[0], spot[1], face)) {
+            return Double.NaN;
+        }
+        double size = Math.sqrt(1 + face[1] * face[1] + face[2] * face[2]);
+        return w + thickness * size / (up.getZ() - face[1] * up.getX() - face[2] * up.getY());
+    }
+
     /** Largest curvature of the skin at a place of the plane [1/m]; NaN off the skin. */
     public double bend(double u, double v) {
         double w = outside(u, v);
