@@ -214,7 +214,14 @@ class Pockets(Document):
         self.cut_skin(core.run(operations.place_part(self.doc, objects.FLUSH, 5000, 350)))
 
     def test_a_skin_that_is_not_told_is_not_guessed(self):
-        self.pocket("outboard-39", 8000)
+        shutil.copytree(os.path.join(DEMO, "outboard-22"), os.path.join(self.folder, "untold"))
+        path = os.path.join(self.folder, "untold", "job.xml")
+        with open(path, encoding="utf-8") as file:
+            text = file.read()
+        with open(path, "w", encoding="utf-8") as file:
+            file.write(text[:text.index("<skin ")] + text[text.index("</skin>") + len("</skin>"):])
+        core.run(operations.open_boat(self.doc, path))
+        core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
         with self.assertRaises(operations.Refused) as caught:
             operations.cut_hull(self.doc)
         self.assertIn("its thickness here is not told; what works: tell it as skin in the job", str(caught.exception))
