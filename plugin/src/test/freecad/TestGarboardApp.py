@@ -160,8 +160,9 @@ class Pockets(Document):
         self.assertTrue(part.isValid())
 
     def test_parts_of_through_hulls_are_solids_of_the_core_volume(self):
-        self.opened()
-        for mount in (objects.FLUSH, objects.BLOCK, "in-hull"):
+        for mount, boat in ((objects.FLUSH, "outboard-22"), (objects.BLOCK, "outboard-39"), ("in-hull", "outboard-22")):
+            self.doc = FreeCAD.newDocument()
+            self.opened(boat)
             part = core.run(operations.place_part(self.doc, mount, 5000, 350))
             self.assertGreater(len(part.Parts), 1)
             self.assertTrue(part.Mesh.isSolid(), mount)
