@@ -43,7 +43,7 @@ final class CarryingWater {
     }
 
     /**
-     * Empty where at no height the water leaves keel and chine within the hull so.
+     * Sought by rough sums, accepted by the line itself. Empty where at no height the water leaves keel and chine within the hull so.
      *
      * @param trim of the base line
      * @param slope by which the wetted keel grows as the water rises
@@ -55,21 +55,33 @@ final class CarryingWater {
         double height = guess;
         double before = Double.NaN;
         double missBefore = Double.NaN;
-        Optional<Laid> nearest = Optional.empty();
+        double nearest = guess;
+        double least = Double.POSITIVE_INFINITY;
+        double off = 0;
         for (int turn = 0; turn < TURNS && high - low > 0; turn++) {
-            WaterSurface water = new WaterSurface(keel + height, end, trim);
-            LaidLine laid = new LaidLine(hull, water);
-            Optional<StagnationLine> line = laid.line(end);
+            LaidLine laid = new LaidLine(hull, new WaterSurface(keel + height, end, trim));
+            double found = laid.roughMean(end);
             double next = Double.NaN;
-            double miss = laid.isDry(end) ? -1 : 1;
-            if (line.isPresent()) {
-                WettedPlan plan = WettedPlan.of(line.get(), end);
-                miss = plan.mean() - mean;
-                if (nearest.isEmpty() || Math.abs(miss) < Math.abs(nearest.get().plan().mean() - mean)) {
-                    nearest = Optional.of(new Laid(water, line.get(), plan));
-                }
+            double miss = found + off - mean;
+            if (Double.isNaN(found)) {
+                miss = laid.isDry(end) ? -1 : 1;
+            } else {
                 if (Math.abs(miss) <= CLOSE * mean) {
-                    return nearest;
+                    Optional<Laid> careful = laid(height, trim);
+                    double exact = careful.map(each -> each.plan().mean()).orElse(found);
+                    if (careful.isPresent() && Math.abs(exact - mean) <= CLOSE * mean) {
+                        return careful;
+                    }
+                    // from here on the rough sums are righted by what they were off, and the bracket begun anew
+                    missBefore += exact - found - off;
+                    off = exact - found;
+                    miss = exact - mean;
+                    low = 0;
+                    high = Double.POSITIVE_INFINITY;
+                }
+                if (Math.abs(miss) < least) {
+                    least = Math.abs(miss);
+                    nearest = height;
                 }
                 next = Double.isNaN(before) ? height - miss * slope
                     : height - miss * (height - before) / (miss - missBefore);
@@ -83,6 +95,11 @@ final class CarryingWater {
             }
             height = next > low && next < high ? next : Double.isInfinite(high) ? height * (1 + STRIDE) : 0.5 * (low + high);
         }
-        return nearest.filter(laid -> Math.abs(laid.plan().mean() - mean) <= NEAR * mean);
+        return laid(nearest, trim).filter(each -> Math.abs(each.plan().mean() - mean) <= NEAR * mean);
+    }
+
+    private Optional<Laid> laid(double height, Angle trim) {
+        WaterSurface water = new WaterSurface(keel + height, end, trim);
+        return new LaidLine(hull, water).line(end).map(line -> new Laid(water, line, WettedPlan.of(line, end)));
     }
 }

@@ -13,7 +13,8 @@ import org.garboard.hull.Hull;
 final class WetOut {
     private static final int PIECES = 32;
     private static final int TURNS = 40;
-    private static final double CLOSE = 1e-10;
+    /** A step of Newton's so short [m] leaves an error of its square. */
+    private static final double CLOSE = 1e-6;
     /** The outermost height is read so little inside the edge that it is the bottom's and not the side's. */
     private static final double INSIDE = 1e-9;
 
