@@ -67,6 +67,14 @@ class BuiltFolderIT {
         assertEquals(new Shell(0, "outboard-22 outboard-39\n", ""), shell);
     }
 
+    @Test
+    void bringsAManualPageForEveryCommand() throws Exception {
+        try (Stream<Path> pages = Files.list(BuiltFolder.HOME.resolve("share/man/man1"))) {
+            List<String> names = pages.map(page -> page.getFileName().toString()).toList();
+            assertTrue(names.containsAll(List.of("garboard.1", "garboard-run.1", "garboard-fleet.1")), names.toString());
+        }
+    }
+
     /** Asked to use the archive or not to start at all, the runtime starts; once a jar is touched it does not, until the next start. */
     @Test
     void startsFromAnArchiveOfItsClasses() throws Exception {
