@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
+import org.garboard.exchange.TablePlace;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Mount;
 import org.garboard.siting.MountSiting;
@@ -47,7 +48,7 @@ public class SearchBench {
     @Setup
     public void setUp() throws InputFault {
         Path job = Path.of("src", "main", "demo", "outboard-39", "job.xml");
-        source = JobSource.read(Files.exists(job) ? job : Path.of("plugin").resolve(job));
+        source = JobSource.read(Files.exists(job) ? job : Path.of("plugin").resolve(job), TablePlace.BELOW_JOB);
         hull = source.table().hull(source.job().fit());
     }
 

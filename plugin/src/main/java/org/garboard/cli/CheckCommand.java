@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard check JOB [--threads N]",
+    customSynopsis = "garboard check JOB [--allow-elsewhere] [--threads N]",
     description = {
         "Tells everything that is wrong, odd or missing in a job and its table, in one go.",
         "%nWrong: what keeps it from being run, with its place in the file; ends with 3. Odd: likely slips of the table, weights "
@@ -55,6 +55,9 @@ final class CheckCommand implements Callable<Integer> {
     private Path file;
 
     @Mixin
+    private Elsewhere elsewhere;
+
+    @Mixin
     private Threads threads;
 
     @Override
@@ -63,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
         List<String> wrong = new ArrayList<>();
         Optional<JobSource> source = Optional.empty();
         try {
-            source = Optional.of(JobSource.read(file));
+            source = Optional.of(JobSource.read(file, elsewhere.tables()));
         } catch (InputFault fault) {
             wrong.addAll(fault.messages());
             tableFaults().stream().filter(message -> !wrong.contains(message)).forEach(wrong::add);

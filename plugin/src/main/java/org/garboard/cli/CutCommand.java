@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--threads N]",
+    customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--allow-elsewhere] [--threads N]",
     description = {
         "Prints what is cut or made at one place, as XML (garboard-part.xsd): for a CAD program.",
         "%nA keel pocket by its figures; it, its body, the skin with the cut in it, and the parts of every other mount as closed meshes. "
@@ -42,12 +42,15 @@ final class CutCommand implements Callable<Integer> {
     private PartOptions part;
 
     @Mixin
+    private Elsewhere elsewhere;
+
+    @Mixin
     private Threads threads;
 
     @Override
     public Integer call() throws InputFault {
         GivenPlace place = part.required();
-        JobSource source = JobSource.read(file);
+        JobSource source = JobSource.read(file, elsewhere.tables());
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         PartFile.Origin origin = new PartFile.Origin(Version.number(), place.mount(), place.at(), source.file(), source.table().file());
         // what is told of the bottom is not asked of a pocket, but a job with faults is no ground to cut on

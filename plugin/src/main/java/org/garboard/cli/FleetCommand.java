@@ -24,6 +24,7 @@ import org.garboard.cli.fleet.FleetJob;
 import org.garboard.cli.fleet.FleetRow;
 import org.garboard.cli.fleet.FleetSummary;
 import org.garboard.cli.fleet.Shard;
+import org.garboard.exchange.TablePlace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,7 +39,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard fleet JOB... --out DIR [--shard I/N] [--threads N]",
+    customSynopsis = "garboard fleet JOB... --out DIR [--shard I/N] [--allow-elsewhere] [--threads N]",
     description = {
         "Does many jobs side by side, each into a folder of its own, with one summary.",
         "%nA job that is at fault does not stop the rest. What is there already, made by this version from the same files, is "
@@ -55,6 +56,9 @@ final class FleetCommand implements Callable<Integer> {
     private OutFolder results;
 
     private Shard shard = Shard.ALL;
+
+    @Mixin
+    private Elsewhere elsewhere;
 
     @Mixin
     private Threads threads;
@@ -145,7 +149,11 @@ final class FleetCommand implements Callable<Integer> {
         StringWriter said = new StringWriter();
         int code;
         try (PrintWriter out = new PrintWriter(new StringWriter()); PrintWriter err = new PrintWriter(said)) {
-            code = Garboard.run(out, err, "run", job.file().toString(), "--out", own.toString(), "--threads", "1");
+            List<String> words = new ArrayList<>(List.of("run", job.file().toString(), "--out", own.toString(), "--threads", "1"));
+            if (elsewhere.tables() == TablePlace.ANYWHERE) {
+                words.add(Elsewhere.NAME);
+            }
+            code = Garboard.run(out, err, words.toArray(String[]::new));
         }
         if (code != Exit.DONE.code() && code != Exit.NO.code()) {
             return failed(job, code, said.toString());
@@ -162,9 +170,9 @@ final class FleetCommand implements Callable<Integer> {
     }
 
     /** The record of an earlier run by this version, of the same job and table, all of its files as it says. */
-    private static Optional<RecordedFolder> atHand(FleetJob job, Path results) {
+    private Optional<RecordedFolder> atHand(FleetJob job, Path results) {
         try {
-            JobSource source = JobSource.read(job.file());
+            JobSource source = JobSource.read(job.file(), elsewhere.tables());
             RecordedFolder earlier = RecordedFolder.read(results);
             boolean same = earlier.record().set().programVersion().equals(Version.number())
                 && earlier.record().set().tableHash().equals(source.table().file().sha256())

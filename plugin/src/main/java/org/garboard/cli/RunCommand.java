@@ -43,8 +43,8 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     usageHelpWidth = 100,
     customSynopsis = {
-        "garboard run JOB --out DIR [--replace] [--threads N]",
-        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--replace] [--threads N]"},
+        "garboard run JOB --out DIR [--replace] [--allow-elsewhere] [--threads N]",
+        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--replace] [--allow-elsewhere] [--threads N]"},
     description = {
         "Does a whole job: sites, pocket, drawings, record.",
         "%nWrites the sheets into DIR and record.xml last. A file in DIR that no earlier run wrote, or "
@@ -68,12 +68,15 @@ final class RunCommand implements Callable<Integer> {
     private PartOptions part;
 
     @Mixin
+    private Elsewhere elsewhere;
+
+    @Mixin
     private Threads threads;
 
     @Override
     public Integer call() throws InputFault {
         Optional<GivenPlace> given = part.place();
-        JobSource source = JobSource.read(file);
+        JobSource source = JobSource.read(file, elsewhere.tables());
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Garboard.of(spec).stage("searching the bottom");
         RunningWater running = source.running(hull, threads.count());

@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--heat-map FILE.svg] [--threads N]",
+    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--heat-map FILE.svg] [--allow-elsewhere] [--threads N]",
     description = {
         "Finds the best sites for a transducer, with every check.",
         "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
@@ -71,6 +71,9 @@ final class SiteCommand implements Callable<Integer> {
     private Path heatMap;
 
     @Mixin
+    private Elsewhere elsewhere;
+
+    @Mixin
     private Threads threads;
 
     @Override
@@ -81,7 +84,7 @@ final class SiteCommand implements Callable<Integer> {
         if (heatMap != null && at != null) {
             throw new ParameterException(spec.commandLine(), "--heat-map is of the whole bottom; leave --at away");
         }
-        JobSource source = JobSource.read(file);
+        JobSource source = JobSource.read(file, elsewhere.tables());
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Exit exit = at == null ? search(source, hull) : check(source, hull);
         return exit.code();

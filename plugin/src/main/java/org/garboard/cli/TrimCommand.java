@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR] [--curves] [--threads N]",
+    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR] [--curves] [--allow-elsewhere] [--threads N]",
     description = {
         "Tells how the boat runs: trim, wetted lengths, boundary layer; as CSV.",
         "%nFor each speed of the job's craft, slowest first, a row under the mean of her weights light and full, and one for "
@@ -103,6 +103,9 @@ final class TrimCommand implements Callable<Integer> {
     private boolean curves;
 
     @Mixin
+    private Elsewhere elsewhere;
+
+    @Mixin
     private Threads threads;
 
     @Option(names = "--speeds", paramLabel = "KN", arity = "1..*", converter = NumberConverter.class,
@@ -141,7 +144,7 @@ final class TrimCommand implements Callable<Integer> {
         if (curves && at != null) {
             throw new ParameterException(spec.commandLine(), "--curves are of the whole bottom; leave --at away");
         }
-        JobSource source = JobSource.read(file);
+        JobSource source = JobSource.read(file, elsewhere.tables());
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         BottomFeatures features = source.features(hull);
         if (at != null && Double.isNaN(hull.height(at.x(), Math.abs(at.y())))) {

@@ -16,13 +16,14 @@ public final class JobFile {
      *
      * @param fileName for the messages, and nothing else
      * @param bytes the whole file
+     * @param tables where its table may lie
      */
-    public static JobReading read(String fileName, byte[] bytes) {
+    public static JobReading read(String fileName, byte[] bytes, TablePlace tables) {
         try {
             XmlReading reading = XmlReading.of(XmlKind.JOB, fileName, bytes);
             Job bean = reading.bean(Job.class).orElse(new Job());
             List<FileFault> faults = new ArrayList<>(reading.faults());
-            faults.addAll(new JobRanges(fileName, reading).faults(bean));
+            faults.addAll(new JobRanges(fileName, reading, tables).faults(bean));
             if (!faults.isEmpty()) {
                 faults.sort(Comparator.comparingInt(FileFault::line).thenComparingInt(FileFault::column));
                 return new JobReading.Faulty(faults);

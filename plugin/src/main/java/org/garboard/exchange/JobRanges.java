@@ -31,9 +31,11 @@ final class JobRanges {
     private static final int MOST_OF_NUMBER = 16;
 
     private final JobFaults faults;
+    private final TablePlace tables;
 
-    JobRanges(String file, XmlReading reading) {
+    JobRanges(String file, XmlReading reading, TablePlace tables) {
         this.faults = new JobFaults(file, reading);
+        this.tables = tables;
     }
 
     List<FileFault> faults(Job job) {
@@ -58,12 +60,13 @@ final class JobRanges {
         if (path == null || path.isEmpty()) {
             return;
         }
+        boolean bound = tables == TablePlace.BELOW_JOB;
         String remedy = "; name a file in the folder of the job or below it, such as offsets.csv";
         if (path.indexOf('\\') >= 0) {
             faults.add(table, "table file \"" + path + "\" has a backslash; part folders with /");
-        } else if (path.startsWith("/") || path.matches("[A-Za-z]:.*")) {
+        } else if (bound && (path.startsWith("/") || path.matches("[A-Za-z]:.*"))) {
             faults.add(table, "table file \"" + path + "\" is an absolute path" + remedy);
-        } else if (List.of(path.split("/")).contains("..")) {
+        } else if (bound && List.of(path.split("/")).contains("..")) {
             faults.add(table, "table file \"" + path + "\" leaves the folder of the job" + remedy);
         }
     }

@@ -18,6 +18,7 @@ import org.garboard.cutout.PocketOutcome;
 import org.garboard.cutout.made.PartsMade;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.template.Template;
+import org.garboard.exchange.TablePlace;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.mount.Check;
@@ -70,7 +71,7 @@ class CopiesOfTheDemosTest {
     }
 
     private static Answer answer(CopiedDemo demo) throws InputFault, CannotBeBuilt {
-        JobSource source = JobSource.read(demo.job());
+        JobSource source = JobSource.read(demo.job(), TablePlace.BELOW_JOB);
         Job job = source.job();
         Hull hull = source.table().hull(job.fit());
         RunningWater running = source.running(hull, 2);

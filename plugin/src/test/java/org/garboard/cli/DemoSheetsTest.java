@@ -13,6 +13,7 @@ import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.NamedDrawing;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetSet;
+import org.garboard.exchange.TablePlace;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.DrawingWish.Orientation;
@@ -43,7 +44,7 @@ class DemoSheetsTest {
     @ParameterizedTest
     @ValueSource(strings = {"outboard-22", "outboard-39", "stepped-38", "inboard-58", "displacement-30"})
     void law_everySheetCanBeRead(String boat) throws Exception {
-        JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"));
+        JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"), TablePlace.BELOW_JOB);
         Hull hull = source.table().hull(source.job().fit());
         RunningWater running = source.running(hull, 2);
         SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull), 2).get(0);
@@ -74,7 +75,7 @@ class DemoSheetsTest {
      */
     @Test
     void exact_takenOffBoatIsMarkedFromHerHeel() throws Exception {
-        JobSource source = JobSource.read(DEMO.resolve("displacement-30").resolve("job.xml"));
+        JobSource source = JobSource.read(DEMO.resolve("displacement-30").resolve("job.xml"), TablePlace.BELOW_JOB);
         Hull hull = source.table().hull(source.job().fit());
         MarkingOut plan = MarkingPlan.of(hull, source.table().table(), Vector3D.of(-2.0 - 0.704 * Math.sin(Math.toRadians(0.85)), 0.29, 0.8), 0.1);
         assertEquals(MarkingOut.Datum.HEEL, plan.datum());

@@ -143,6 +143,22 @@ class SiteCommandTest {
         assertEquals(3, shell.code());
     }
 
+    /** An absolute path, one that goes up, a link: each answers as the table in the job's own folder does. */
+    @Test
+    void readsATableElsewhereWhereThatIsAllowed(@TempDir Path elsewhere) throws Exception {
+        Shell own = Shell.run("site", task.job(), "--csv");
+        Path table = Files.move(folder.resolve("wedge.csv"), elsewhere.resolve("wedge.csv"));
+        Path link = Files.createSymbolicLink(folder.resolve("wedge.csv"), table);
+        assertEquals(own, Shell.run("site", task.job(), "--csv", "--allow-elsewhere"));
+        Files.delete(link);
+        task.with("wedge.csv", table.toString());
+        assertEquals(3, Shell.run("site", task.job(), "--csv").code());
+        assertEquals(own, Shell.run("site", task.job(), "--csv", "--allow-elsewhere"));
+        task.with(table.toString(), folder.toAbsolutePath().relativize(table.toAbsolutePath()).toString());
+        assertEquals(3, Shell.run("site", task.job(), "--csv").code());
+        assertEquals(own, Shell.run("site", task.job(), "--csv", "--allow-elsewhere"));
+    }
+
     private static List<String> row(Shell shell, String mount, String check) {
         return shell.outLines().stream().map(line -> List.of(line.split(",", -1)))
             .filter(cells -> cells.contains(mount) && cells.contains(check)).findFirst().orElseThrow();

@@ -22,7 +22,7 @@ public class JobFileFuzzTest {
 
     /** For a run without JUnit, of as many inputs as one likes. */
     public static void fuzzerTestOneInput(byte[] bytes) {
-        if (JobFile.read("any.xml", bytes) instanceof JobReading.Faulty faulty) {
+        if (JobFile.read("any.xml", bytes, TablePlace.BELOW_JOB) instanceof JobReading.Faulty faulty) {
             assertFalse(faulty.faults().isEmpty());
             for (FileFault fault : faulty.faults()) {
                 assertEquals(1, fault.message().lines().count(), fault.message());

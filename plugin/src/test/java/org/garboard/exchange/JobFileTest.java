@@ -289,7 +289,7 @@ class JobFileTest {
         byte[] bytes = SampleJob.text().getBytes(StandardCharsets.UTF_8);
         bytes[SampleJob.text().indexOf("Test boat")] = (byte) 0xE4;
         assertEquals(new JobReading.Faulty(List.of(new FileFault("job.xml", 3, 15, "byte E4 is no UTF-8 text; save the file as UTF-8"))),
-            JobFile.read("job.xml", bytes));
+            JobFile.read("job.xml", bytes, TablePlace.BELOW_JOB));
         assertEquals(List.of("job.xml:1:31: encoding \"ISO-8859-1\" is not read; save the file as UTF-8 and write encoding=\"UTF-8\""),
             faults("UTF-8", "ISO-8859-1"));
     }

@@ -35,7 +35,7 @@ final class SampleJob {
     }
 
     static JobReading read(String text) {
-        return JobFile.read("job.xml", text.getBytes(StandardCharsets.UTF_8));
+        return JobFile.read("job.xml", text.getBytes(StandardCharsets.UTF_8), TablePlace.BELOW_JOB);
     }
 
     /** Messages of a spoilt sample. */

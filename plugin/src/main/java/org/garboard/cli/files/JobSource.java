@@ -15,6 +15,7 @@ import org.garboard.exchange.FileHash;
 import org.garboard.exchange.JobFile;
 import org.garboard.exchange.JobReading;
 import org.garboard.exchange.RecordSource;
+import org.garboard.exchange.TablePlace;
 import org.garboard.hull.Hull;
 import org.garboard.job.Job;
 import org.garboard.mount.water.RunningWater;
@@ -55,16 +56,16 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
         return InputFile.read(path, MOST_BYTES);
     }
 
-    public static JobSource read(Path path) throws InputFault {
+    public static JobSource read(Path path, TablePlace tables) throws InputFault {
         byte[] bytes = bytes(path);
-        JobReading reading = JobFile.read(path.toString(), bytes);
+        JobReading reading = JobFile.read(path.toString(), bytes, tables);
         if (reading instanceof JobReading.Faulty faulty) {
             throw new InputFault(faulty.faults().stream().map(FileFault::message).toList());
         }
         List<Job> jobs = ((JobReading.Read) reading).jobs();
         Job job = jobs.get(0);
         FileHash file = FileHash.of(path.getFileName().toString(), bytes);
-        return new JobSource(jobs, file, TableSource.read(tablePath(path, job), job.tableFile()), new Text(path.toString(), bytes));
+        return new JobSource(jobs, file, TableSource.read(tablePath(path, job, tables), job.tableFile()), new Text(path.toString(), bytes));
     }
 
     /** The first: what is told of the boat is the same in all. */
@@ -103,8 +104,8 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
         return job().particulars().running(hull, Keel.of(table.table(), hull), threads);
     }
 
-    /** The table's file; a link that leads out of the job's folder is not followed. */
-    private static Path tablePath(Path jobFile, Job job) throws InputFault {
+    /** The table's file; a link that leads out of the job's folder is not followed unless that is allowed. */
+    private static Path tablePath(Path jobFile, Job job, TablePlace tables) throws InputFault {
         try {
             Path table = jobFile.resolveSibling(job.tableFile());
             if (!Files.exists(table)) {
@@ -112,7 +113,7 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
                     + " is not there; name a file in the folder of the job or below it");
             }
             Path folder = jobFile.toAbsolutePath().getParent().toRealPath();
-            if (!table.toRealPath().startsWith(folder)) {
+            if (tables == TablePlace.BELOW_JOB && !table.toRealPath().startsWith(folder)) {
                 throw new InputFault(jobFile + ": the table file " + job.tableFile()
                     + " is a link that leads out of the folder of the job; put the table itself there");
             }
