@@ -363,7 +363,7 @@ class BadInput(Document):
         os.rename(os.path.join(os.path.dirname(path), "offsets.csv"), os.path.join(self.folder, "offsets.csv"))
         self.assertIn("the table file offsets.csv is not there", self.refused(operations.place_part(self.doc, objects.POCKET, 5000, 0)))
         with self.assertRaises(core.CoreFault) as caught:
-            operations.refresh(self.doc)
+            core.run(operations.refresh(self.doc))
         self.assertIn("the table file offsets.csv is not there", str(caught.exception))
         self.assertEqual(area, operations.hull_of(self.doc).Shape.Area)
 
@@ -378,7 +378,7 @@ class BadInput(Document):
             file.write(text.replace("<ramp-ratio>8<", "<ramp-ratio>4<"))
         self.doc.recompute()
         self.assertEqual(before, part.Litres)
-        operations.refresh(self.doc)
+        core.run(operations.refresh(self.doc))
         self.assertLess(part.Litres, before)
         self.assertLess(abs(part.Mesh.Volume / 1e6 / part.Litres - 1), 0.001)
 
@@ -393,6 +393,22 @@ class BadInput(Document):
         self.assertIn("Boat is not set", part.getStatusString())
         self.doc.removeObject(operations.hull_of(self.doc).Name)
         self.assertIn("The hull is not shown", self.refused(operations.show_lines(self.doc), operations.Refused))
+
+    def test_what_an_object_keeps_is_edited_by_hand(self):
+        self.doc.UndoMode = 1
+        self.opened()
+        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        told, volume = part.Told, part.Mesh.Volume
+        part.Told = "<part"
+        with self.assertRaises((core.CoreFault, files.Unreadable)) as caught:
+            operations.cut_hull(self.doc)
+        self.assertIn("what is kept in the document is not what Garboard wrote there", str(caught.exception))
+        self.assertEqual([], operations.of_kind(self.doc, objects.Cut))
+        core.run(operations.refresh(self.doc))
+        self.assertEqual((told, volume), (part.Told, part.Mesh.Volume))
+        boat = operations.boat_of(self.doc)
+        boat.File = ""
+        self.assertIn("File of outboard-22 is empty; set it", self.refused(operations.find_sites(self.doc), operations.Refused))
 
     def test_a_table_alone_has_no_transducer(self):
         core.run(operations.open_boat(self.doc, os.path.join(DEMO, "outboard-22", "offsets.csv")))

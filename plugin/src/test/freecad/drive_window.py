@@ -105,6 +105,7 @@ class Drive:
         self.attitude(doc)
         self.sites(doc)
         self.part(doc)
+        self.read_again(doc)
         self.cut(doc, folder)
         self.sheets(doc, folder)
         self.cancelled(doc)
@@ -194,6 +195,13 @@ class Drive:
             check(part.isValid() and part.Litres > before, "a deeper pocket: %s" % part.getStatusString())
         self.figures.append("pocket recomputed in %s s" % ", ".join("%.3f" % each for each in times))
         screen("8-pocket")
+
+    def read_again(self, doc):
+        steps = doc.UndoCount
+        self.open("Garboard_Refresh")
+        self.work("files read again")
+        check("placed parts (1)" in self.panel.said.toPlainText() and doc.UndoCount == steps + 1, self.panel.said.toPlainText())
+        self.close()
 
     def cut(self, doc, folder):
         panel = self.open("Garboard_Cut")

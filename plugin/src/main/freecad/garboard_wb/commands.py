@@ -22,24 +22,6 @@ class Command:
         FreeCADGui.Control.showDialog(getattr(panels, self.panel)())
 
 
-class Refresh:
-    """Works everything out again from the files as they stand now."""
-
-    def GetResources(self):
-        return {"Pixmap": paths.icon("refresh"), "MenuText": "Read the files again",
-                "ToolTip": "Hull, pockets and blocks worked out again from job and table as they stand now"}
-
-    def IsActive(self):
-        return not FreeCADGui.Control.activeDialog() and FreeCAD.ActiveDocument is not None
-
-    def Activated(self):
-        from garboard_wb import operations, panel
-        try:
-            operations.refresh(FreeCAD.ActiveDocument)
-        except panel.OURS as fault:
-            panel.QtWidgets.QMessageBox.warning(FreeCADGui.getMainWindow(), "Garboard", str(fault))
-
-
 COMMANDS = {
     "Garboard_Open": Command("OpenPanel", "open", "Open a job or a table", "A job (job.xml) or a table of offsets, with its hull", False),
     "Garboard_Lines": Command("LinesPanel", "lines", "Show lines", "Sections, buttocks and waterlines", True),
@@ -48,7 +30,8 @@ COMMANDS = {
     "Garboard_Place": Command("PartPanel", "place", "Place a pocket or a block", "A keel pocket, a flush through-hull or a fairing block", True),
     "Garboard_Cut": Command("CutPanel", "cut", "Cut the hull", "The skin with what is cut in it for the placed parts, and as STEP or STL", True),
     "Garboard_Sheets": Command("SheetsPanel", "sheets", "Make sheets", "The whole set of drawings, and open them", True),
-    "Garboard_Refresh": Refresh(),
+    "Garboard_Refresh": Command("RefreshPanel", "refresh", "Read the files again",
+                                "Hull, pockets and blocks worked out again from job and table as they stand now", True),
 }
 NAMES = list(COMMANDS)
 

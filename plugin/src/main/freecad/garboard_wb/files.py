@@ -18,6 +18,19 @@ def job_table(path):
     return table.get("file"), table.get("fit") == "exact"
 
 
+class Unreadable(Exception):
+    """What an object of a document keeps is not what the core wrote there."""
+
+
+def parsed(text):
+    """The root of what the core wrote; a document that somebody edited by hand may hold anything."""
+    try:
+        return ElementTree.fromstring(text)
+    except ElementTree.ParseError as fault:
+        raise Unreadable("what is kept in the document is not what Garboard wrote there (%s); undo the change, or choose Read the "
+                         "files again, or Find sites" % fault) from None
+
+
 def points(text):
     """x,y,z in metres, many."""
     return [Vector(*(float(part) * MM for part in word.split(","))) for word in text.split()]
@@ -40,7 +53,7 @@ class Surface:
     """The starboard skin: panels, and the edges at which those that are cut end."""
 
     def __init__(self, text):
-        root = ElementTree.fromstring(text)
+        root = parsed(text)
         if root.tag != SURFACE + "surface":
             root = root.find(SURFACE + "surface")
         self.panels = [Panel(element) for element in root.findall(SURFACE + "panel")]
@@ -108,7 +121,7 @@ class Record:
     """What a search found."""
 
     def __init__(self, text):
-        root = ElementTree.fromstring(text)
+        root = parsed(text)
         self.answer = root.find(RECORD + "answer").text or ""
         self.advised = root.find(RECORD + "answer").get("mount") or ""
         self.sites, self.regions = [], []
@@ -136,7 +149,7 @@ class Part:
     """What is cut or made at a place."""
 
     def __init__(self, text):
-        root = ElementTree.fromstring(text)
+        root = parsed(text)
         pocket = root.find(PART + "pocket")
         self.pocket = None if pocket is None else {name: float(value) for name, value in pocket.attrib.items()}
         self.opening = [] if pocket is None else points(pocket.find(RECORD + "opening").text)

@@ -14,6 +14,9 @@ PREFERENCES = "User parameter:BaseApp/Preferences/Mod/Garboard"
 REMEDY = ("Install a Java runtime, version 17 or newer (Debian, Ubuntu: apt install openjdk-17-jre-headless; others: the "
           "OpenJDK package of your system), or name its program java under Edit, Preferences, Garboard.")
 
+SANDBOX = (" This FreeCAD runs as a Flatpak and does not see the system's programs: unpack a Java runtime into your home folder and "
+           "name its program java in the preferences.")
+
 
 class NoCore(Exception):
     """The core cannot be started; the words say what is missing and what helps."""
@@ -31,7 +34,8 @@ def runtime():
         program, origin = shutil.which("java") or "", "no java was found on the PATH, and JAVA_HOME is not set"
     program = shutil.which(program) or ""
     if not program:
-        raise NoCore("Java was not found: %s. %s" % (origin if not (chosen or home) else origin + ", but no program is there", REMEDY))
+        raise NoCore("Java was not found: %s. %s%s" % (origin if not (chosen or home) else origin + ", but no program is there", REMEDY,
+                                                       SANDBOX if "FLATPAK_ID" in os.environ else ""))
     version = _version(program)
     major = re.match(r"(?:1\.)?(\d+)", version)
     if not major:

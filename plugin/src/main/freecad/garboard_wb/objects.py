@@ -75,17 +75,8 @@ class Boat(_Proxy):
             raise core.CoreFault("%s: there is no such file; where it moved to, set File of %s to its new place" % (obj.File, obj.Label))
 
 
-def surface_words(boat, target):
-    return ["lines", boat.Table, "--surface", target] + (["--exact"] if boat.Exact else [])
-
-
-def read_surface(ask, words_for):
-    """The surface that the core writes into a folder of our own."""
-    with tempfile.TemporaryDirectory() as folder:
-        target = os.path.join(folder, "surface.xml")
-        ask(words_for(target)).require()
-        with open(target, encoding="utf-8") as file:
-            return files.Surface(file.read())
+def surface_words(table, exact, target):
+    return ["lines", table, "--surface", target] + (["--exact"] if exact else [])
 
 
 class Hull(_Proxy):
@@ -98,16 +89,24 @@ class Hull(_Proxy):
 
     def execute(self, obj):
         require(obj, "Boat")
-        words = "\n".join(surface_words(obj.Boat, "-"))
-        if words == obj.Answered and not obj.Shape.isNull():
+        if self.words(obj) == obj.Answered and not obj.Shape.isNull():
             return
-        self.take(obj, read_surface(core.ask, lambda target: surface_words(obj.Boat, target)))
+        with tempfile.TemporaryDirectory() as folder:
+            target = os.path.join(folder, "surface.xml")
+            core.ask(surface_words(obj.Boat.Table, obj.Boat.Exact, target)).require()
+            with open(target, encoding="utf-8") as file:
+                self.take(obj, files.Surface(file.read()))
+
+    @staticmethod
+    def words(obj):
+        """The request that its shape came from."""
+        return "\n".join(surface_words(obj.Boat.Table, obj.Boat.Exact, "-"))
 
     @staticmethod
     def take(obj, surface):
         obj.Shape = shapes.hull(surface)
         obj.Between = 2 * ["%s, %s" % panel.lines for panel in surface.panels]
-        obj.Answered = "\n".join(surface_words(obj.Boat, "-"))
+        obj.Answered = Hull.words(obj)
 
 
 class Fitted(_Proxy):

@@ -47,6 +47,8 @@ def boat_of(doc, job=False):
     boats = of_kind(doc, objects.Boat) if doc else []
     if not boats:
         raise Refused("No boat is open in this document; open a job or a table first.")
+    if not boats[0].File:
+        raise Refused("File of %s is empty; set it to a job or a table in its properties, or open one." % boats[0].Label)
     if job and not boats[0].IsJob:
         raise Refused("%s is a table of offsets alone; this needs a job, which tells the transducer too. Open a job.xml." % boats[0].File)
     return boats[0]
@@ -74,29 +76,37 @@ def group(doc, name, label):
 def open_boat(doc, path):
     """A job or a table of offsets into the document, with its hull."""
     path = os.path.abspath(path)
-    kind = os.path.splitext(path)[1].lower()
-    # whether a job is sound is told by any question that reads the whole of it; the answer itself is not wanted
-    if kind not in (".xml", ".csv", ".xlsx"):
-        raise Refused("%s is neither a job (.xml) nor a table of offsets (.csv, .xlsx)." % path)
-    table, exact = path, False
-    if kind == ".xml":
-        (yield ["cut", path] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
-        name, exact = files.job_table(path)
-        table = os.path.join(os.path.dirname(path), name)
-    with tempfile.TemporaryDirectory() as folder:
-        target = os.path.join(folder, "surface.xml")
-        (yield ["lines", table, "--surface", target] + (["--exact"] if exact else [])).require()
-        with open(target, encoding="utf-8") as file:
-            surface = files.Surface(file.read())
+    table, exact, surface = yield from _read(path)
     with step(doc, "Open boat"):
         old = of_kind(doc, objects.Boat)
         boat = old[0] if old else objects.add(doc, "App::FeaturePython", objects.Boat, "Boat", os.path.basename(os.path.dirname(path)) or "Boat")
-        boat.File, boat.Table, boat.Exact, boat.IsJob = path, table, exact, kind == ".xml"
+        boat.File, boat.Table, boat.Exact, boat.IsJob = path, table, exact, _is_job(path)
         hulls = of_kind(doc, objects.Hull)
         hull = hulls[0] if hulls else objects.add(doc, "Part::FeaturePython", objects.Hull, "Hull", "Hull")
         hull.Boat = boat
         objects.Hull.take(hull, surface)
     return boat
+
+
+def _is_job(path):
+    return os.path.splitext(path)[1].lower() == ".xml"
+
+
+def _read(path):
+    """Table, whether the hull goes through all its values, and surface, of a job or a table as they stand."""
+    if not _is_job(path) and os.path.splitext(path)[1].lower() not in (".csv", ".xlsx"):
+        raise Refused("%s is neither a job (.xml) nor a table of offsets (.csv, .xlsx)." % path)
+    table, exact = path, False
+    if _is_job(path):
+        # whether a job is sound is told by any question that reads the whole of it; the answer itself is not wanted
+        (yield ["cut", path] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
+        name, exact = files.job_table(path)
+        table = os.path.join(os.path.dirname(path), name)
+    with tempfile.TemporaryDirectory() as folder:
+        target = os.path.join(folder, "surface.xml")
+        (yield objects.surface_words(table, exact, target)).require()
+        with open(target, encoding="utf-8") as file:
+            return table, exact, files.Surface(file.read())
 
 
 def show_lines(doc, spacings=SPACINGS_MM):
@@ -349,13 +359,17 @@ def make_sheets(doc, folder, part=None):
 
 
 def refresh(doc):
-    """Forgets what hull and parts were worked out from, and works them out again."""
+    """Hull and parts worked out again from job and table as they stand now; returns how many parts."""
     boat = boat_of(doc)
+    table, exact, surface = yield from _read(boat.File)
+    answers = []
+    for part in of_kind(doc, objects.Fitted):
+        objects.require(part, "Boat")
+        answers.append((part, (yield objects.cut_words(part)).require()))
     with step(doc, "Read the files again"):
-        if boat.IsJob:
-            core.ask(["cut", boat.File] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
-            name, boat.Exact = files.job_table(boat.File)
-            boat.Table = os.path.join(os.path.dirname(boat.File), name)
-        for obj in of_kind(doc, objects.Hull) + of_kind(doc, objects.Fitted):
-            obj.Answered = ""
-            obj.touch()
+        boat.Table, boat.Exact = table, exact
+        for hull in of_kind(doc, objects.Hull):
+            objects.Hull.take(hull, surface)
+        for part, answer in answers:
+            objects.Fitted.take(part, answer)
+    return len(answers)

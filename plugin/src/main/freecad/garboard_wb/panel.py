@@ -6,14 +6,14 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from garboard_wb import core, java, operations
+from garboard_wb import core, files, java, operations
 
 try:
     from PySide import QtWidgets
 except ImportError:
     QtWidgets = QtGui
 
-OURS = (core.CoreFault, operations.Refused, java.NoCore, OSError)
+OURS = (core.CoreFault, operations.Refused, files.Unreadable, java.NoCore, OSError)
 
 
 class Panel:
@@ -69,7 +69,9 @@ class Panel:
     # what FreeCAD asks
 
     def getStandardButtons(self):
-        return int(QtWidgets.QDialogButtonBox.Close)
+        close = QtWidgets.QDialogButtonBox.Close
+        # FreeCAD with Qt 5 asks for a number, with Qt 6 for the button itself
+        return int(close) if int(QtCore.qVersion().split(".")[0]) < 6 else close
 
     def reject(self):
         self.cancel()

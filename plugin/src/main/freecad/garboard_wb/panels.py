@@ -5,7 +5,7 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from garboard_wb import objects, operations
+from garboard_wb import files, objects, operations
 from garboard_wb.panel import CHECK_HEADINGS, Panel, QtWidgets, check_rows, site_rows, write
 
 
@@ -185,9 +185,13 @@ class PartPanel(ListeningPanel):
 
     def suggest(self):
         """The best site that the last search found, where there is one."""
-        from garboard_wb import files
         for places in operations.of_kind(self.doc, objects.Places):
-            for site in files.Record(places.Record).sites:
+            try:
+                sites = files.Record(places.Record).sites
+            except files.Unreadable as fault:
+                FreeCAD.Console.PrintWarning("Garboard: %s: %s\n" % (places.Label, fault))
+                continue
+            for site in sites:
                 if self.choose(site.mount):
                     self.x.setValue(site.point.x)
                     self.y.setValue(site.point.y)
@@ -272,6 +276,17 @@ class SheetsPanel(Panel):
 
     def reveal(self, item):
         QtGui.QDesktopServices.openUrl(QtCore.QUrl.fromLocalFile(os.path.join(self.sheets.Folder, item.text())))
+
+
+class RefreshPanel(Panel):
+    TITLE = "Read the files again"
+    DO = "Read"
+
+    def work(self):
+        return operations.refresh(self.doc)
+
+    def show(self, count):
+        return "Hull and placed parts (%d) are as job and table stand now." % count
 
 
 LINES = ("Sections", "Buttocks", "Waterlines", "Attitude")
