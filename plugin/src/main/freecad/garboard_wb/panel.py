@@ -201,6 +201,8 @@ class Panel:
         table.verticalHeader().hide()
         table.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
         table.setFixedHeight(height)
+        # what was found stands beside the check without scrolling; the whole name is in its tip
+        table.horizontalHeader().setMaximumSectionSize(210)
         table.setSelectionBehavior(QtWidgets.QAbstractItemView.SelectRows)
         table.verticalHeader().setDefaultSectionSize(table.fontMetrics().height() + 6)
         table.verticalHeader().setMinimumSectionSize(table.fontMetrics().height() + 2)
