@@ -42,7 +42,7 @@ public final class Solid {
                     "triangle %d has an area of %.3g m2; it must be above %.0e", t / 3, triangle.area(), TriangleMeasure.LEAST));
             }
             area += triangle.area();
-            volume += triangle.volume();
+            volume += triangle.volume(ownPlaces, 3 * ownCorners[t]);
         }
         if (!(volume > 0)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT,

@@ -50,7 +50,7 @@ final class PartsAtSite {
     private final RunningWater running;
     private final List<SheetRefusal> refusals = new ArrayList<>();
 
-    private PartsMade made = new PartsMade.None();
+    private PartsMade made = PartsMade.NONE;
     private Optional<Pocket> pocket = Optional.empty();
 
     private PartsAtSite(Hull hull, Job job, BottomFeatures features, RunningWater running) {
@@ -86,22 +86,22 @@ final class PartsAtSite {
 
     private PartsMade made(Mount mount, PlanPoint place) throws CannotBeBuilt {
         if (mount instanceof FlushThroughHull) {
-            return new PartsMade.OfFlush(FlushCut.cut(hull, job.transducer(), wish(place), place.x(), place.y()));
+            return PartsMade.of(FlushCut.cut(hull, job.transducer(), wish(place), place.x(), place.y()));
         }
         if (mount instanceof FairedThroughHull) {
             double clear = FlowAsked.clearHeight(running.speeds(), job.particulars().limits(), place.x(), place.y());
-            return new PartsMade.OfFairing(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
+            return PartsMade.of(FairingCut.cut(hull, job.transducer(), fairing.through(wish(place)), clear,
                 place.x(), place.y()));
         }
         if (mount instanceof InHull) {
-            return new PartsMade.OfBath(BathCut.cut(hull, job.transducer(), BathWish.of(SkinAtSite.build(job, hull, place)), place.x(), place.y()));
+            return PartsMade.of(BathCut.cut(hull, job.transducer(), BathWish.of(SkinAtSite.build(job, hull, place)), place.x(), place.y()));
         }
         if (mount instanceof TransomMount) {
             BracketWish wish = BracketWish.of(job.particulars().skin().map(SurveyedSkin::material), job.particulars().bracket(),
                 job.particulars().fairing().throughHull().chord());
-            return new PartsMade.OfBracket(BracketCut.cut(hull, job.transducer(), wish, features, job.particulars().craft().map(Craft::drive), place.y()));
+            return PartsMade.of(BracketCut.cut(hull, job.transducer(), wish, features, job.particulars().craft().map(Craft::drive), place.y()));
         }
-        return new PartsMade.None();
+        return PartsMade.NONE;
     }
 
     /** A maker tells the stem from the flange that beds on the skin: the body's height of it is not above the body. */

@@ -9,112 +9,39 @@ import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.template.Template;
 import org.garboard.cutout.transom.TransomBracket;
 
-/** The parts of one mount at its place; a keel pocket is none of them. */
-public sealed interface PartsMade {
-
-    /** Closed bodies, in the order of the files. */
-    default List<NamedSolid> solids() {
-        return List.of();
-    }
-
-    /** Flat outlines; what is laid on the skin to mark it by stands first. */
-    default List<Template> templates() {
-        return List.of();
-    }
-
-    /** Where they are of a flush through-hull. */
-    default Optional<FlushCutout> flush() {
-        return Optional.empty();
-    }
-
-    /** Where they are of a through-hull with its fairing block. */
-    default Optional<FairingBlock> fairing() {
-        return Optional.empty();
-    }
-
-    /** Where they are of an in-hull transducer. */
-    default Optional<HullBath> bath() {
-        return Optional.empty();
-    }
-
-    /** Where they are of a transom mount. */
-    default Optional<TransomBracket> bracket() {
-        return Optional.empty();
-    }
-
+/**
+ * The parts of one mount at its place; a keel pocket is none of them. Of the mounts one at most is there.
+ *
+ * @param solids closed bodies, in the order of the files
+ * @param templates flat outlines; what is laid on the skin to mark it by stands first
+ * @param flush of a flush through-hull
+ * @param fairing of a through-hull with its fairing block
+ * @param bath of an in-hull transducer
+ * @param bracket of a transom mount
+ */
+public record PartsMade(List<NamedSolid> solids, List<Template> templates, Optional<FlushCutout> flush, Optional<FairingBlock> fairing,
+                        Optional<HullBath> bath, Optional<TransomBracket> bracket) {
     /** Nothing is made, or it cannot be. */
-    record None() implements PartsMade {
+    public static final PartsMade NONE = new PartsMade(List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    public PartsMade {
+        solids = List.copyOf(solids);
+        templates = List.copyOf(templates);
     }
 
-    /** Of a flush through-hull. */
-    record OfFlush(FlushCutout cutout) implements PartsMade {
-        @Override
-        public List<NamedSolid> solids() {
-            return cutout.solids();
-        }
-
-        @Override
-        public List<Template> templates() {
-            return cutout.templates();
-        }
-
-        @Override
-        public Optional<FlushCutout> flush() {
-            return Optional.of(cutout);
-        }
+    public static PartsMade of(FlushCutout cutout) {
+        return new PartsMade(cutout.solids(), cutout.templates(), Optional.of(cutout), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    /** Of a through-hull with its fairing block. */
-    record OfFairing(FairingBlock block) implements PartsMade {
-        @Override
-        public List<NamedSolid> solids() {
-            return block.solids();
-        }
-
-        @Override
-        public List<Template> templates() {
-            return block.templates();
-        }
-
-        @Override
-        public Optional<FairingBlock> fairing() {
-            return Optional.of(block);
-        }
+    public static PartsMade of(FairingBlock block) {
+        return new PartsMade(block.solids(), block.templates(), Optional.empty(), Optional.of(block), Optional.empty(), Optional.empty());
     }
 
-    /** Of an in-hull transducer. */
-    record OfBath(HullBath made) implements PartsMade {
-        @Override
-        public List<NamedSolid> solids() {
-            return made.solids();
-        }
-
-        @Override
-        public List<Template> templates() {
-            return made.templates();
-        }
-
-        @Override
-        public Optional<HullBath> bath() {
-            return Optional.of(made);
-        }
+    public static PartsMade of(HullBath bath) {
+        return new PartsMade(bath.solids(), bath.templates(), Optional.empty(), Optional.empty(), Optional.of(bath), Optional.empty());
     }
 
-    /** Of a transom mount. */
-    record OfBracket(TransomBracket made) implements PartsMade {
-        @Override
-        public List<NamedSolid> solids() {
-            return made.solids();
-        }
-
-        @Override
-        public List<Template> templates() {
-            return made.templates();
-        }
-
-        @Override
-        public Optional<TransomBracket> bracket() {
-            return Optional.of(made);
-        }
+    public static PartsMade of(TransomBracket bracket) {
+        return new PartsMade(bracket.solids(), bracket.templates(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(bracket));
     }
 }

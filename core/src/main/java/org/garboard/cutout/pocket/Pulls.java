@@ -6,6 +6,7 @@ import org.garboard.cutout.Lengths;
 import org.garboard.mount.pocket.FormerWish;
 import org.garboard.mount.pocket.FormerWish.Mold;
 import org.garboard.mount.pocket.Walls;
+import org.garboard.solid.TriangleMeasure;
 import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 
@@ -107,19 +108,11 @@ final class Pulls {
     }
 
     private void triangle(int a, int b, int c, double pu, double pv, double pw) {
-        double ux = net[b] - net[a];
-        double uy = net[b + 1] - net[a + 1];
-        double uz = net[b + 2] - net[a + 2];
-        double vx = net[c] - net[a];
-        double vy = net[c + 1] - net[a + 1];
-        double vz = net[c + 2] - net[a + 2];
-        double nx = uy * vz - uz * vy;
-        double ny = uz * vx - ux * vz;
-        double nz = ux * vy - uy * vx;
-        double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
+        TriangleMeasure facet = TriangleMeasure.of(net, a, b, c);
+        double size = facet.size();
         // facets of no width tell no direction
         if (size > 1e-10) {
-            consider(nx / size, ny / size, nz / size, pu, pv, pw, a);
+            consider(facet.nx() / size, facet.ny() / size, facet.nz() / size, pu, pv, pw, a);
         }
     }
 

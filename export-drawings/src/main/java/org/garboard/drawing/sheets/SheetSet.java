@@ -35,7 +35,7 @@ public final class SheetSet {
 
     /** Draws the set where nothing but a pocket is cut. The same input gives the same bytes. */
     public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        return draw(record, table, hull, provenance, new PartsMade.None());
+        return draw(record, table, hull, provenance, PartsMade.NONE);
     }
 
     /**

@@ -36,7 +36,7 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
 
     /** Where nothing but a pocket is made. */
     SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        this(record, new PartsMade.None(), table, hull, provenance);
+        this(record, PartsMade.NONE, table, hull, provenance);
     }
 
     SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance) {

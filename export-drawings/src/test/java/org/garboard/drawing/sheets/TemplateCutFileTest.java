@@ -61,10 +61,10 @@ class TemplateCutFileTest {
 
     /** Of every mount, the flush one with its sleeve. */
     private static List<PartsMade> all() throws CannotBeBuilt {
-        return List.of(new PartsMade.OfFlush(flush()), new PartsMade.OfFairing(fairing()),
-            new PartsMade.OfFlush(FlushCut.cut(hull(), BODY, ThroughHullWish.of(Optional.of(new Layup.Whole(0.006))).sleeved(0.003), 8, 0.45)),
-            new PartsMade.OfBath(BathCut.cut(hull(), BODY, BathWish.of(Optional.of(new Layup.Whole(0.012))), 8, 0.45)),
-            new PartsMade.OfBracket(BracketCut.cut(hull(), BODY, BracketWish.of(Optional.empty()), BottomFeatures.NOT_LISTED, Optional.empty(), 0.45)));
+        return List.of(PartsMade.of(flush()), PartsMade.of(fairing()),
+            PartsMade.of(FlushCut.cut(hull(), BODY, ThroughHullWish.of(Optional.of(new Layup.Whole(0.006))).sleeved(0.003), 8, 0.45)),
+            PartsMade.of(BathCut.cut(hull(), BODY, BathWish.of(Optional.of(new Layup.Whole(0.012))), 8, 0.45)),
+            PartsMade.of(BracketCut.cut(hull(), BODY, BracketWish.of(Optional.empty()), BottomFeatures.NOT_LISTED, Optional.empty(), 0.45)));
     }
 
     private static List<Template> templates() throws CannotBeBuilt {
