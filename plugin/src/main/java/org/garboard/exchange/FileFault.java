@@ -1,5 +1,7 @@
 package org.garboard.exchange;
 
+import org.garboard.filetext.HarmlessText;
+
 /**
  * Something in a file that has to be put right.
  *
@@ -9,6 +11,10 @@ package org.garboard.exchange;
  * @param words what stands there, what was expected, what would work
  */
 public record FileFault(String file, int line, int column, String words) {
+    /** What a parser quotes from the file may hold anything. */
+    public FileFault {
+        words = HarmlessText.of(words);
+    }
 
     /** One line for people, and for editors that jump to {@code file:line:column}. */
     public String message() {
