@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
@@ -23,6 +24,10 @@ public enum OutsideReader {
     RSVG("Debian package librsvg2-bin", List.of("rsvg-convert"), "--version"),
     CAD("Debian package freecad-python3", List.of("freecadcmd")),
     CAD_WINDOW("Debian package freecad", List.of("freecad")),
+    /** Draws a DXF; it ends with 0 whatever it did. */
+    LIBRECAD("Debian package librecad", List.of("librecad")),
+    /** Its modules, as a mill's program reads a cut file. */
+    MILL("Debian package dxf2gcode", List.of("/usr/bin/python3"), "-c", "import dxf2gcode.dxfimport.importer"),
     SCREEN("Debian package xvfb", List.of("xvfb-run")),
     PARALLEL("Debian package parallel", List.of("parallel"), "--version"),
     MAN("Debian package man-db", List.of("man"), "--version"),
@@ -73,12 +78,19 @@ public enum OutsideReader {
 
     /** Runs the program, standard output and error together. */
     public Answer run(List<String> arguments) throws IOException {
+        return run(arguments, Map.of());
+    }
+
+    /** The same with some variables of its environment set. */
+    public Answer run(List<String> arguments, Map<String, String> variables) throws IOException {
         List<String> command = new ArrayList<>(program);
         command.addAll(arguments);
         Path output = Files.createTempFile("reader", ".txt");
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true)
-                    .redirectOutput(output.toFile()).start();
+            ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile())
+                    .redirectInput(ProcessBuilder.Redirect.from(Path.of("/dev/null").toFile()));
+            builder.environment().putAll(variables);
+            Process process = builder.start();
             if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
                 process.destroyForcibly();
                 throw new IOException(command + " did not end in " + SECONDS + " s");

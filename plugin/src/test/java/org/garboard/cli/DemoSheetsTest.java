@@ -3,11 +3,17 @@ package org.garboard.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cli.files.JobSource;
+import org.garboard.cutout.made.PartsMade;
 import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.NamedDrawing;
@@ -26,7 +32,10 @@ import org.garboard.marking.MarkedLength;
 import org.garboard.marking.MarkingOut;
 import org.garboard.marking.MarkingPlan;
 import org.garboard.mount.water.RunningWater;
+import org.garboard.offsets.HullOffsets;
+import org.garboard.reader.OutsideReader;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -38,24 +47,41 @@ class DemoSheetsTest {
         "ANSI_A LANDSCAPE", "ANSI_A PORTRAIT", "ANSI_B PORTRAIT", "ANSI_C LANDSCAPE", "ANSI_D PORTRAIT");
     /** A pocket with long ramps, in feet: its sections have no smaller scale at which they can be read. The refusal says what works. */
     private static final List<String> PAPER_TOO_SMALL = List.of("outboard-39, ANSI_A LANDSCAPE");
+    private static final List<String> BOATS = List.of("outboard-22", "outboard-39", "stepped-38", "inboard-58", "displacement-30");
     private static final Provenance PROVENANCE = new Provenance("Garboard test",
         "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");
+
+    private static final Map<String, Demo> DEMOS = new TreeMap<>();
+
+    /** A demo boat and what was decided for her. */
+    private record Demo(HullOffsets table, Hull hull, SitingRecord decided, PartsMade made) {
+        static Demo of(String boat) throws Exception {
+            if (!DEMOS.containsKey(boat)) {
+                JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"), TablePlace.BELOW_JOB);
+                Hull hull = source.table().hull(source.job().fit());
+                RunningWater running = source.running(hull, 2);
+                SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull), 2).get(0);
+                DEMOS.put(boat, new Demo(source.table().table(), hull, decided, PartsAtSite.of(hull, decided, running).made()));
+            }
+            return DEMOS.get(boat);
+        }
+
+        DrawnSet set(SitingRecord record) {
+            return SheetSet.draw(record, table, hull, PROVENANCE, made);
+        }
+    }
 
     @ParameterizedTest
     @ValueSource(strings = {"outboard-22", "outboard-39", "stepped-38", "inboard-58", "displacement-30"})
     void law_everySheetCanBeRead(String boat) throws Exception {
-        JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"), TablePlace.BELOW_JOB);
-        Hull hull = source.table().hull(source.job().fit());
-        RunningWater running = source.running(hull, 2);
-        SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull), 2).get(0);
-        PartsAtSite parts = PartsAtSite.of(hull, decided, running);
+        Demo demo = Demo.of(boat);
         List<String> faults = new ArrayList<>();
         for (String lying : LYING) {
             Paper paper = Paper.valueOf(lying.split(" ")[0]);
             Orientation orientation = Orientation.valueOf(lying.split(" ")[1]);
             // feet on ANSI sheets
             Units units = paper.name().startsWith("ANSI") ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;
-            DrawnSet set = SheetSet.draw(drawnAs(decided, units, paper, orientation), source.table().table(), hull, PROVENANCE, parts.made());
+            DrawnSet set = demo.set(drawnAs(demo.decided(), units, paper, orientation));
             String where = boat + ", " + lying + ", ";
             if (PAPER_TOO_SMALL.contains(boat + ", " + lying)) {
                 assertTrue(set.refusals().get(0).message().endsWith("choose the paper ANSI C, which holds them"), where + set.refusals());
@@ -67,6 +93,55 @@ class DemoSheetsTest {
             sheets.forEach(sheet -> SvgLegibility.faults(sheet.content()).forEach(fault -> faults.add(where + sheet.fileName() + ": " + fault)));
         }
         assertEquals("", String.join("\n", faults));
+    }
+
+    /** All five sets as their jobs want them: FreeCAD, LibreCAD, a mill's program and a checker of SVG. */
+    @Test
+    void exact_otherProgramsReadEveryFile(@TempDir Path folder) throws Exception {
+        List<Path> sheets = new ArrayList<>();
+        List<Path> pictures = new ArrayList<>();
+        List<SvgDrawing> drawn = new ArrayList<>();
+        List<Integer> scales = new ArrayList<>();
+        List<Path> cutFiles = new ArrayList<>();
+        List<String> contours = new ArrayList<>();
+        for (String boat : BOATS) {
+            Demo demo = Demo.of(boat);
+            List<NamedDrawing> set = demo.set(demo.decided()).drawings();
+            for (NamedDrawing drawing : set) {
+                Path file = Files.write(folder.resolve(boat + "-" + drawing.fileName()), drawing.content());
+                if (drawing.fileName().matches("sheet-.*\\.dxf")) {
+                    sheets.add(file);
+                } else if (drawing.fileName().endsWith(".svg")) {
+                    pictures.add(file);
+                    drawn.add(SvgDrawing.of(drawing.content()));
+                    String words = new String(drawing.content(), StandardCharsets.UTF_8);
+                    scales.add(words.contains("Scale 1:") ? Integer.parseInt(words.replaceAll("(?s).*?Scale 1:(\\d+) on.*", "$1")) : 1);
+                }
+            }
+            cutFiles.addAll(CutContours.written(folder, boat, demo.decided(), demo.made(), set, contours));
+        }
+        OtherPrograms others = new OtherPrograms(folder);
+        assertLengths(others.lengths(sheets), sheets, drawn, scales);
+        List<BufferedImage> pages = others.pictures(sheets);
+        for (int i = 0; i < sheets.size(); i++) {
+            assertEquals(List.of(), new InkOnPage(pages.get(i), drawn.get(i)).lacking(), sheets.get(i).toString());
+        }
+        CutContours.assertSame(contours, others.contours(cutFiles));
+        OutsideReader.VNU.require();
+        List<String> asked = new ArrayList<>(List.of("--svg", "--errors-only"));
+        pictures.forEach(picture -> asked.add(picture.toString()));
+        assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.VNU.run(asked));
+    }
+
+    /** What a CAD program makes of the layers of outlines is as long as what is drawn, within a ten thousandth. */
+    private static void assertLengths(Map<String, Map<String, Double>> found, List<Path> sheets, List<SvgDrawing> drawn, List<Integer> scales) {
+        for (int i = 0; i < sheets.size(); i++) {
+            String name = sheets.get(i).getFileName().toString();
+            for (String layer : List.of("HULL", "CUT", "POCKET", "BORDER", "GRID")) {
+                double expected = drawn.get(i).length(layer) * scales.get(i);
+                assertEquals(expected, found.get(name).getOrDefault(layer, 0.0), 1e-4 * expected, name + ", " + layer);
+            }
+        }
     }
 
     /**

@@ -76,7 +76,7 @@ public final class SkinAsked {
         if (stem > 0) {
             double hole = around.skin().map(skin -> rule(installation, skin).holeDiameter()).orElseGet(() -> StemHole.diameter(stem));
             settled.add(Check.of(installation.details().connector().map(plug -> passes(hole, plug)).orElseGet(() -> new NotKnown(CONNECTOR, MAKER,
-                "How thick the plug on the cable is is not told: measure it, the hole for the stem is " + millimetres(hole) + "."))));
+                "The thickness of the plug on the cable is not told: measure it, the hole for the stem is " + millimetres(hole) + "."))));
         }
         return settled;
     }

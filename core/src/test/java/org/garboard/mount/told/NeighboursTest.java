@@ -155,7 +155,7 @@ class NeighboursTest {
     void exact_thePlugPassesTheHole() {
         Transducer stem = new Transducer("body", 0.12, 0.08, 0.06, 0, 0.02, Angle.ofDegrees(20));
         assertEquals(0.02, stem.stemDiameter());
-        assertEquals("How thick the plug on the cable is is not told: measure it, the hole for the stem is 22.0 mm.", plug(Optional.empty()).sentence());
+        assertEquals("The thickness of the plug on the cable is not told: measure it, the hole for the stem is 22.0 mm.", plug(Optional.empty()).sentence());
         assertEquals(Verdict.NOT_KNOWN, plug(Optional.empty()).verdict());
         assertEquals("The plug on the cable is 18.0 mm thick, the hole for the stem 22.0 mm: it passes.", plug(Optional.of(0.018)).sentence());
         assertEquals(Verdict.MET, plug(Optional.of(0.022)).verdict());

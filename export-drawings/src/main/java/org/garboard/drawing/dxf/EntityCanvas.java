@@ -80,13 +80,17 @@ final class EntityCanvas implements Canvas {
         }
     }
 
+    /**
+     * Code 73 stays at what it is when left out, 0. Written as the last of the text its value would make FreeCAD 0.20 lose the
+     * entity that follows: there a line that reads 0 begins the next one.
+     */
     @Override
     public void text(Text text) {
         begin("TEXT", text.layer().name()).tag(100, "AcDbText");
         point(10, text.at()).number(40, scale.trueMm(text.height())).tag(1, AsciiText.of(text.words()))
                 .number(50, text.rotationDeg()).tag(7, TableSection.LETTERING)
                 .tag(72, text.anchor().ordinal());
-        point(11, text.at()).tag(100, "AcDbText").tag(73, 0);
+        point(11, text.at()).tag(100, "AcDbText");
     }
 
     /** Corners of a filled figure go zigzag: the third and fourth change places. */

@@ -31,7 +31,7 @@ record LinesGrid(List<GridLine> sections, List<GridLine> buttocks, List<GridLine
     static LinesGrid of(LinesWish wish, HullOffsets table, Hull hull, HullExtent extent, Figures figures) {
         List<GridLine> sections = wish.sections().isEmpty()
                 ? table.skinStations().stream().filter(station -> within(hull, station.x()))
-                        .map(station -> new GridLine(station.name() + ": " + figures.brief(station.x()), station.x())).toList()
+                        .map(station -> new GridLine(station.name() + ": " + figures.aftOfOrigin(station.x()), station.x())).toList()
                 : named(wish.sections(), x -> "x " + figures.brief(x));
         double[] steps = figures.units() == Units.MILLIMETRES ? METRIC_STEPS : FEET_STEPS;
         List<Double> buttocks = wish.buttocks().isEmpty() ? table.levels(LineKind.BUTTOCK) : wish.buttocks();

@@ -104,7 +104,7 @@ final class BodyPlanView {
     private void names(List<Station> stations, int side) {
         List<NameColumn.Name> labels = new ArrayList<>();
         for (Station station : stations) {
-            labels.add(new NameColumn.Name(station.name() + ": " + task.figures().brief(station.x()),
+            labels.add(new NameColumn.Name(station.name() + ": " + task.figures().aftOfOrigin(station.x()),
                     paper.lookingForward(side * sheer().y(station.x()), sheer().z(station.x()))));
         }
         if (side < 0) {

@@ -57,6 +57,11 @@ public record Figures(Units units) {
         return units == Units.MILLIMETRES ? whole(metres) : FeetInches.toEighth(metres);
     }
 
+    /** Where a station stands: no sheet for the shop has a minus sign, so what lies the other way is said in words. */
+    public String aftOfOrigin(double metres) {
+        return metres < 0 ? brief(-metres) + " fwd" : brief(metres);
+    }
+
     public static String tenths(double value) {
         String text = FixedDecimal.format(value, 1);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;

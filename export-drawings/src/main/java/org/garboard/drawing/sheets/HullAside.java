@@ -53,7 +53,7 @@ public final class HullAside {
         for (Station station : table.skinStations()) {
             double x = station.x();
             shown.add(new Line(Layer.GRID, paper.profile(x, hull.keel().z(x)), paper.profile(x, sheer.z(x))));
-            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + ": " + figures.brief(x)));
+            labels.add(new StationLabels.Label(paper.lengthwise(x), station.name() + ": " + figures.aftOfOrigin(x)));
         }
         shown.addAll(StationLabels.of(labels, height));
         return shown;

@@ -45,6 +45,7 @@ class DxfFaultsTest {
                 new Fault("hatch without seeds", "98\n1\n", "", "without seeds"),
                 new Fault("undefined layer", "(AcDbEntity\n8\n)HULL\n", "$1KEEL\n", "undefined layer"),
                 new Fault("undefined style", "(7\n)ISO\n72\n", "$1FANCY\n72\n", "text style FANCY"),
+                new Fault("text that ends with 0", "(AcDbText\n)(0\n)", "$173\n0\n$2", "ends with a value that reads 0"),
                 new Fault("undefined line type", "(62\n4\n6\n)CENTER2\n", "$1WAVY\n", "undefined line type"),
                 new Fault("line type drawn solid", "(?s)CENTER2", "PHANTOM2", "unknown line types"),
                 new Fault("not a number", "(AcDbCircle\n10\n)[0-9.]+\n", "$1NaN\n", "not a plain decimal"),

@@ -108,6 +108,8 @@ public final class SheetDxfRules {
     private void entities() {
         for (Part entity : tags.section("ENTITIES")) {
             require(ALLOWED.contains(entity.type()), entity.type() + " is not for a sheet");
+            // a reader that passes over the rest of an entity line by line would take it for the beginning of the next
+            require(!entity.tags().get(entity.tags().size() - 1).value().equals("0"), entity.type() + " ends with a value that reads 0");
             common(entity);
         }
         tags.blocks().values().forEach(block -> block.forEach(this::common));
