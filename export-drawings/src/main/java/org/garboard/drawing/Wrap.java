@@ -2,9 +2,12 @@ package org.garboard.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks words into lines that fit a width. */
 public final class Wrap {
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final long BLANK = LetterWidths.thousandths(" ");
 
     private Wrap() {
     }
@@ -16,10 +19,14 @@ public final class Wrap {
     public static List<String> lines(String words, double width, double height) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : words.strip().split("\\s+")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
+        // advances add up, so no line is measured twice
+        long advance = 0;
+        for (String word : BLANKS.split(words.strip())) {
+            long ofWord = LetterWidths.thousandths(word);
+            long longer = line.isEmpty() ? ofWord : advance + BLANK + ofWord;
             if (LetterWidths.extent(longer, height) <= width) {
-                line = longer;
+                line = line.isEmpty() ? word : line + " " + word;
+                advance = longer;
                 continue;
             }
             if (!line.isEmpty()) {
@@ -31,6 +38,7 @@ public final class Wrap {
                 lines.add(line.substring(0, fitting));
                 line = line.substring(fitting);
             }
+            advance = LetterWidths.thousandths(line);
         }
         if (!line.isEmpty()) {
             lines.add(line);

@@ -122,9 +122,9 @@ class DemoSheetsTest {
         }
         OtherPrograms others = new OtherPrograms(folder);
         assertLengths(others.lengths(sheets), sheets, drawn, scales);
-        List<BufferedImage> pages = others.pictures(sheets);
         for (int i = 0; i < sheets.size(); i++) {
-            assertEquals(List.of(), new InkOnPage(pages.get(i), drawn.get(i)).lacking(), sheets.get(i).toString());
+            BufferedImage page = others.picture(sheets.get(i));
+            assertEquals(List.of(), new InkOnPage(page, drawn.get(i)).lacking(), sheets.get(i).toString());
         }
         CutContours.assertSame(contours, others.contours(cutFiles));
         OutsideReader.VNU.require();

@@ -41,24 +41,17 @@ final class OtherPrograms {
         return lengths;
     }
 
-    /** Each drawing as LibreCAD puts it on a page, in grey, 150 dots to the inch. */
-    List<BufferedImage> pictures(List<Path> drawings) throws IOException {
+    /** A drawing as LibreCAD puts it on a page, in grey, 150 dots to the inch. */
+    BufferedImage picture(Path drawing) throws IOException {
         OutsideReader.LIBRECAD.require();
         OutsideReader.POPPLER.require();
         Path pages = Files.createDirectories(folder.resolve("pages"));
-        List<String> asked = new ArrayList<>(List.of("dxf2pdf", "-a", "-m", "-r", "300", "-t", pages.toString()));
-        drawings.forEach(drawing -> asked.add(drawing.toString()));
-        OutsideReader.LIBRECAD.run(asked, Map.of("QT_QPA_PLATFORM", "offscreen", "XDG_RUNTIME_DIR", home(), "HOME", home()));
-        List<BufferedImage> pictures = new ArrayList<>();
-        for (Path drawing : drawings) {
-            String name = drawing.getFileName().toString().replace(".dxf", "");
-            Path picture = pages.resolve(name);
-            OutsideReader.Answer answer = OutsideReader.POPPLER.run(List.of("-r", "150", "-gray", "-png", "-singlefile",
-                pages.resolve(name + ".pdf").toString(), picture.toString()));
-            assertEquals(new OutsideReader.Answer(0, ""), answer);
-            pictures.add(ImageIO.read(new File(picture + ".png")));
-        }
-        return pictures;
+        OutsideReader.LIBRECAD.run(List.of("dxf2pdf", "-a", "-m", "-r", "300", "-t", pages.toString(), drawing.toString()),
+            Map.of("QT_QPA_PLATFORM", "offscreen", "XDG_RUNTIME_DIR", home(), "HOME", home()));
+        Path page = pages.resolve(drawing.getFileName().toString().replace(".dxf", ".pdf"));
+        assertEquals(new OutsideReader.Answer(0, ""), OutsideReader.POPPLER.run(List.of("-r", "150", "-gray", "-png", "-singlefile",
+            page.toString(), page.toString())));
+        return ImageIO.read(new File(page + ".png"));
     }
 
     /** Lines of file, layer, "closed" or "open" and length [mm]: outlines and holes as a program for mills reads them. */

@@ -79,11 +79,13 @@ public record Template(String name, Up up, List<FlatPoint> outline, List<List<Fl
     /** Between the two points of the outline that lie farthest apart: to check the template by, before it is used [m]. */
     public double checkLength() {
         double most = 0;
-        for (FlatPoint one : outline) {
-            for (FlatPoint other : outline) {
-                most = Math.max(most, Math.hypot(one.u() - other.u(), one.v() - other.v()));
+        for (int i = 0; i < outline.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                double along = outline.get(i).u() - outline.get(j).u();
+                double across = outline.get(i).v() - outline.get(j).v();
+                most = Math.max(most, along * along + across * across);
             }
         }
-        return most;
+        return Math.sqrt(most);
     }
 }

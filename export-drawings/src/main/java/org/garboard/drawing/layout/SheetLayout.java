@@ -29,7 +29,6 @@ public final class SheetLayout {
     private final List<Entity> furniture = new ArrayList<>();
     private final List<Box> taken;
 
-    /** @throws DoesNotFit when the title block cannot hold its values */
     public SheetLayout(Paper paper, Lettering lettering, TitleBlock titleBlock) {
         this.paper = paper;
         this.lettering = lettering;

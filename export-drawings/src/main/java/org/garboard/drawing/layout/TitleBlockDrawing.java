@@ -22,6 +22,8 @@ final class TitleBlockDrawing {
     private static final double LABEL = 1.8;
     private static final double VALUE = 2.5;
     private static final double SMALL_VALUE = 1.8;
+    /** Stands where words were left out. */
+    private static final String MORE = "...";
 
     /** One field. */
     private record Field(String label, String value, double width) {
@@ -32,7 +34,7 @@ final class TitleBlockDrawing {
     private TitleBlockDrawing() {
     }
 
-    /** @throws DoesNotFit when a value is longer than its field holds in the smallest lettering */
+    /** A value longer than two lines of the smallest lettering is cut short, and a mark says so. */
     static List<Entity> of(TitleBlock block) {
         TitleBlockDrawing drawing = new TitleBlockDrawing();
         drawing.row(5, new Field("Status", block.status(), WIDTH));
@@ -86,12 +88,20 @@ final class TitleBlockDrawing {
         }
         List<String> lines = Wrap.lines(field.value(), room, SMALL_VALUE);
         if (lines.size() > 2) {
-            throw new DoesNotFit("the title block's field \"" + field.label() + "\" cannot hold \"" + field.value()
-                    + "\"", "shorten it to " + lines.get(0).length() * 2 + " letters or so");
+            lines = List.of(lines.get(0), shortened(lines.get(1), room));
         }
         for (int line = 0; line < lines.size(); line++) {
             drawn.add(text(lines.get(line), left, bottom + (lines.size() == 1 ? 1.6 : 3.1 - 2.5 * line), SMALL_VALUE));
         }
+    }
+
+    /** As much of a line as leaves room for the mark that more follows. */
+    private static String shortened(String line, double room) {
+        int end = line.length();
+        while (end > 0 && LetterWidths.extent(line.substring(0, end) + MORE, SMALL_VALUE) > room) {
+            end = line.offsetByCodePoints(end, -1);
+        }
+        return line.substring(0, end) + MORE;
     }
 
     private static Text text(String words, double x, double y, double height) {

@@ -108,8 +108,6 @@ public final class SheetDxfRules {
     private void entities() {
         for (Part entity : tags.section("ENTITIES")) {
             require(ALLOWED.contains(entity.type()), entity.type() + " is not for a sheet");
-            // a reader that passes over the rest of an entity line by line would take it for the beginning of the next
-            require(!entity.tags().get(entity.tags().size() - 1).value().equals("0"), entity.type() + " ends with a value that reads 0");
             common(entity);
         }
         tags.blocks().values().forEach(block -> block.forEach(this::common));
@@ -118,6 +116,8 @@ public final class SheetDxfRules {
     private void common(Part entity) {
         require(entity.has(100, "AcDbEntity") && entity.all(100).size() >= 2, entity.type() + " lacks its subclasses");
         require(entity.first(67).isEmpty(), entity.type() + " is in paper space");
+        // a reader that passes over the rest of an entity line by line would take it for the beginning of the next
+        require(!entity.tags().get(entity.tags().size() - 1).value().equals("0"), entity.type() + " ends with a value that reads 0");
         if (entity.type().equals("TEXT")) {
             require(tags.names("STYLE").contains(entity.get(7)), "text style " + entity.get(7) + " is not defined");
         }

@@ -149,14 +149,18 @@ class SitingSheetTest {
         assertFalse(words.contains("from station 0 of the table"), words);
     }
 
+    /** Names of any length and script: cut short with a mark where they find no room, and nothing is overlapped. */
     @Test
-    void badInput_ownerTooLongForItsField() {
-        String owner = "The very long name of a yard and of all its partners, successors and assigns ".repeat(3).strip();
-        SheetTask task = new SheetTask(SHORT.record(SampleBoat.wish(Units.MILLIMETRES, Paper.A2, owner), SampleBoat.slab(), 8),
-                SHORT.table(), Hull.through(SHORT.table()), SampleBoat.PROVENANCE);
-        DoesNotFit refusal = assertThrows(DoesNotFit.class, () -> SheetSetter.set(task, SitingSheet::new));
-        assertEquals("the title block's field \"Legal owner\" cannot hold \"" + owner + "\"", refusal.reason());
-        assertEquals("shorten it to 86 letters or so", refusal.remedy());
+    void law_anyNameFindsRoom() {
+        for (String owner : List.of("The very long name of a yard and of all its partners, successors and assigns ".repeat(3).strip(),
+                "W".repeat(400), "造船所".repeat(50), "\u202eyard\u0007\n\t<b>%%c &amp;")) {
+            SheetTask task = new SheetTask(SHORT.record(SampleBoat.wish(Units.MILLIMETRES, Paper.A2, owner), SampleBoat.slab(), 8),
+                    SHORT.table(), Hull.through(SHORT.table()), SampleBoat.PROVENANCE);
+            Sheet sheet = SheetSetter.set(task, SitingSheet::new);
+            assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()), owner);
+            boolean marked = words(sheet).stream().anyMatch(words -> words.endsWith("...") && owner.contains(words.substring(0, words.length() - 3)));
+            assertEquals(owner.length() > 100, marked, owner);
+        }
     }
 
     private static View view(Sheet sheet, String name) {
