@@ -1,5 +1,6 @@
 package org.garboard.drawing.template;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,7 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Flattened;
 import org.garboard.drawing.Ink;
@@ -102,6 +106,35 @@ class TemplatePagesTest {
                             || page.title().equals(SHAPE.title()) && layer == Layer.CUT, page.title() + ": " + text.words() + " crossed by " + layer);
                 }
             }
+        }
+    }
+
+    /** What makes a printer keep true size, and a viewer of another system show the same letters. */
+    @ParameterizedTest
+    @EnumSource(TilePaper.class)
+    void exact_printedAtFullSizeWithItsOwnLetters(TilePaper paper) throws IOException {
+        List<Sheet> pages = TemplatePages.of(SHAPE, paper);
+        byte[] bytes = SheetPdf.write(pages);
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            assertEquals(1.7f, document.getVersion());
+            PDViewerPreferences wish = document.getDocumentCatalog().getViewerPreferences();
+            assertEquals("None", wish.getPrintScaling());
+            assertTrue(wish.displayDocTitle());
+            assertTrue(wish.getCOSObject().getBoolean(COSName.getPDFName("PickTrayByPDFSize"), false));
+            assertEquals(pages.size(), document.getNumberOfPages());
+            for (PDPage page : document.getPages()) {
+                assertEquals(paper.width() / 25.4 * 72, page.getMediaBox().getWidth(), 0.01);
+                assertEquals(paper.height() / 25.4 * 72, page.getMediaBox().getHeight(), 0.01);
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
+                }
+                assertTrue(page.getResources().getFontNames().iterator().hasNext());
+            }
+        }
+        assertArrayEquals(bytes, SheetPdf.write(TemplatePages.of(SHAPE, paper)));
+        for (int page = 0; page < pages.size(); page++) {
+            String words = String.join(" ", Flattened.of(pages.get(page)).texts().stream().map(Text::words).toList());
+            assertTrue(words.contains("100 %") && words.contains("99.8"), pages.get(page).title() + ": " + words);
         }
     }
 
