@@ -8,6 +8,7 @@ import org.garboard.decision.Decision;
 import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetSet;
+import org.garboard.exchange.TablePlace;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
 import org.garboard.offsets.HullOffsets;
@@ -42,7 +43,7 @@ public class SheetsBench {
     public void setUp() throws Exception {
         Path job = Path.of("src", "main", "demo", "outboard-39", "job.xml");
         Path fromTop = Path.of("plugin").resolve(job);
-        JobSource source = JobSource.read(Files.exists(fromTop) ? fromTop : job);
+        JobSource source = JobSource.read(Files.exists(fromTop) ? fromTop : job, TablePlace.BELOW_JOB);
         table = source.table().table();
         hull = source.table().hull(source.job().fit());
         decided = Decision.of(hull, source.running(hull, 2), source.jobs(), source.features(hull), 2).get(0);

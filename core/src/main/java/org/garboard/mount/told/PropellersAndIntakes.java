@@ -73,7 +73,7 @@ final class PropellersAndIntakes {
         if (drive.axes().isEmpty()) {
             return "How far apart the " + drive.number() + " engines stand is not told: their propellers were left out.";
         }
-        return Optional.of("How large the propeller is is not told: it was left out.").filter(none -> drive.propellerDiameter().isEmpty()).orElse("");
+        return Optional.of("The size of the propeller is not told: it was left out.").filter(none -> drive.propellerDiameter().isEmpty()).orElse("");
     }
 
     /** What was left out, a sentence or two; empty where nothing was. */

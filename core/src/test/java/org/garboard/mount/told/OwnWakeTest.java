@@ -99,7 +99,7 @@ class OwnWakeTest {
         String clear = " As far as it is known: Its wake passes clear of propellers and intakes.";
         assertNotKnown("How far apart the 2 engines stand is not told: their propellers were left out." + clear,
             block(Optional.of(drive(Drive.Kind.OUTBOARD, 2, Optional.of(0.4), Optional.empty()))));
-        assertNotKnown("How large the propeller is is not told: it was left out." + clear,
+        assertNotKnown("The size of the propeller is not told: it was left out." + clear,
             block(Optional.of(drive(Drive.Kind.OUTBOARD, 1, Optional.empty(), Optional.empty()))));
         assertNotKnown("What drives her is not told: propellers and jets were left out." + clear, block(Optional.empty()));
         assertNotKnown("The job does not list what is on the bottom: intakes were left out." + clear + " Nearest to its wake: the outboard's propeller.",
