@@ -41,7 +41,9 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
         /** Where it is, and nothing else. */
         PLACE,
         /** What was measured there too. */
-        BED
+        BED,
+        /** That, and many rays from there: dear. */
+        RAYS
     }
 
     public Demand {
@@ -66,6 +68,11 @@ public record Demand(String name, Check.Sense sense, Limit limit, ToDoubleFuncti
     /** The same, whose reading takes of a bed where it is and nothing else. */
     public Demand ofPlaceAlone() {
         return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, knots, Reads.PLACE);
+    }
+
+    /** The same, whose reading follows many rays. */
+    public Demand byRays() {
+        return new Demand(name, sense, limit, reading, met, notMet, unread, detail, missing, knots, Reads.RAYS);
     }
 
     /** The same with more to say of a place. */

@@ -5,8 +5,8 @@ import org.garboard.mount.Demand;
 
 /**
  * Holds one place after another to all that is asked, no further than the question needs: what settles a place ends it. Demands of
- * the place alone come before the skin is measured, and of either kind the one that settled a place before comes first, since
- * neighbours fail alike. The order changes the work, never the answer. One for each thread; owns its arrays.
+ * the place alone come before the skin is measured, those that follow rays last, and of each kind the one that settled a place before
+ * comes first, since neighbours fail alike. The order changes the work, never the answer. One for each thread; owns its arrays.
  */
 final class PlaceJudge {
     /** Shortfall of a place that cannot be measured: finite, and so large that a region ends at the node before it. */
@@ -15,9 +15,10 @@ final class PlaceJudge {
 
     private final MeasuredBed bed;
     private final Asked asked;
-    /** Numbers of the demands: those of the place alone, then those of the bed. */
+    /** Numbers of the demands: those of the place alone, then those of the bed, then those by rays. */
     private final int[] order;
     private final int ofPlace;
+    private final int ofBed;
     private final double[] readings;
     private double usedSoFar;
     private double missedSoFar;
@@ -44,6 +45,7 @@ final class PlaceJudge {
             }
         }
         this.ofPlace = (int) Arrays.stream(order).filter(i -> asked.demand(i).reads() == Demand.Reads.PLACE).count();
+        this.ofBed = (int) Arrays.stream(order).filter(i -> asked.demand(i).reads() != Demand.Reads.RAYS).count();
     }
 
     /** Whether every demand that can be made is met at the starboard place (x, y) [m]; then its figures are known too. */
@@ -66,7 +68,7 @@ final class PlaceJudge {
         bed.moveTo(x, y);
         usedSoFar = asked.refused() ? Double.POSITIVE_INFINITY : 0;
         missedSoFar = 0;
-        if (read(0, ofPlace, goal, best) && bed.lay() && read(ofPlace, order.length, goal, best)) {
+        if (read(0, ofPlace, goal, best) && bed.lay() && read(ofPlace, ofBed, goal, best) && read(ofBed, order.length, goal, best)) {
             figures();
             return true;
         }

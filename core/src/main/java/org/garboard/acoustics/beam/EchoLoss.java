@@ -1,5 +1,6 @@
 package org.garboard.acoustics.beam;
 
+import java.util.function.ToDoubleFunction;
 import org.garboard.units.Angle;
 
 /**
@@ -21,15 +22,16 @@ public final class EchoLoss {
     }
 
     public static EchoLoss of(Element element) {
-        double[] along = new double[STEPS + 1];
-        double[] across = new double[STEPS + 1];
         Angle none = Angle.ofRadians(0);
+        return new EchoLoss(table(off -> element.echoLoss(off, none)), element instanceof Disc ? null : table(off -> element.echoLoss(none, off)));
+    }
+
+    private static double[] table(ToDoubleFunction<Angle> loss) {
+        double[] table = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
-            Angle off = Angle.ofRadians(Math.asin(Math.min(1, (double) i / STEPS)));
-            along[i] = Math.min(MOST, element.echoLoss(off, none));
-            across[i] = Math.min(MOST, element.echoLoss(none, off));
+            table[i] = Math.min(MOST, loss.applyAsDouble(Angle.ofRadians(Math.asin(Math.min(1, (double) i / STEPS)))));
         }
-        return new EchoLoss(along, element instanceof Disc ? null : across);
+        return table;
     }
 
     /** [dB] for a beam that looks (x, y, z), z down below 0, of any length. */

@@ -47,7 +47,7 @@ public final class BeamAsked {
             .telling(bed -> {
                 String by = told.by(bed, below.applyAsDouble(bed), lean.applyAsDouble(bed), slope.applyAsDouble(bed));
                 return by.isEmpty() ? "" : "In the beam of " + FixedDecimal.format(2 * Math.toDegrees(half), 0) + " deg stands: " + by + ".";
-            }));
+            }).byRays());
     }
 
     private static double width(SoundBeam beam) {

@@ -3,6 +3,7 @@ package org.garboard.mount.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.garboard.acoustics.beam.EchoLoss;
 import org.garboard.finding.NotKnown;
 import org.garboard.mount.Bed;
 import org.garboard.mount.Check;
@@ -33,9 +34,11 @@ public final class FlowAsked {
      */
     public static List<Demand> demands(Installation installation, Surroundings around, double ahead, Footprint footprint, ToDoubleFunction<Bed> lean) {
         List<Demand> demands = new ArrayList<>();
-        for (WaterAtSpeed water : known(around)) {
+        List<WaterAtSpeed> known = known(around);
+        List<EchoLoss> losses = known.isEmpty() ? List.of() : TiltAsked.losses(installation, known.get(0).water());
+        for (WaterAtSpeed water : known) {
             demands.add(water.floats() ? deep(installation, water) : wet(installation, water, ahead));
-            demands.addAll(TiltAsked.demands(installation, water, lean));
+            demands.addAll(TiltAsked.demands(installation, losses, water, lean));
         }
         demands.addAll(WakeAsked.demands(installation, around, footprint));
         return demands;

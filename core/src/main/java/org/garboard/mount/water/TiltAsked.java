@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.garboard.acoustics.beam.EchoLoss;
 import org.garboard.acoustics.beam.Element;
 import org.garboard.craft.SoundBeam;
+import org.garboard.flow.water.Water;
 import org.garboard.mount.Bed;
 import org.garboard.mount.Demand;
 import org.garboard.mount.Installation;
@@ -18,16 +19,21 @@ final class TiltAsked {
     private TiltAsked() {
     }
 
-    static List<Demand> demands(Installation installation, WaterAtSpeed water, ToDoubleFunction<Bed> lean) {
+    /** For each beam in turn, in the water of the boat: the same at every speed. */
+    static List<EchoLoss> losses(Installation installation, Water water) {
+        return installation.details().beams().stream().map(beam -> EchoLoss.of(Element.of(beam, water.soundSpeed()))).toList();
+    }
+
+    /** @param losses of each beam in this water */
+    static List<Demand> demands(Installation installation, List<EchoLoss> losses, WaterAtSpeed water, ToDoubleFunction<Bed> lean) {
         List<Demand> demands = new ArrayList<>();
-        for (SoundBeam beam : installation.details().beams()) {
-            demands.add(demand(installation, water, beam, lean));
+        for (int i = 0; i < losses.size(); i++) {
+            demands.add(demand(installation, water, installation.details().beams().get(i), losses.get(i), lean));
         }
         return demands;
     }
 
-    private static Demand demand(Installation installation, WaterAtSpeed water, SoundBeam beam, ToDoubleFunction<Bed> lean) {
-        EchoLoss loss = EchoLoss.of(Element.of(beam, water.water().soundSpeed()));
+    private static Demand demand(Installation installation, WaterAtSpeed water, SoundBeam beam, EchoLoss loss, ToDoubleFunction<Bed> lean) {
         double inclination = installation.transducer().elementInclination().radians();
         double[] cos = new double[water.ends()];
         double[] sin = new double[water.ends()];
