@@ -114,12 +114,12 @@ final class ProfileView {
         return wet;
     }
 
-    /** A line up from each site past the sheer to its number. */
+    /** A line up from each site past the sheer to its number; no number stands abaft of the after end, where the lines are named. */
     private void sites(List<MarkedSite> sites) {
         double top = Math.max(paper.profile(0, sheer().z(hull.forwardEnd())).y(),
                 paper.profile(0, sheer().z(sheer().afterEnd())).y());
         double[] wanted = sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x())).toArray();
-        double[] spread = Spread.apart(wanted, 1.5 * lettering.figures());
+        double[] spread = Spread.apart(wanted, 1.5 * lettering.figures(), paper.lengthwise(hull.afterEnd()) + 0.75 * lettering.figures());
         for (int i = 0; i < wanted.length; i++) {
             Point skin = paper.profile(sites.get(i).site().x(), sites.get(i).site().z());
             Point elbow = new Point(wanted[i], top + 1);
