@@ -159,7 +159,7 @@ class Part:
     @property
     def skin(self):
         """The hull's skin with the cut in it; None where it is not made, and the notes say why."""
-        return next((solid for solid in self.solids if solid.name == "hull-skin"), None)
+        return next((solid for solid in self.solids if solid.name in ("hull-skin", "skin-round-pocket")), None)
 
 
 def curves(text, *key):

@@ -89,13 +89,13 @@ class MeshFileTest {
     /** A pocket with ramps, its laminate, the pieces of its former, and the skin round it. */
     @Test
     void admeshFindsTheBodiesOfAPocketClosed() throws IOException {
-        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port", "hull-skin"),
+        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former-starboard", "pocket-former-port", "skin-round-pocket"),
             PocketMake.Into.NEW_MOLD, FormerWish.Mold.SPLIT_ON_CENTRELINE);
     }
 
     @Test
     void admeshFindsTheBodiesOfAPocketInAnExistingBoatClosed() throws IOException {
-        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former", "hull-skin"),
+        admeshFindsClosed(List.of("pocket", "body-in-pocket", "pocket-layer-1", "pocket-former", "skin-round-pocket"),
             PocketMake.Into.EXISTING_BOAT, FormerWish.Mold.ONE_PIECE);
     }
 

@@ -13,7 +13,7 @@ import org.garboard.units.FixedDecimal;
 final class PartMapping {
     private static final double LITRES_PER_M3 = 1000;
     /** Of a pocket's bodies; laminate and formers are written by a run. */
-    private static final Set<String> IN_THE_HOST = Set.of("pocket", "body-in-pocket", "hull-skin");
+    private static final Set<String> IN_THE_HOST = Set.of("pocket", "body-in-pocket", "hull-skin", "skin-round-pocket");
     /** Of a millimetre: finer than the meshes stray. */
     private static final int PLACES = 5;
 

@@ -165,16 +165,6 @@ class RunCommandTest {
 
     /** Cautions and check measurements stand on the sheets, so nothing is cut without them. */
     @Test
-    void aTitleBlockThatHoldsNotItsWordsLeavesTheRecordAndEndsWithFour() throws IOException {
-        task.with("<owner>", "<owner>" + "W".repeat(51));
-        Shell shell = run();
-        assertEquals(4, shell.code());
-        assertTrue(shell.out().endsWith("No drawings in " + out + "; the reasons in report.html and record.xml.\n"), shell.out());
-        assertEquals(5, shell.err().lines().filter(line -> line.startsWith("not drawn: ")).count(), shell.err());
-        assertEquals(List.of("input-wedge.csv", "record.xml", "report.html"), names());
-    }
-
-    @Test
     void neverTouchesAFileOfSomebodyElse() throws IOException {
         Files.createDirectories(out);
         Files.writeString(out.resolve("sheet-1-siting.svg"), "mine", StandardCharsets.UTF_8);

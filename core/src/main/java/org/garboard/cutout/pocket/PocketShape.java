@@ -242,7 +242,7 @@ public final class PocketShape {
         }
         LocalSkin skin = new LocalSkin(place, form, surface, thickness.getAsDouble());
         try {
-            solids.add(new NamedSolid("hull-skin", make.into() == Into.NEW_MOLD ? skin.molded()
+            solids.add(new NamedSolid("skin-round-pocket", make.into() == Into.NEW_MOLD ? skin.molded()
                 : skin.cutThrough((isCut() ? hullCut(opening) : opening).stream().map(plan).toList())));
         } catch (CannotBeBuilt refusal) {
             notMade.add("the hull's skin: " + refusal.getMessage());

@@ -54,7 +54,7 @@ class LocalSkinTest {
     }
 
     private static Solid skin(Pocket pocket) {
-        Solid solid = pocket.solids().stream().filter(part -> part.name().equals("hull-skin")).findFirst()
+        Solid solid = pocket.solids().stream().filter(part -> part.name().equals("skin-round-pocket")).findFirst()
             .orElseThrow(() -> new AssertionError(pocket.details().notMade())).solid();
         assertEquals(0, SelfCrossing.count(solid));
         return solid;
