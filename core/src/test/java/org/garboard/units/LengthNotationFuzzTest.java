@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.charset.StandardCharsets;
+import org.garboard.nonsense.OneInput;
 
 /** Any text is a length or has a reason why not, and a length that is printed is read again as the same. */
 public class LengthNotationFuzzTest {
@@ -14,11 +15,15 @@ public class LengthNotationFuzzTest {
 
     @FuzzTest
     void reads(byte[] bytes) {
-        fuzzerTestOneInput(bytes);
+        holds(bytes);
     }
 
     /** For a run without JUnit, of as many inputs as one likes. */
     public static void fuzzerTestOneInput(byte[] bytes) {
+        OneInput.read(() -> holds(bytes));
+    }
+
+    private static void holds(byte[] bytes) {
         String text = new String(bytes, StandardCharsets.UTF_8);
         for (LengthNotation notation : NOTATIONS) {
             LengthReading reading = notation.read(text);
