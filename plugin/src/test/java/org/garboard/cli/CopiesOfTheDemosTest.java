@@ -52,7 +52,7 @@ class CopiesOfTheDemosTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"outboard-22,starboard,2.5,0.3", "outboard-39,port,6.6,0.5", "stepped-38,starboard,6.3,0.1",
+    @CsvSource({"outboard-22,starboard,4.5,0.15", "outboard-39,port,6.6,0.5", "stepped-38,starboard,6.3,0.1",
         "inboard-58,starboard,11.07,1.59", "displacement-30,starboard,-3.1,0.36"})
     void law_mirroredAndInOtherUnits(String boat, String side, String x, String y) throws IOException, InputFault, CannotBeBuilt {
         Answer told = answer(copy(boat, "told", side, x, y), Optional.empty());

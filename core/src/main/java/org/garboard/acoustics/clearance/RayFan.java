@@ -10,6 +10,8 @@ import org.garboard.units.Angle;
 public final class RayFan {
     /** Where x, y, z of a start, then of a direction of length 1, stand among a ray's numbers. */
     static final int SIZE = 6;
+    /** An axis so near to x has no direction of its own across: sine of the angle between. */
+    private static final double ALONG = 1e-3;
 
     private final double[] numbers;
     private final double spacing;
@@ -36,7 +38,7 @@ public final class RayFan {
                 + halfAngle.degrees() + " deg, from a face of " + faceRadius + " m; it needs a ring, three spokes and a cone, and its axis leads out of the face");
         }
         Vector3D w = axis.normalize();
-        Vector3D u = w.orthogonal();
+        Vector3D u = ahead(w);
         Vector3D v = w.cross(u);
         double[] numbers = new double[SIZE * (1 + rings * spokes)];
         put(numbers, 0, face, w);
@@ -59,6 +61,12 @@ public final class RayFan {
             }
         }
         return new RayFan(numbers, Math.max(widest, 2 * Math.PI / spokes * Math.sin(halfAngle.radians())));
+    }
+
+    /** Square to the axis and as near as may be to x, so that the fan of a mirrored axis is the mirror image of the fan. */
+    private static Vector3D ahead(Vector3D w) {
+        Vector3D along = Vector3D.Unit.PLUS_X.reject(w);
+        return along.norm() > ALONG ? along.normalize() : w.orthogonal();
     }
 
     private static void put(double[] numbers, int at, Vector3D start, Vector3D direction) {

@@ -116,19 +116,20 @@ final class BeamWay {
     /**
      * The share of the beam that is blocked; 0 where it is clear.
      *
+     * @param outboard 1 where starboard is outboard, -1 where port is: the element leans the other way
      * @param below how far the face hangs below the skin [m]
      * @param lean of the face outboard by its seat [rad]
      * @param slope of the face fore and aft [rad]
      */
-    double blocked(Bed bed, double below, double lean, double slope) {
+    double blocked(Bed bed, int outboard, double below, double lean, double slope) {
         List<Block> near = near(bed, below, lean, slope);
-        return near.isEmpty() ? 0 : clearance(bed, below, lean, slope, near).blockedShare();
+        return near.isEmpty() ? 0 : clearance(bed, outboard, below, lean, slope, near).blockedShare();
     }
 
     /** What stands in the beam nearest to the face; empty where it is clear. */
-    String by(Bed bed, double below, double lean, double slope) {
+    String by(Bed bed, int outboard, double below, double lean, double slope) {
         List<Block> near = near(bed, below, lean, slope);
-        return near.isEmpty() ? "" : clearance(bed, below, lean, slope, near).by();
+        return near.isEmpty() ? "" : clearance(bed, outboard, below, lean, slope, near).by();
     }
 
     private List<Block> near(Bed bed, double below, double lean, double slope) {
@@ -153,8 +154,7 @@ final class BeamWay {
         return near;
     }
 
-    private BeamClearance clearance(Bed bed, double below, double lean, double slope, List<Block> near) {
-        double outboard = bed.y() < 0 ? -1 : 1;
+    private BeamClearance clearance(Bed bed, int outboard, double below, double lean, double slope, List<Block> near) {
         Vector3D middle = Vector3D.of(bed.x(), bed.y(), hull.height(bed.x(), Math.abs(bed.y())) - below);
         Vector3D normal = looking(slope, outboard * lean);
         Vector3D axis = looking(slope, outboard * (lean - face.inclination()));

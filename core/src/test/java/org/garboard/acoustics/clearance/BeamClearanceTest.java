@@ -141,6 +141,21 @@ class BeamClearanceTest {
         assertEquals(starboard.nearest().orElseThrow(), port.nearest().orElseThrow(), 1e-9);
     }
 
+    /** However few rays there are: the fan of a mirrored axis is the mirror image of the fan. */
+    @Test
+    void law_aMirroredAxisHasAMirroredFan() {
+        Block block = Block.upright("block", Vector3D.of(-0.3, 0.05, -1), Vector3D.of(0.2, 0.4, -0.7));
+        Block mirrored = Block.upright("block", Vector3D.of(-0.3, -0.4, -1), Vector3D.of(0.2, -0.05, -0.7));
+        for (int degrees = 5; degrees < 45; degrees += 5) {
+            double sin = Math.sin(Math.toRadians(degrees));
+            double cos = Math.cos(Math.toRadians(degrees));
+            BeamClearance one = BeamClearance.of(RayFan.cone(Vector3D.ZERO, DOWN, Vector3D.of(0.1, sin, -cos), 0.04, Angle.ofDegrees(12), 2, 7), RANGE, List.of(block));
+            BeamClearance other = BeamClearance.of(RayFan.cone(Vector3D.ZERO, DOWN, Vector3D.of(0.1, -sin, -cos), 0.04, Angle.ofDegrees(12), 2, 7), RANGE,
+                List.of(mirrored));
+            assertEquals(one.blockedShare(), other.blockedShare(), 1e-12);
+        }
+    }
+
     @Test
     void exact_strakesHangUnderTheSkin() {
         Hull hull = Hulls.wedge(10);

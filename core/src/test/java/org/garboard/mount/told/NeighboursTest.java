@@ -29,6 +29,7 @@ import org.garboard.mount.Check;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.InHull;
 import org.garboard.mount.Installation;
+import org.garboard.mount.KeelPocket;
 import org.garboard.mount.LaidBottom;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
@@ -75,7 +76,11 @@ class NeighboursTest {
     }
 
     private static LaidFeature other(String kind, double inner, double outer, Optional<Double> height) {
-        return new LaidFeature("Log", kind, Sides.STARBOARD, List.of(Quad.of(3.9, inner, 4.1, inner, 4.1, outer, 3.9, outer)), height);
+        return on(Sides.STARBOARD, kind, inner, outer, height);
+    }
+
+    private static LaidFeature on(Sides side, String kind, double inner, double outer, Optional<Double> height) {
+        return new LaidFeature("Log", kind, side, List.of(Quad.of(3.9, inner, 4.1, inner, 4.1, outer, 3.9, outer)), height);
     }
 
     /**
@@ -148,6 +153,51 @@ class NeighboursTest {
         Check untold = check(at(hull, new BottomFeatures(List.of(), FeatureList.GIVEN), Optional.empty(), beams(Optional.empty()), FLUSH, 4, 0.6), "beam clear");
         assertEquals(Verdict.NOT_KNOWN, untold.verdict());
         assertEquals(-0.3, new LaidBottom(hull, features).lowest(), 1e-9);
+    }
+
+    /**
+     * A face on the centreline whose element leans 20 deg, a beam of 30 deg: from 5 to 35 deg off the plumb line it looks to one side,
+     * and a box 300 mm deep that begins 100 mm off the centreline stands in it or not at all, as the body is turned.
+     */
+    @Test
+    void exact_onTheCentrelineTheElementIsTurnedToTheClearSide() {
+        for (Optional<Double> height : List.of(Optional.of(0.3), Optional.<Double>empty())) {
+            String there = height.isPresent() ? "Turned round, there stands in the beam: Log."
+                : "Turned round, it is in doubt: How far \"Log\" hangs below the skin is not told, and it may stand in the beam.";
+            Check starboard = beside(on(Sides.STARBOARD, "anode", 0.1, 0.3, height), new KeelPocket(), 0, "beam clear");
+            assertEquals(Verdict.MET, starboard.verdict());
+            assertEquals(0, starboard.demand());
+            assertEquals("The beam gets away from keel, strakes and fittings. Its element is to look to port. " + there, starboard.sentence());
+            Check port = beside(on(Sides.PORT, "anode", 0.1, 0.3, height), new KeelPocket(), 0, "beam clear");
+            assertEquals(Verdict.MET, port.verdict());
+            assertEquals("The beam gets away from keel, strakes and fittings. Its element is to look to starboard. " + there, port.sentence());
+        }
+    }
+
+    @Test
+    void law_whatStandsToBothSidesIsInTheBeamEitherWay() {
+        Check both = beside(on(Sides.BOTH, "anode", 0.1, 0.3, Optional.of(0.3)), new KeelPocket(), 0, "beam clear");
+        assertEquals(Verdict.NOT_MET, both.verdict());
+        assertEquals("Something stands in the beam. In the beam of 30 deg stands: Log. Turned round, there stands: Log.", both.sentence());
+        assertEquals("The beam gets away from keel, strakes and fittings. Its element may look to either side.",
+            beside(on(Sides.BOTH, "anode", 0.6, 0.8, Optional.of(0.1)), new KeelPocket(), 0, "beam clear").sentence());
+        assertEquals(Verdict.NOT_KNOWN, beside(on(Sides.BOTH, "anode", 0.1, 0.3, Optional.empty()), new KeelPocket(), 0, "beam clear").verdict());
+    }
+
+    /** Something low to starboard, far lower to port: not met either way, and the side with less in the beam counts on either boat. */
+    @Test
+    void law_mirroredBoatsAreJudgedAlikeOnTheCentreline() {
+        for (double deeper : new double[] {0.1, 0.5}) {
+            Check told = twoSided(Sides.STARBOARD, Sides.PORT, deeper);
+            Check mirrored = twoSided(Sides.PORT, Sides.STARBOARD, deeper);
+            assertEquals(told.demand(), mirrored.demand(), 1e-9);
+            assertEquals(told.verdict(), mirrored.verdict());
+        }
+    }
+
+    private static Check twoSided(Sides one, Sides other, double deeper) {
+        List<LaidFeature> both = List.of(on(one, "anode", 0.08, 0.3, Optional.of(0.2)), on(other, "anode", 0.08, 0.3, Optional.of(0.2 + deeper)));
+        return check(at(HULL, new BottomFeatures(both, FeatureList.GIVEN), Optional.empty(), beams(Optional.empty()), new KeelPocket(), 4, 0), "beam clear");
     }
 
     /** A stem of 20 mm goes through a hole of 22 mm (the next saw over 21.5). */

@@ -80,7 +80,7 @@ final class PocketNotes {
         double lean = task.job().transducer().elementInclination().radians();
         if (lean > 0) {
             more.add("The floor is level: the beam of an element that leans " + Figures.degrees(lean) + " points so far off to "
-                    + "one side. Take a body whose element stands upright.");
+                    + "one side. Take a body whose element stands upright, or see under the check of the beam which way it is to look.");
         }
         more.add("Sheet 1 lists under LOOK BEFORE CUTTING what is NOT KNOWN of this place: answer each first.");
         String approvedBy = task.record().pocket().map(pocket -> pocket.details().make().approvedBy()).orElse("");
