@@ -12,18 +12,22 @@ import org.xml.sax.helpers.XMLFilterImpl;
 
 /**
  * Stands between parser and validation: knows which element is open and where it began, refuses
- * what is not this kind of file in a version that is understood, and stops at a depth that no
- * sound file reaches.
+ * what is not this kind of file in a version that is understood, and stops at a depth and at numbers so
+ * long that no sound file has them.
  */
 final class ElementTrail extends XMLFilterImpl {
     /** Our choice: four times what the schemas need. */
     private static final int MOST_DEPTH = 32;
+    /** Our choice: a hash, the longest word that may be digits alone, has as many. */
+    private static final int MOST_DIGITS = 64;
 
     private final XmlKind kind;
     private final String file;
     private final SourceText source;
     private final Deque<Open> open = new ArrayDeque<>();
     private Locator locator;
+    /** At the end of the text that was read so far. */
+    private int digits;
 
     ElementTrail(XmlKind kind, String file, SourceText source) {
         this.kind = kind;
@@ -74,11 +78,32 @@ final class ElementTrail extends XMLFilterImpl {
             throw stop("elements stand more than " + MOST_DEPTH + " deep in each other; no "
                 + kind.root() + " file needs that");
         }
+        for (int i = 0; i < attributes.getLength(); i++) {
+            digits = 0;
+            count(attributes.getValue(i).toCharArray(), 0, attributes.getValue(i).length());
+        }
+        digits = 0;
         super.startElement(uri, name, qualifiedName, attributes);
     }
 
     @Override
+    public void characters(char[] chars, int start, int length) throws SAXException {
+        count(chars, start, length);
+        super.characters(chars, start, length);
+    }
+
+    private void count(char[] chars, int start, int length) throws SAXException {
+        for (int i = start; i < start + length; i++) {
+            digits = chars[i] >= '0' && chars[i] <= '9' || chars[i] == '.' ? digits + 1 : 0;
+            if (digits > MOST_DIGITS) {
+                throw stop("a number of more than " + MOST_DIGITS + " digits stands in <" + element() + ">; no " + kind.root() + " file needs that");
+            }
+        }
+    }
+
+    @Override
     public void endElement(String uri, String name, String qualifiedName) throws SAXException {
+        digits = 0;
         super.endElement(uri, name, qualifiedName);
         open.pop();
         if (!open.isEmpty()) {

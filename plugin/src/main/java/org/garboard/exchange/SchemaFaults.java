@@ -31,6 +31,11 @@ final class SchemaFaults implements ErrorHandler {
         return List.copyOf(faults);
     }
 
+    /** How many were found so far. */
+    int count() {
+        return faults.size();
+    }
+
     @Override
     public void warning(SAXParseException warning) {
         error(warning);

@@ -15,14 +15,11 @@ import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
 import javax.xml.validation.ValidatorHandler;
 import org.garboard.exchange.SourceText.Position;
-import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
-import org.xml.sax.helpers.DefaultHandler;
-import org.xml.sax.helpers.XMLFilterImpl;
 
 /**
  * Reads one XML file in a single pass: parser, {@link ElementTrail}, validation, binding.
@@ -80,7 +77,7 @@ final class XmlReading {
             validator.setProperty(LOCALE, Locale.ROOT);
             validator.setErrorHandler(found);
             UnmarshallerHandler binding = binding();
-            validator.setContentHandler(new UntilBadNumber(binding));
+            validator.setContentHandler(new SoundValues(validator.getTypeInfoProvider(), found, binding));
             trail.setContentHandler(validator);
             trail.setErrorHandler(found);
             trail.parse(new InputSource(new StringReader(source.text())));
@@ -125,22 +122,6 @@ final class XmlReading {
             return unmarshaller.getUnmarshallerHandler();
         } catch (JAXBException e) {
             throw new IllegalStateException("cannot bind " + kind.beans(), e);
-        }
-    }
-
-    /** The binding falls over an attribute that is no number: validation has told of it, and the rest is read without the binding. */
-    private static final class UntilBadNumber extends XMLFilterImpl {
-        UntilBadNumber(UnmarshallerHandler binding) {
-            setContentHandler(binding);
-        }
-
-        @Override
-        public void startElement(String uri, String name, String qualifiedName, Attributes attributes) throws SAXException {
-            try {
-                super.startElement(uri, name, qualifiedName, attributes);
-            } catch (NumberFormatException e) {
-                setContentHandler(new DefaultHandler());
-            }
         }
     }
 

@@ -205,6 +205,16 @@ class JobFileTest {
         assertEquals(List.of("job.xml:28:5: <owner> takes no attributes"), faults("<owner>", "<owner of=\"us\">"));
     }
 
+    /** A number of a million digits, were it taken for one. */
+    @Test
+    void takesNoExponentForANumber() {
+        assertEquals(List.of("job.xml:5:3: <draught>: \"1e1000000\" is not a number; write decimals with a point, such as 12.5, and the unit in the attribute unit"),
+            faults("0.58", "1e1000000"));
+        assertEquals(List.of("job.xml:5:3: a number of more than 64 digits stands in <draught>; no job file needs that"),
+            faults("0.58", "0." + "3".repeat(63)));
+        assertEquals(List.of(), faults("0.58", "0.58" + "0".repeat(60)));
+    }
+
     @Test
     void tellsWhatIsWrongWithValues() {
         assertEquals(List.of("job.xml:5:3: <draught>: \"1-10-7\" is not a number; write decimals: the length 2-3-4 is 27.5 with unit=\"in\""),
