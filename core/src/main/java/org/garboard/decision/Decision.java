@@ -28,27 +28,25 @@ public final class Decision {
     private final RunningWater running;
     private final List<Job> jobs;
     private final BottomFeatures features;
-    private final int threads;
     private final List<List<MountSiting>> alone = new ArrayList<>();
     private int searches;
 
-    private Decision(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
+    private Decision(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features) {
         this.hull = hull;
         this.running = running;
         this.jobs = jobs;
         this.features = features;
-        this.threads = threads;
     }
 
     /**
-     * A record for each job, in their order. The answer does not depend on the number of threads.
+     * A record for each job, in their order. The answer does not depend on the number of processors.
      *
      * @param running how the boat runs
      * @param jobs of one boat, one for each transducer
      * @param features what else is on the bottom
      */
-    public static List<SitingRecord> of(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
-        Decision decision = new Decision(hull, running, jobs, features, threads);
+    public static List<SitingRecord> of(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features) {
+        Decision decision = new Decision(hull, running, jobs, features);
         if (jobs.size() == 1) {
             return List.of(decision.advice(0, features).of(decision.search(0, features)));
         }
@@ -62,8 +60,8 @@ public final class Decision {
     /**
      * What is on the bottom for each transducer, the others being where they are advised; nothing is searched for a single one.
      */
-    public static List<BottomFeatures> bottoms(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features, int threads) {
-        return jobs.size() == 1 ? List.of(features) : of(hull, running, jobs, features, threads).stream().map(SitingRecord::features).toList();
+    public static List<BottomFeatures> bottoms(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features) {
+        return jobs.size() == 1 ? List.of(features) : of(hull, running, jobs, features).stream().map(SitingRecord::features).toList();
     }
 
     private Advice advice(int k, BottomFeatures bottom) {
@@ -75,7 +73,7 @@ public final class Decision {
             return alone.get(k);
         }
         searches++;
-        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom, running), threads);
+        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom, running));
     }
 
     /** Places for the k-th and all after it; empty where there is none for one of them. */

@@ -38,7 +38,7 @@ public record GivenPlace(Mount mount, PlanPoint at) {
      * @param features what else is on the bottom
      * @throws CannotBeBuilt where it finds no seat, or no pocket can be cut there
      */
-    public SitingRecord decided(Hull hull, RunningWater running, Job job, BottomFeatures features, int threads) throws CannotBeBuilt {
+    public SitingRecord decided(Hull hull, RunningWater running, Job job, BottomFeatures features) throws CannotBeBuilt {
         SitingTask task = job.sitingTask(hull, features, running);
         Site site = Siting.at(hull, task, mount, at.x(), at.y());
         if (Double.isNaN(site.z()) || Double.isNaN(site.deadrise())) {
@@ -47,7 +47,7 @@ public record GivenPlace(Mount mount, PlanPoint at) {
                 + " m " + seat.name() + ": " + seat.sentence(), "a place where the whole footprint finds a seat");
         }
         Optional<Pocket> pocket = mount instanceof KeelPocket ? Optional.of(pocket(hull, job)) : Optional.empty();
-        List<MountSiting> found = Siting.search(hull, task, threads);
+        List<MountSiting> found = Siting.search(hull, task);
         MountSiting given = found.stream().filter(siting -> siting.mount().equals(mount)).findFirst()
             .orElse(new MountSiting(mount, List.of(), List.of(), Optional.empty())).preferring(site);
         List<MountSiting> sitings = Stream.concat(Stream.of(given), found.stream().filter(siting -> !siting.mount().equals(mount))).toList();

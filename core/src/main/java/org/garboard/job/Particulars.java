@@ -65,14 +65,13 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
      * How she runs; untold where too little is told of it.
      *
      * @param keel what hangs below her skin
-     * @param threads to work with; the result does not depend on it
      */
-    public RunningWater running(Hull hull, Optional<Keel> keel, int threads) {
+    public RunningWater running(Hull hull, Optional<Keel> keel) {
         if (craft.isEmpty() || !(CraftRunning.of(hull, keel, craft.get()) instanceof CraftRunning.Ready ready)) {
             return RunningWater.UNTOLD;
         }
         Water home = new Water(craft.get().water().celsius(), craft.get().water().salinity());
-        return RunningWater.of(hull, home, ready.running().profile(), threads);
+        return RunningWater.of(hull, home, ready.running().profile());
     }
 
     /** What a pocket cut into her must know of her. */

@@ -3,6 +3,7 @@ package org.garboard.siting;
 import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
 import org.garboard.hull.Hull;
+import org.garboard.processors.Rows;
 
 /**
  * Heights of the bottom at the nodes of a square grid in plan, starboard from the keel line to the
@@ -28,13 +29,13 @@ final class BottomGrid {
     }
 
     /** Reads the skin at every node. */
-    static BottomGrid read(Hull hull, BottomLines lines, double step, int threads) {
+    static BottomGrid read(Hull hull, BottomLines lines, double step) {
         int first = (int) Math.ceil(lines.forwardEnd() / step - 1e-9);
         int last = (int) Math.floor(lines.afterEnd() / step + 1e-9);
         int columns = 2 + (int) Math.floor(lines.edge().largestY() / step);
         BottomGrid grid = new BottomGrid(step, first, Math.max(2, last - first + 1), columns);
         UnsureKeel unsure = UnsureKeel.of(hull);
-        Rows.each(grid.rows, threads, (from, to) -> grid.fill(hull, lines, unsure, from, to));
+        Rows.each(grid.rows, (from, to) -> grid.fill(hull, lines, unsure, from, to));
         return grid;
     }
 

@@ -16,16 +16,14 @@ final class BottomSearch {
 
     private final Hull hull;
     private final SitingTask task;
-    private final int threads;
     private final BottomLines lines;
     private final BottomGrid grid;
 
-    BottomSearch(Hull hull, SitingTask task, double step, int threads) {
+    BottomSearch(Hull hull, SitingTask task, double step) {
         this.hull = hull;
         this.task = task;
-        this.threads = threads;
         this.lines = BottomLines.of(hull);
-        this.grid = BottomGrid.read(hull, lines, step, threads);
+        this.grid = BottomGrid.read(hull, lines, step);
     }
 
     MountSiting of(Mount mount) {
@@ -36,7 +34,7 @@ final class BottomSearch {
         for (Sides side : sides(mount)) {
             Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
             Nodes nodes = nodes(mount, ground);
-            Suitability suitability = Suitability.whereItServes(nodes, asked, threads);
+            Suitability suitability = Suitability.whereItServes(nodes, asked);
             SiteFinder finder = new SiteFinder(hull, nodes, mount, task.mark(), new PlaceChecks(hull, ground, task, mount, asked));
             List<Region> here = new ArrayList<>();
             for (FeasiblePart part : parts(mount, suitability)) {
@@ -49,7 +47,7 @@ final class BottomSearch {
             regions.addAll(here);
             finders.add(finder);
         }
-        List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest(asked, threads).stream()).toList() : List.of();
+        List<Site> nearest = sites.isEmpty() ? finders.stream().flatMap(finder -> finder.nearest(asked).stream()).toList() : List.of();
         regions.sort(Comparator.comparingDouble(Region::area).reversed());
         return new MountSiting(mount, regions, bestFirst(sites), bestFirst(nearest).stream().findFirst());
     }
@@ -61,7 +59,7 @@ final class BottomSearch {
         return sides(mount).stream().map(side -> {
             Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), side), task.draught(), side);
             return new UtilisationMap(mount, side, grid, alongTransom,
-                Suitability.everywhere(nodes(mount, ground), asked, threads), asked.names());
+                Suitability.everywhere(nodes(mount, ground), asked), asked.names());
         }).toList();
     }
 

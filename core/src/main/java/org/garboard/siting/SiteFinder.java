@@ -56,8 +56,8 @@ final class SiteFinder {
     }
 
     /** Of nodes that may be the nearest, or of all. */
-    Optional<Site> nearest(Asked asked, int threads) {
-        return nearest(Suitability.nearest(nodes, asked, threads));
+    Optional<Site> nearest(Asked asked) {
+        return nearest(Suitability.nearest(nodes, asked));
     }
 
     /**

@@ -16,20 +16,20 @@ public final class Siting {
 
     /**
      * Feasible regions and best sites of every mount of the task, in its order. The answer does not
-     * depend on the number of threads.
+     * depend on the number of processors.
      *
      * <p>A region on which no place that a yard can mark passes every check is left out; of the rest
      * the eight largest are kept, each with its best site. The sites pass every check that can be
      * made when asked by {@link #at}. Where anything that is told is not alike on both sides, each side is searched by
      * itself.
      */
-    public static List<MountSiting> search(Hull hull, SitingTask task, int threads) {
-        return search(hull, task, GRID_STEP, threads);
+    public static List<MountSiting> search(Hull hull, SitingTask task) {
+        return search(hull, task, GRID_STEP);
     }
 
     /** @param step side of the grid's cells [m] */
-    public static List<MountSiting> search(Hull hull, SitingTask task, double step, int threads) {
-        BottomSearch search = new BottomSearch(hull, task, step, threads);
+    public static List<MountSiting> search(Hull hull, SitingTask task, double step) {
+        BottomSearch search = new BottomSearch(hull, task, step);
         List<MountSiting> sitings = new ArrayList<>();
         for (Mount mount : task.mounts()) {
             sitings.add(search.of(mount));
@@ -42,8 +42,8 @@ public final class Siting {
      *
      * @param step side of the grid's cells [m]
      */
-    public static List<UtilisationMap> map(Hull hull, SitingTask task, Mount mount, double step, int threads) {
-        return new BottomSearch(hull, task, step, threads).map(mount);
+    public static List<UtilisationMap> map(Hull hull, SitingTask task, Mount mount, double step) {
+        return new BottomSearch(hull, task, step).map(mount);
     }
 
     /**

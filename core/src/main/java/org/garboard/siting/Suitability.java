@@ -1,6 +1,7 @@
 package org.garboard.siting;
 
 import java.util.Arrays;
+import org.garboard.processors.Rows;
 
 /**
  * How well every node of a grid serves a mount: its governing utilisation, for ranking; its largest
@@ -13,17 +14,15 @@ final class Suitability {
 
     private final Nodes nodes;
     private final Asked asked;
-    private final int threads;
     private final int columns;
     private final double[] utilisation;
     private final double[] shortfall;
     private final double[] missed;
     private final short[] governing;
 
-    private Suitability(Nodes nodes, Asked asked, int threads) {
+    private Suitability(Nodes nodes, Asked asked) {
         this.nodes = nodes;
         this.asked = asked;
-        this.threads = threads;
         this.columns = nodes.columns();
         this.utilisation = new double[nodes.size()];
         this.shortfall = new double[nodes.size()];
@@ -36,15 +35,15 @@ final class Suitability {
     }
 
     /** Of every node. */
-    static Suitability everywhere(Nodes nodes, Asked asked, int threads) {
-        Suitability whole = new Suitability(nodes, asked, threads);
+    static Suitability everywhere(Nodes nodes, Asked asked) {
+        Suitability whole = new Suitability(nodes, asked);
         whole.each(1, (judge, row, column) -> judge.judge(nodes.x(row), nodes.y(column)));
         return whole;
     }
 
     /** Of nodes that serve and of those beside them: what regions and the best sites in them are found by. */
-    static Suitability whereItServes(Nodes nodes, Asked asked, int threads) {
-        Suitability serving = new Suitability(nodes, asked, threads);
+    static Suitability whereItServes(Nodes nodes, Asked asked) {
+        Suitability serving = new Suitability(nodes, asked);
         if (!asked.refused()) {
             serving.each(1, (judge, row, column) -> judge.serves(nodes.x(row), nodes.y(column)));
             boolean[] serves = new boolean[nodes.size()];
@@ -63,8 +62,8 @@ final class Suitability {
     }
 
     /** Of nodes that may be the nearest to serving, where none does: a few all over the bottom first, which rule out most others. */
-    static Suitability nearest(Nodes nodes, Asked asked, int threads) {
-        Suitability near = new Suitability(nodes, asked, threads);
+    static Suitability nearest(Nodes nodes, Asked asked) {
+        Suitability near = new Suitability(nodes, asked);
         NearestSoFar best = new NearestSoFar();
         for (int stride : new int[] {FIRST_LOOK, 1}) {
             near.each(stride, (judge, row, column) -> {
@@ -86,7 +85,7 @@ final class Suitability {
     /** Asks about every node of the skin, or every so manieth row and column. */
     private void each(int stride, Question question) {
         int rows = (nodes.rows() + stride - 1) / stride;
-        Rows.each(rows, threads, (from, to) -> {
+        Rows.each(rows, (from, to) -> {
             PlaceJudge judge = new PlaceJudge(nodes.beds().get(), asked);
             for (int row = from * stride; row < Math.min(nodes.rows(), to * stride); row += stride) {
                 for (int column = 0; column < columns; column += stride) {

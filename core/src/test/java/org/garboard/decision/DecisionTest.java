@@ -22,7 +22,9 @@ import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
 import org.garboard.mount.water.RunningWater;
+import org.garboard.processors.SoMany;
 import org.garboard.siting.Boats;
+import org.garboard.siting.MountSiting;
 import org.garboard.siting.Site;
 import org.garboard.siting.Siting;
 import org.garboard.units.Angle;
@@ -57,17 +59,17 @@ class DecisionTest {
     @Test
     void law_aSingleTransducerGoesWhereTheSearchPutsIt() {
         Job job = small("one");
-        SitingRecord alone = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job), BARE, 1).get(0);
-        assertEquals(Siting.search(WEDGE, job.sitingTask(WEDGE, BARE, RunningWater.UNTOLD), 1), alone.sitings());
+        SitingRecord alone = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job), BARE).get(0);
+        assertEquals(Siting.search(WEDGE, job.sitingTask(WEDGE, BARE, RunningWater.UNTOLD)), alone.sitings());
     }
 
     /** The first as if it were alone; the second clear of it by what a feature asks; each is told of the other; all checks met. */
     @Test
     void law_theSecondKeepsClearOfTheFirst() {
-        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one"), small("other")), BARE, 2);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one"), small("other")), BARE);
         Site first = place(both.get(0));
         Site second = place(both.get(1));
-        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one")), BARE, 2).get(0));
+        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("one")), BARE).get(0));
         assertEquals(alone.x(), first.x());
         assertEquals(alone.y(), first.y());
         double apart = Math.max(Math.abs(first.x() - second.x()) - 0.10, Math.abs(first.y() - second.y()) - 0.08);
@@ -90,8 +92,8 @@ class DecisionTest {
             over("inside of A", Sides.STARBOARD, 4.65, 5.2, 0, 0.2), over("outside of A", Sides.STARBOARD, 4.65, 5.2, 0.6, 1),
             over("aft", Sides.STARBOARD, 5.2, 6, 0, 1)), FeatureList.GIVEN);
         Job large = job("large", 0.40, 0.28, 20);
-        assertTrue(place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small")), covered, 1).get(0)).x() > 4.65);
-        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small"), large), covered, 1);
+        assertTrue(place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small")), covered).get(0)).x() > 4.65);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small"), large), covered);
         assertTrue(place(both.get(0)).x() < 2.3, "small at " + place(both.get(0)).x());
         assertTrue(place(both.get(1)).x() > 4.65, "large at " + place(both.get(1)).x());
     }
@@ -99,18 +101,21 @@ class DecisionTest {
     /** One that finds no place anywhere moves nobody, and is told by itself with what it lacks. */
     @Test
     void law_oneWithoutAPlaceLeavesTheOthersAlone() {
-        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job("upright", 0.1, 0.08, 0), small("leaning")), BARE, 1);
+        List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(job("upright", 0.1, 0.08, 0), small("leaning")), BARE);
         assertTrue(both.get(0).advised().isEmpty());
         assertEquals("lean of the element", both.get(0).sitings().get(0).nearest().orElseThrow().governing().orElseThrow().name());
-        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("leaning")), BARE, 1).get(0));
+        Site alone = place(Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("leaning")), BARE).get(0));
         assertEquals(alone.x(), place(both.get(1)).x());
         assertEquals(alone.y(), place(both.get(1)).y());
     }
 
     @Test
-    void law_theAnswerDoesNotDependOnTheThreads() {
+    void law_theAnswerDoesNotDependOnTheProcessors() {
         List<Job> jobs = List.of(small("one"), small("two"), small("three"));
-        assertEquals(Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE, 1).stream().map(SitingRecord::sitings).toList(),
-            Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE, 3).stream().map(SitingRecord::sitings).toList());
+        assertEquals(sitings(1, jobs), sitings(3, jobs));
+    }
+
+    private static List<List<MountSiting>> sitings(int processors, List<Job> jobs) {
+        return SoMany.processors(processors, () -> Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE)).stream().map(SitingRecord::sitings).toList();
     }
 }

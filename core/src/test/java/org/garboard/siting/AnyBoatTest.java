@@ -30,9 +30,9 @@ class AnyBoatTest {
         Hull hull = Boats.warpedV(fore, aft, 0);
         Hull elsewhere = Boats.warpedV(fore, aft, from);
         SitingTask task = task(hull, Sides.PORT, x, y, lean);
-        MountSiting told = Siting.search(hull, task, STEP, 1).get(0);
-        assertSame(told, Siting.search(hull, task(hull, Sides.STARBOARD, x, y, lean), STEP, 1).get(0), 0, -1);
-        assertSame(told, Siting.search(elsewhere, task(elsewhere, Sides.PORT, x + from, y, lean), STEP, 1).get(0), from, 1);
+        MountSiting told = Siting.search(hull, task, STEP).get(0);
+        assertSame(told, Siting.search(hull, task(hull, Sides.STARBOARD, x, y, lean), STEP).get(0), 0, -1);
+        assertSame(told, Siting.search(elsewhere, task(elsewhere, Sides.PORT, x + from, y, lean), STEP).get(0), from, 1);
         for (Site site : told.sites()) {
             assertTrue(Siting.at(hull, task, site.mount(), site.x(), site.y()).feasible());
         }

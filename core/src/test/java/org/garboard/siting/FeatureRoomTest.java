@@ -62,9 +62,9 @@ class FeatureRoomTest {
         Strake port = new Strake("Strake", Sides.PORT, STRAKE.places(), STRAKE.width(), STRAKE.depth());
         assertEquals(Verdict.NOT_MET, at(List.of(port), 3, -0.5).verdict());
         assertEquals(Verdict.MET, at(List.of(port), 3, 0.5).verdict());
-        List<Region> both = Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH), 2).get(0).regions();
-        List<Region> bare = Siting.search(HULL, task(List.of(), Boats.FLUSH), 2).get(0).regions();
-        MountSiting siting = Siting.search(HULL, task(List.of(port), Boats.FLUSH), 2).get(0);
+        List<Region> both = Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH)).get(0).regions();
+        List<Region> bare = Siting.search(HULL, task(List.of(), Boats.FLUSH)).get(0).regions();
+        MountSiting siting = Siting.search(HULL, task(List.of(port), Boats.FLUSH)).get(0);
         assertEquals(bare.stream().map(region -> region.on(Sides.STARBOARD)).toList(),
             siting.regions().stream().filter(region -> region.sides() == Sides.STARBOARD).toList());
         assertEquals(both.stream().map(region -> region.on(Sides.PORT)).toList(),
@@ -81,7 +81,7 @@ class FeatureRoomTest {
     @Test
     void law_noRegionReachesIntoTheRoomOfAStrake() {
         double band = 0.030 + 0.050 + 0.070 * COSINE;
-        MountSiting siting = Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH), 2).get(0);
+        MountSiting siting = Siting.search(HULL, task(List.of(STRAKE), Boats.FLUSH)).get(0);
         assertFalse(siting.sites().isEmpty());
         for (Region region : siting.regions()) {
             for (List<PlanPoint> ring : java.util.stream.Stream.concat(java.util.stream.Stream.of(region.outline()), region.holes().stream()).toList()) {
@@ -119,7 +119,7 @@ class FeatureRoomTest {
         assertEquals(Verdict.MET, clear.verdict());
         assertEquals(Verdict.NOT_MET, check(Siting.at(HULL, task, Boats.FLUSH, 3.9, -0.4), "ahead of the propellers").verdict());
         assertEquals(Verdict.NOT_MET, check(Siting.at(HULL, task, Boats.FLUSH, 5.5, -0.2), "ahead of the propellers").verdict());
-        for (Region region : Siting.search(HULL, task, 2).get(0).regions()) {
+        for (Region region : Siting.search(HULL, task).get(0).regions()) {
             assertTrue(region.outline().stream().allMatch(point -> point.x() <= 3.85 + 1e-9));
         }
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.hull.Hull;
+import org.garboard.processors.SoMany;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -47,7 +48,7 @@ class SearchLawTest {
     void law_everySitePassesWhenAskedAgain() {
         int sites = 0;
         for (Case c : cases()) {
-            for (MountSiting siting : Siting.search(c.hull(), c.task(), 2)) {
+            for (MountSiting siting : Siting.search(c.hull(), c.task())) {
                 assertEquals(siting.regions().size(), siting.sites().size());
                 for (Site site : siting.sites()) {
                     Site again = Siting.at(c.hull(), c.task(), site.mount(), site.x(), site.y());
@@ -65,7 +66,7 @@ class SearchLawTest {
     void law_sitesAreWhereAYardCanMark() {
         for (Case c : cases()) {
             double step = c.task().mark().step();
-            for (MountSiting siting : Siting.search(c.hull(), c.task(), 2)) {
+            for (MountSiting siting : Siting.search(c.hull(), c.task())) {
                 for (Site site : siting.sites()) {
                     assertEquals(Math.rint(site.x() / step), site.x() / step, 1e-6, c.name());
                     assertEquals(Math.rint(site.girth() / step), site.girth() / step, 1e-6, c.name());
@@ -79,7 +80,7 @@ class SearchLawTest {
     void law_windowsEndWhereChecksFail() {
         for (Case c : cases()) {
             double step = c.task().mark().step();
-            for (MountSiting siting : Siting.search(c.hull(), c.task(), 2)) {
+            for (MountSiting siting : Siting.search(c.hull(), c.task())) {
                 for (Site site : siting.sites()) {
                     Window window = site.window().orElseThrow();
                     assertTrue(serves(c, site, 1e-6 - window.forward()), c.name());
@@ -96,11 +97,11 @@ class SearchLawTest {
     }
 
     @Test
-    void law_theAnswerDoesNotDependOnThreads() {
+    void law_theAnswerDoesNotDependOnTheProcessors() {
         for (Case c : cases()) {
-            List<MountSiting> one = Siting.search(c.hull(), c.task(), 1);
-            for (int threads : new int[] {2, 3, 8}) {
-                assertEquals(one, Siting.search(c.hull(), c.task(), threads), c.name());
+            List<MountSiting> one = SoMany.processors(1, () -> Siting.search(c.hull(), c.task()));
+            for (int processors : new int[] {2, 3, 8}) {
+                assertEquals(one, SoMany.processors(processors, () -> Siting.search(c.hull(), c.task())), c.name());
             }
         }
     }
@@ -109,8 +110,8 @@ class SearchLawTest {
     @Test
     void law_aFinerGridGivesTheSameAnswer() {
         for (Case c : cases()) {
-            List<MountSiting> coarse = Siting.search(c.hull(), c.task(), 0.010, 2);
-            List<MountSiting> fine = Siting.search(c.hull(), c.task(), 0.005, 2);
+            List<MountSiting> coarse = Siting.search(c.hull(), c.task(), 0.010);
+            List<MountSiting> fine = Siting.search(c.hull(), c.task(), 0.005);
             for (int m = 0; m < coarse.size(); m++) {
                 assertEquals(coarse.get(m).regions().size(), fine.get(m).regions().size(), c.name());
                 for (int r = 0; r < coarse.get(m).regions().size(); r++) {
@@ -134,7 +135,7 @@ class SearchLawTest {
     @Test
     void law_regionsHoldThePlacesThatServe() {
         for (Case c : cases().stream().filter(each -> each.task().mounts().contains(Boats.FLUSH)).toList()) {
-            MountSiting siting = Siting.search(c.hull(), c.task(), 2).get(0);
+            MountSiting siting = Siting.search(c.hull(), c.task()).get(0);
             List<Polygon> regions = siting.regions().stream().map(SearchLawTest::polygon).toList();
             regions.forEach(region -> assertTrue(region.isValid(), c.name()));
             Geometry all = PLAN.createMultiPolygon(regions.toArray(Polygon[]::new));

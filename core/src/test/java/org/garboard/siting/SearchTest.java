@@ -18,7 +18,7 @@ class SearchTest {
     }
 
     private static MountSiting only(Hull hull, SitingTask task) {
-        List<MountSiting> sitings = Siting.search(hull, task, 2);
+        List<MountSiting> sitings = Siting.search(hull, task);
         assertEquals(task.mounts(), sitings.stream().map(MountSiting::mount).toList());
         return sitings.get(0);
     }
@@ -67,7 +67,7 @@ class SearchTest {
     @Test
     void exact_flushRegionBesideADeepKeel() {
         for (int inclination : new int[] {18, 0}) {
-            MountSiting siting = Siting.search(Boats.deepKeel(20), Boats.task(0.5, 0.300, 0.140, inclination, Boats.FLUSH), 2).get(0);
+            MountSiting siting = Siting.search(Boats.deepKeel(20), Boats.task(0.5, 0.300, 0.140, inclination, Boats.FLUSH)).get(0);
             assertEquals(inclination == 0 ? 0 : 1, siting.regions().size());
         }
         MountSiting siting = only(Boats.deepKeel(20), task(0.5, Boats.FLUSH));

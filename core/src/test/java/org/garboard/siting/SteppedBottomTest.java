@@ -39,7 +39,7 @@ class SteppedBottomTest {
             .filter(each -> each.name().equals("clear of the air behind steps")).findFirst().orElseThrow();
         assertEquals(Verdict.NOT_KNOWN, check.verdict());
         assertEquals(StepChecks.BEHIND, check.sentence());
-        MountSiting siting = Siting.search(HULL, TASK, 0.02, 2).stream()
+        MountSiting siting = Siting.search(HULL, TASK, 0.02).stream()
             .filter(each -> each.mount() instanceof FlushThroughHull).findFirst().orElseThrow();
         assertFalse(siting.sites().isEmpty());
         assertTrue(siting.sites().stream().allMatch(site -> site.x() < 4.7));

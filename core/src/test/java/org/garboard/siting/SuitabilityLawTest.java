@@ -77,7 +77,7 @@ class SuitabilityLawTest {
                 Installation installation = new Installation(body, new PocketWish(OptionalDouble.empty(), 0.005, 8)).with(details).within(Limits.OWN);
                 List<LaidFeature> laid = laid(lot, hull);
                 BottomFeatures features = new BottomFeatures(laid, BottomFeatures.FeatureList.GIVEN);
-                RunningWater running = RunningWater.of(hull, SEA, List.of(at(hull, 12 + 10 * lot.nextDouble()), at(hull, 28)), 1);
+                RunningWater running = RunningWater.of(hull, SEA, List.of(at(hull, 12 + 10 * lot.nextDouble()), at(hull, 28)));
                 Surroundings around = new Surroundings(hull.foot(), Optional.of(skin(i)), Optional.of(LaidInside.on(hull, inside(lot))),
                     Optional.of(supports(lot)), Optional.of(new Drive(Drive.Kind.OUTBOARD, 1, Optional.of(Drive.Hand.RIGHT), Optional.of(0.4), Optional.empty())), running.over(laid), Optional.of(new LaidBottom(hull, features)));
                 cases.add(new Case(hull, new SitingTask(0.35 + 0.4 * lot.nextDouble(), installation, Mount.ALL, Mark.FIVE_MILLIMETRES, features, around)));
@@ -128,16 +128,16 @@ class SuitabilityLawTest {
         int nearest = 0;
         for (Case c : CASES) {
             BottomLines lines = BottomLines.of(c.hull());
-            BottomGrid grid = BottomGrid.read(c.hull(), lines, STEP, 1);
+            BottomGrid grid = BottomGrid.read(c.hull(), lines, STEP);
             for (Mount mount : c.task().mounts()) {
                 Asked asked = Asked.of(c.hull(), c.task(), mount);
                 Ground ground = new Ground(lines.skin(c.hull()), lines, Obstacles.of(c.task().features(), Sides.STARBOARD), c.task().draught(), Sides.STARBOARD);
                 Nodes nodes = new Nodes(grid, mount.seat(), () -> Beds.coarse(ground, mount, c.task().installation()));
-                Suitability whole = Suitability.everywhere(nodes, asked, 1);
-                serving += sameWhereItServes(whole, Suitability.whereItServes(nodes, asked, 2), grid);
+                Suitability whole = Suitability.everywhere(nodes, asked);
+                serving += sameWhereItServes(whole, Suitability.whereItServes(nodes, asked), grid);
                 SiteFinder finder = new SiteFinder(c.hull(), nodes, mount, c.task().mark(), new PlaceChecks(c.hull(), ground, c.task(), mount, asked));
                 Optional<Site> near = finder.nearest(whole);
-                assertEquals(near, finder.nearest(Suitability.nearest(nodes, asked, 2)));
+                assertEquals(near, finder.nearest(Suitability.nearest(nodes, asked)));
                 nearest += near.isPresent() ? 1 : 0;
             }
         }

@@ -71,7 +71,7 @@ class ToldPlacesTest {
         assertTrue(check(under, "slings").sentence().endsWith("Nearest: trailer bunk (Bunk)."), check(under, "slings").sentence());
         assertEquals(Verdict.MET, check(Siting.at(HULL, task, Boats.FLUSH, 3, 0.4), "slings").verdict());
         assertEquals(160, check(Siting.at(HULL, task, Boats.FLUSH, 3, -0.7), "slings").demand(), 1e-6);
-        MountSiting siting = Siting.search(HULL, task, 2).get(0);
+        MountSiting siting = Siting.search(HULL, task).get(0);
         for (Site site : siting.sites()) {
             assertEquals(1, siting.regions().stream().filter(region -> region.surrounds(site.x(), site.y())).count(), "one region holds " + site.x());
         }
@@ -98,7 +98,7 @@ class ToldPlacesTest {
         Site unseen = Siting.at(HULL, task, Boats.FLUSH, 1.5, 0.4);
         assertEquals(Verdict.NOT_KNOWN, check(unseen, "fuel").verdict());
         assertTrue(check(unseen, "room for hand").sentence().startsWith("Nobody looked inside here"), check(unseen, "room for hand").sentence());
-        for (Site site : Siting.search(HULL, task, 2).get(0).sites()) {
+        for (Site site : Siting.search(HULL, task).get(0).sites()) {
             assertTrue(Siting.at(HULL, task, Boats.FLUSH, site.x(), site.y()).feasible());
         }
     }
@@ -113,19 +113,19 @@ class ToldPlacesTest {
         Check other = check(Siting.at(HULL, task(20, bare(), asked, Boats.FLUSH), Boats.FLUSH, 3, 0.4), "stem");
         assertEquals(Verdict.NOT_MET, other.verdict());
         assertTrue(other.source().startsWith("from the job; the program's own would be 20.0 mm, our choice"), other.source());
-        assertTrue(Siting.search(HULL, task(20, bare(), asked, Boats.FLUSH), 2).get(0).sites().isEmpty());
+        assertTrue(Siting.search(HULL, task(20, bare(), asked, Boats.FLUSH)).get(0).sites().isEmpty());
     }
 
     /** Through 8 mm of glass laminate a beam of 50 kHz comes at 20 deg; through a core it does not, wherever it is put. */
     @Test
     void law_inHullOnSolidSkinAlone() {
         InHull mount = new InHull();
-        MountSiting solid = Siting.search(HULL, task(0, bare(), Limits.OWN, mount), 2).get(0);
+        MountSiting solid = Siting.search(HULL, task(0, bare(), Limits.OWN, mount)).get(0);
         assertFalse(solid.sites().isEmpty());
         assertEquals(Verdict.MET, check(solid.sites().get(0), "loss through the skin, 50 kHz").verdict());
         Surroundings cored = around(SkinMaterial.CORED_GLASS, new Layup.Sandwich(0.003, Layup.Core.FOAM, 0.02, 0.003), Optional.empty(), Optional.empty(),
             Optional.empty());
-        MountSiting none = Siting.search(HULL, task(0, cored, Limits.OWN, mount), 2).get(0);
+        MountSiting none = Siting.search(HULL, task(0, cored, Limits.OWN, mount)).get(0);
         assertTrue(none.sites().isEmpty());
         assertEquals("loss through the skin", none.nearest().orElseThrow().governing().orElseThrow().name());
     }
@@ -136,7 +136,7 @@ class ToldPlacesTest {
         TransomMount mount = new TransomMount();
         for (Drive.Hand hand : List.of(Drive.Hand.RIGHT, Drive.Hand.LEFT)) {
             Surroundings driven = bare().driven(new Drive(Drive.Kind.OUTBOARD, 1, Optional.of(hand), Optional.empty(), Optional.empty()));
-            MountSiting siting = Siting.search(HULL, task(0, driven, Limits.OWN, mount), 2).get(0);
+            MountSiting siting = Siting.search(HULL, task(0, driven, Limits.OWN, mount)).get(0);
             assertEquals(1, siting.regions().size());
             int side = hand == Drive.Hand.RIGHT ? 1 : -1;
             assertEquals(0.420, siting.regions().get(0).outline().stream().mapToDouble(point -> side * point.y()).min().orElseThrow(), 1e-6);
@@ -145,7 +145,7 @@ class ToldPlacesTest {
             assertTrue(Siting.at(HULL, task(0, driven, Limits.OWN, mount), mount, site.x(), site.y()).feasible());
         }
         Surroundings shafts = bare().driven(new Drive(Drive.Kind.SHAFT, 2, Optional.empty(), Optional.empty(), Optional.empty()));
-        assertTrue(Siting.search(HULL, task(0, shafts, Limits.OWN, mount), 2).get(0).sites().isEmpty());
+        assertTrue(Siting.search(HULL, task(0, shafts, Limits.OWN, mount)).get(0).sites().isEmpty());
         Site off = Siting.at(HULL, task(0, shafts, Limits.OWN, mount), mount, 3, 0.5);
         assertEquals("This mount hangs on the lower edge of the transom: ask at x = 6.000 m.", check(off, "seat").sentence());
     }

@@ -17,7 +17,6 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -37,9 +36,6 @@ public class FlowBench {
     private static final WaterSurface WATER = WaterSurface.level(0.6);
     private static final int LINES = 500;
 
-    @Param({"1", "2"})
-    private int threads;
-
     private Hull hull;
 
     @Setup
@@ -50,17 +46,17 @@ public class FlowBench {
     /** Mesh, matrix, solution and velocities with four images. */
     @Benchmark
     public DoubleBody firstDoubleBody1500() {
-        return DoubleBody.past(hull, WATER, MeshWish.atMost(1500, Stern.STRAIGHT_RUN), threads);
+        return DoubleBody.past(hull, WATER, MeshWish.atMost(1500, Stern.STRAIGHT_RUN));
     }
 
     @Benchmark
     public DoubleBody firstDoubleBody2000() {
-        return DoubleBody.past(hull, WATER, MeshWish.atMost(2000, Stern.STRAIGHT_RUN), threads);
+        return DoubleBody.past(hull, WATER, MeshWish.atMost(2000, Stern.STRAIGHT_RUN));
     }
 
     @Benchmark
     public DoubleBody firstDoubleBody5000() {
-        return DoubleBody.past(hull, WATER, MeshWish.atMost(5000, Stern.STRAIGHT_RUN), threads);
+        return DoubleBody.past(hull, WATER, MeshWish.atMost(5000, Stern.STRAIGHT_RUN));
     }
 
     /** Lines through so many places, after a flow that is solved. */

@@ -39,9 +39,6 @@ public class SearchBench {
     @Param({"20", "10", "5", "2.5"})
     private double stepMm;
 
-    @Param("2")
-    private int threads;
-
     private Hull hull;
     private SitingTask task;
 
@@ -50,12 +47,12 @@ public class SearchBench {
         Path job = Path.of("src", "main", "demo", "outboard-39", "job.xml");
         JobSource source = JobSource.read(Files.exists(job) ? job : Path.of("plugin").resolve(job), TablePlace.BELOW_JOB);
         hull = source.table().hull(source.job().fit());
-        task = source.job().sitingTask(hull, source.features(hull), source.running(hull, threads)).by(Mount.ALL);
+        task = source.job().sitingTask(hull, source.features(hull), source.running(hull)).by(Mount.ALL);
     }
 
     /** The search alone: how she runs is known. */
     @Benchmark
     public List<MountSiting> search() {
-        return Siting.search(hull, task, stepMm / 1000, threads);
+        return Siting.search(hull, task, stepMm / 1000);
     }
 }

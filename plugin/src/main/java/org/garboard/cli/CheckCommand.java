@@ -88,7 +88,7 @@ final class CheckCommand implements Callable<Integer> {
         print(out, "Odd:", odd, "Nothing odd was found.");
         print(out, "Not told:", Untold.parts(source.job()), "Every part of the job is told.");
         print(out, "Not known where the transducer would go:",
-            Untold.checks(Decision.of(hull, source.running(hull, threads.count()), source.jobs(), source.features(hull), threads.count())),
+            Untold.checks(Decision.of(hull, source.running(hull), source.jobs(), source.features(hull))),
             "Every check could be made where the transducer would go.");
     }
 

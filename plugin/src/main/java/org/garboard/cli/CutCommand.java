@@ -71,7 +71,7 @@ final class CutCommand implements Callable<Integer> {
             Pocket pocket = place.pocket(hull, job);
             return PartFile.pocket(origin, pocket, PocketWords.lines(pocket));
         }
-        RunningWater running = place.mount() instanceof FairedThroughHull ? source.running(hull, threads.count()) : RunningWater.UNTOLD;
+        RunningWater running = place.mount() instanceof FairedThroughHull ? source.running(hull) : RunningWater.UNTOLD;
         PartsAtSite parts = PartsAtSite.at(hull, job, running, place.mount(), place.at());
         return PartFile.solids(origin, parts.made().solids(), parts.words());
     }

@@ -93,10 +93,12 @@ final class FleetCommand implements Callable<Integer> {
             return Exit.USAGE.code();
         }
         PrintWriter out = spec.commandLine().getOut();
-        ExecutorService workers = Executors.newFixedThreadPool(threads.count());
+        int processors = Garboard.of(spec).processors();
+        int ofEach = Math.max(1, processors / Math.max(1, jobs.size()));
+        ExecutorService workers = Executors.newFixedThreadPool(processors);
         List<Done> all = new ArrayList<>();
         try {
-            List<Future<Done>> running = jobs.stream().map(job -> workers.submit(() -> done(job))).toList();
+            List<Future<Done>> running = jobs.stream().map(job -> workers.submit(() -> done(job, ofEach))).toList();
             for (Future<Done> each : running) {
                 Done done = each.get();
                 all.add(done);
@@ -139,7 +141,7 @@ final class FleetCommand implements Callable<Integer> {
         return Exit.DONE.code();
     }
 
-    private Done done(FleetJob job) {
+    private Done done(FleetJob job, int processors) {
         Path own = results.path().resolve(job.name());
         Optional<RecordedFolder> kept = atHand(job, own);
         if (kept.isPresent()) {
@@ -149,7 +151,7 @@ final class FleetCommand implements Callable<Integer> {
         StringWriter said = new StringWriter();
         int code;
         try (PrintWriter out = new PrintWriter(new StringWriter()); PrintWriter err = new PrintWriter(said)) {
-            List<String> words = new ArrayList<>(List.of("run", job.file().toString(), "--out", own.toString(), "--threads", "1"));
+            List<String> words = new ArrayList<>(List.of("run", job.file().toString(), "--out", own.toString(), "--threads", Integer.toString(processors)));
             if (elsewhere.tables() == TablePlace.ANYWHERE) {
                 words.add(Elsewhere.NAME);
             }

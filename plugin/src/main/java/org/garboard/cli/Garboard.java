@@ -21,6 +21,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import picocli.CommandLine;
@@ -42,6 +43,8 @@ import picocli.CommandLine;
         "  3  an input file is at fault",
         "  4  the input is sound and the answer is no"})
 public final class Garboard implements Runnable {
+    private static final int ALL_PROCESSORS = Runtime.getRuntime().availableProcessors();
+
     /** In the order of the help. */
     private static final List<Map.Entry<String, Class<?>>> COMMANDS = List.of(
         Map.entry("table", TableCommand.class),
@@ -64,20 +67,23 @@ public final class Garboard implements Runnable {
 
     private final Hulls hulls;
     private final Progress progress;
+    private int processors;
 
     /** The program for one command line. */
     Garboard() {
-        this(new Hulls(), Progress.QUIET);
+        this(new Hulls(), Progress.QUIET, ALL_PROCESSORS);
     }
 
     /**
      * The program with what it keeps between command lines.
      *
      * @param progress is told what is being done
+     * @param processors that it works on where a command line does not tell
      */
-    Garboard(Hulls hulls, Progress progress) {
+    Garboard(Hulls hulls, Progress progress, int processors) {
         this.hulls = hulls;
         this.progress = progress;
+        this.processors = processors;
     }
 
     /** The program that a command belongs to. */
@@ -91,7 +97,7 @@ public final class Garboard implements Runnable {
         int code;
         if (ProgressBars.areWanted()) {
             try (ProgressBars bars = new ProgressBars(System.err)) {
-                code = run(new Garboard(new Hulls(), bars), out, err, arguments);
+                code = run(new Garboard(new Hulls(), bars, ALL_PROCESSORS), out, err, arguments);
             }
         } else {
             code = run(out, err, arguments);
@@ -113,13 +119,14 @@ public final class Garboard implements Runnable {
             .setErr(err)
             .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
             .setCaseInsensitiveEnumValuesAllowed(false)
+            .setExecutionStrategy(parsed -> Processors.carryOut(program.processors(), () -> new RunLast().execute(parsed)))
             .setParameterExceptionHandler((fault, given) -> wrongUsage(misspelt(fault, given)))
             .setExecutionExceptionHandler((fault, command, parsed) -> failure(fault, err));
         int code;
         try {
             code = line.execute(arguments);
-        } catch (StackOverflowError | OutOfMemoryError tooSmall) {
-            code = failure(tooSmall, err);
+        } catch (StackOverflowError | OutOfMemoryError | CancellationException fault) {
+            code = failure(fault, err);
         }
         if (code != Exit.CANCELLED.code() && out.checkError()) {
             err.println("garboard: the results could not all be written to standard output");
@@ -145,6 +152,15 @@ public final class Garboard implements Runnable {
             throw new CancellationException();
         }
         progress.stage(words);
+    }
+
+    void workOn(int processors) {
+        this.processors = processors;
+    }
+
+    /** How many a command works on at once. */
+    int processors() {
+        return processors;
     }
 
     /** How far long work has come. */

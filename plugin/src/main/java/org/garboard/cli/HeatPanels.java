@@ -18,13 +18,13 @@ final class HeatPanels {
     private HeatPanels() {
     }
 
-    static List<HeatPanel> of(Hull hull, RunningWater running, List<SitingRecord> all, int threads) {
+    static List<HeatPanel> of(Hull hull, RunningWater running, List<SitingRecord> all) {
         List<HeatPanel> panels = new ArrayList<>();
         for (SitingRecord decided : all) {
             SitingTask task = decided.job().sitingTask(hull, decided.features(), running);
             for (MountSiting siting : decided.sitings()) {
                 panels.add(new HeatPanel(decided.job().transducer().name() + ": " + siting.mount().words() + (decided.isAdvised(siting) ? ", advised" : ""),
-                    Siting.map(hull, task, siting.mount(), STEP, threads), siting.sites()));
+                    Siting.map(hull, task, siting.mount(), STEP), siting.sites()));
             }
         }
         return panels;

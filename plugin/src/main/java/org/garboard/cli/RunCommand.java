@@ -79,11 +79,11 @@ final class RunCommand implements Callable<Integer> {
         JobSource source = JobSource.read(file, elsewhere.tables());
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         Garboard.of(spec).stage("searching the bottom");
-        RunningWater running = source.running(hull, threads.count());
+        RunningWater running = source.running(hull);
         List<SitingRecord> all;
         try {
             all = given.isPresent() ? List.of(decided(given.get(), source, hull, running))
-                : Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
+                : Decision.of(hull, running, source.jobs(), source.features(hull));
         } catch (CannotBeBuilt refusal) {
             spec.commandLine().getErr().println(given.orElseThrow().mount().words() + " cannot be built: " + refusal.getMessage());
             return Exit.NO.code();
@@ -130,7 +130,7 @@ final class RunCommand implements Callable<Integer> {
             throw new InputFault(List.of(file + ": " + source.jobs().size() + " transducers are told; --at gives the place of one: "
                 + "write a job of that one alone"));
         }
-        return place.decided(hull, running, part.wishing(source.job()), source.features(hull), threads.count());
+        return place.decided(hull, running, part.wishing(source.job()), source.features(hull));
     }
 
     private static OutputFile report(JobSource source, Hull hull, RunningWater running, List<Reported> reported, List<OutputFile> files,

@@ -38,9 +38,10 @@ final class SessionCommand implements Callable<Integer> {
     public Integer call() {
         ProcessHandle.current().parent().ifPresent(SessionCommand::endWith);
         Hulls hulls = new Hulls();
+        int processors = Garboard.of(spec).processors();
         BufferedReader requests = new BufferedReader(new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8));
         Session.serve(requests, spec.commandLine().getOut(),
-            (out, err, progress, words) -> Garboard.run(new Garboard(hulls, progress::accept), out, err, words));
+            (out, err, progress, words) -> Garboard.run(new Garboard(hulls, progress::accept, processors), out, err, words));
         return Exit.DONE.code();
     }
 

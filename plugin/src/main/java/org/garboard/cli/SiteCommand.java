@@ -92,11 +92,11 @@ final class SiteCommand implements Callable<Integer> {
 
     private Exit search(JobSource source, Hull hull) throws InputFault {
         Garboard.of(spec).stage("searching the bottom");
-        RunningWater running = source.running(hull, threads.count());
-        List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull), threads.count());
+        RunningWater running = source.running(hull);
+        List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull));
         if (heatMap != null) {
             try {
-                new SingleFile(heatMap, HeatMap.MARK).write(HeatMap.draw(source.job().boat(), hull, HeatPanels.of(hull, running, all, threads.count())));
+                new SingleFile(heatMap, HeatMap.MARK).write(HeatMap.draw(source.job().boat(), hull, HeatPanels.of(hull, running, all)));
             } catch (OutputRefused refused) {
                 spec.commandLine().getErr().println(refused.getMessage());
                 return Exit.USAGE;
@@ -130,8 +130,8 @@ final class SiteCommand implements Callable<Integer> {
     /** Of several transducers each is asked about with the others where they are advised. */
     private Exit check(JobSource source, Hull hull) throws InputFault {
         List<Job> jobs = source.jobs();
-        RunningWater running = source.running(hull, threads.count());
-        List<BottomFeatures> bottoms = Decision.bottoms(hull, running, jobs, source.features(hull), threads.count());
+        RunningWater running = source.running(hull);
+        List<BottomFeatures> bottoms = Decision.bottoms(hull, running, jobs, source.features(hull));
         List<List<Site>> places = IntStream.range(0, jobs.size()).mapToObj(k -> {
             SitingTask task = jobs.get(k).sitingTask(hull, bottoms.get(k), running);
             return task.mounts().stream().map(mount -> Siting.at(hull, task, mount, at.x(), at.y())).toList();

@@ -10,18 +10,12 @@ final class Threads {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    private int count = Runtime.getRuntime().availableProcessors();
-
     @Option(names = "--threads", paramLabel = "N",
         description = "Work on so many processors at once; all by default. The answer does not depend on it.")
     void setCount(int count) {
         if (count < 1 || count > 1024) {
             throw new ParameterException(spec.commandLine(), "--threads is " + count + "; it must be from 1 to 1024");
         }
-        this.count = count;
-    }
-
-    int count() {
-        return count;
+        Garboard.of(spec).workOn(count);
     }
 }

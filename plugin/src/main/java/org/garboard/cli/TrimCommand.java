@@ -164,7 +164,7 @@ final class TrimCommand implements Callable<Integer> {
     private int run(JobSource source, Hull hull, BottomFeatures features, Craft craft, CraftRunning running) {
         Garboard.of(spec).stage("finding how she runs");
         List<AtSpeed> asked = asked(craft).stream().map(running::at).toList();
-        WaterUnderWay waters = new WaterUnderWay(hull, water(craft), upper, threads.count());
+        WaterUnderWay waters = new WaterUnderWay(hull, water(craft), upper);
         TrimRows rows = new TrimRows(craft, waters, place(source, hull, craft));
         PrintWriter out = spec.commandLine().getOut();
         List<String> told = new ArrayList<>(craft.weights().isPresent() ? List.of(running.thrust()) : List.of());

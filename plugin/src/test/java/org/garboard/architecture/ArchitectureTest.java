@@ -17,7 +17,7 @@ import java.util.Arrays;
 @AnalyzeClasses(packages = "org.garboard", importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.OfTheProgram.class})
 class ArchitectureTest {
     static final String[] CORE = {
-        "org.garboard.units..", "org.garboard.geometry..", "org.garboard.solid..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
+        "org.garboard.units..", "org.garboard.processors..", "org.garboard.geometry..", "org.garboard.solid..", "org.garboard.offsets..", "org.garboard.slips..", "org.garboard.hull..",
         "org.garboard.takeoff..", "org.garboard.appendage..", "org.garboard.hydrostatics..",
         "org.garboard.lines..", "org.garboard.craft..", "org.garboard.flow..",
         "org.garboard.acoustics..", "org.garboard.finding..", "org.garboard.skin..", "org.garboard.inside..", "org.garboard.handling..",
@@ -52,6 +52,11 @@ class ArchitectureTest {
         .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio.file..", "java.util.logging..")
         .orShould().accessField(System.class, "out").orShould().accessField(System.class, "err")
         .because("core is headless");
+
+    @ArchTest
+    static final ArchRule whoAsksCoreTellsOnHowManyProcessors = noClasses().that().resideInAnyPackage(CORE)
+        .should().dependOnClassesThat().haveFullyQualifiedName("java.lang.Thread").orShould().dependOnClassesThat()
+        .haveSimpleNameStartingWith("Executor").because("work side by side stays in the pool of the thread that asks");
 
     @ArchTest
     static final ArchRule importKnowsCoreOnly = noClasses().that().resideInAnyPackage(IMPORT)
@@ -107,10 +112,10 @@ class ArchitectureTest {
     static final ArchRule craftIsAroundTheHull = only("craft", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule flowIsOfTheCraft = only("flow", "craft", "hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
+    static final ArchRule flowIsOfTheCraft = only("flow", "processors", "craft", "hydrostatics", "appendage", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule panelsStandAlone = only("flow.panels");
+    static final ArchRule panelsKnowNoHull = only("flow.panels", "processors");
 
     @ArchTest
     static final ArchRule doubleBodiesAreHulls = only("flow.doublebody", "flow.panels", "hydrostatics", "hull", "offsets", "geometry", "units");
@@ -173,7 +178,7 @@ class ArchitectureTest {
     static final ArchRule mountsKnowCraftAndHull = only("mount", "appendage", "skin", "inside", "handling", "acoustics", "flow", "hydrostatics", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
-    static final ArchRule sitingKnowsMounts = only("siting", "mount", "skin", "inside", "handling", "acoustics", "flow", "finding", "craft", "hull", "offsets", "geometry", "units");
+    static final ArchRule sitingKnowsMounts = only("siting", "processors", "mount", "skin", "inside", "handling", "acoustics", "flow", "finding", "craft", "hull", "offsets", "geometry", "units");
 
     @ArchTest
     static final ArchRule cutoutKnowsMountsButNoSites = only("cutout", "solid", "skin", "inside", "flow.cavitation", "flow.water", "mount", "finding", "craft", "hull", "offsets", "geometry", "units");

@@ -75,8 +75,8 @@ class CopiesOfTheDemosTest {
         JobSource source = JobSource.read(demo.job(), TablePlace.BELOW_JOB);
         Job job = source.job();
         Hull hull = source.table().hull(job.fit());
-        RunningWater running = source.running(hull, 2);
-        List<MountSiting> sitings = Siting.search(hull, job.sitingTask(hull, source.features(hull), running), STEP, 2);
+        RunningWater running = source.running(hull);
+        List<MountSiting> sitings = Siting.search(hull, job.sitingTask(hull, source.features(hull), running), STEP);
         MountSiting advised = sitings.stream().filter(siting -> !siting.sites().isEmpty()).findFirst().orElseThrow();
         PlanPoint site = place.orElseGet(() -> new PlanPoint(advised.sites().get(0).x(), advised.sites().get(0).y()));
         if (advised.mount() instanceof KeelPocket) {

@@ -59,8 +59,8 @@ class DemoSheetsTest {
             if (!DEMOS.containsKey(boat)) {
                 JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"), TablePlace.BELOW_JOB);
                 Hull hull = source.table().hull(source.job().fit());
-                RunningWater running = source.running(hull, 2);
-                SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull), 2).get(0);
+                RunningWater running = source.running(hull);
+                SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull)).get(0);
                 DEMOS.put(boat, new Demo(source.table().table(), hull, decided, PartsAtSite.of(hull, decided, running).made()));
             }
             return DEMOS.get(boat);

@@ -14,17 +14,13 @@ public sealed interface DoubleBody permits HullFlow, DoubleBody.None {
     record None(String reason) implements DoubleBody {
     }
 
-    /**
-     * The water comes straight from ahead along its own surface.
-     *
-     * @param threads to work with; the result does not depend on it
-     */
-    static DoubleBody past(Hull hull, WaterSurface water, MeshWish wish, int threads) {
+    /** The water comes straight from ahead along its own surface. */
+    static DoubleBody past(Hull hull, WaterSurface water, MeshWish wish) {
         Meshed meshed = HullMesh.of(hull, water, wish);
         if (!(meshed instanceof HullMesh mesh)) {
             return new None(((Meshed.NotMeshed) meshed).reason());
         }
-        PanelSolution solution = PanelSolution.of(mesh.panels(), Images.CENTRELINE_AND_WATER, Stream.AFT, threads);
+        PanelSolution solution = PanelSolution.of(mesh.panels(), Images.CENTRELINE_AND_WATER, Stream.AFT);
         if (!(solution instanceof PanelFlow flow)) {
             return new None(((PanelSolution.NotSolved) solution).reason());
         }

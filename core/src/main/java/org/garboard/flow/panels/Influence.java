@@ -1,20 +1,25 @@
 package org.garboard.flow.panels;
 
+import org.garboard.processors.Rows;
+
 /** How much water each panel and its images send out through every panel: 8 bytes for each pair. */
 final class Influence {
+    /** On fewer panels another processor costs more than it saves: measured. */
+    private static final int MANY = 1500;
+
     private final PanelMesh mesh;
     private final Images images;
-    private final int threads;
     private final double[][] normal;
 
-    Influence(PanelMesh mesh, Images images, int threads) {
+    Influence(PanelMesh mesh, Images images) {
         this.mesh = mesh;
         this.images = images;
-        this.threads = threads;
         this.normal = new double[mesh.size()][];
-        Hands.share(mesh.size(), threads, hand -> {
+        Rows.each(mesh.size(), (from, to) -> {
             SourcePanel source = new SourcePanel(mesh);
-            return row -> normal[row] = row(source, row);
+            for (int row = from; row < to; row++) {
+                normal[row] = row(source, row);
+            }
         });
     }
 
@@ -45,15 +50,21 @@ final class Influence {
     }
 
     void times(double[] strength, double[] out) {
-        // a thread costs more than it saves on few panels
-        int hands = mesh.size() < 1500 ? 1 : threads;
-        Hands.share(mesh.size(), hands, hand -> row -> {
+        if (mesh.size() < MANY) {
+            times(strength, out, 0, mesh.size());
+        } else {
+            Rows.each(mesh.size(), (from, to) -> times(strength, out, from, to));
+        }
+    }
+
+    private void times(double[] strength, double[] out, int from, int to) {
+        for (int row = from; row < to; row++) {
             double[] own = normal[row];
             double sum = 0;
             for (int panel = 0; panel < own.length; panel++) {
                 sum += own[panel] * strength[panel];
             }
             out[row] = sum;
-        });
+        }
     }
 }

@@ -1,5 +1,7 @@
 package org.garboard.flow.panels;
 
+import org.garboard.processors.Rows;
+
 /** The flow about a mesh of panels: no water goes through the centre of any. Speeds over the stream's. */
 public final class PanelFlow implements PanelSolution {
     private final PanelMesh mesh;
@@ -8,16 +10,17 @@ public final class PanelFlow implements PanelSolution {
     private final double[] strength;
     private final double[] velocity;
 
-    PanelFlow(PanelMesh mesh, Images images, Stream stream, double[] strength, int threads) {
+    PanelFlow(PanelMesh mesh, Images images, Stream stream, double[] strength) {
         this.mesh = mesh;
         this.images = images;
         this.stream = stream;
         this.strength = strength;
         this.velocity = new double[3 * mesh.size()];
-        Hands.share(mesh.size(), threads, hand -> {
+        Rows.each(mesh.size(), (from, to) -> {
             SourcePanel source = new SourcePanel(mesh);
-            return row -> at(source, row, mesh.centre[3 * row], mesh.centre[3 * row + 1], mesh.centre[3 * row + 2],
-                velocity, 3 * row);
+            for (int row = from; row < to; row++) {
+                at(source, row, mesh.centre[3 * row], mesh.centre[3 * row + 1], mesh.centre[3 * row + 2], velocity, 3 * row);
+            }
         });
     }
 

@@ -18,13 +18,12 @@ public sealed interface PanelSolution permits PanelFlow, PanelSolution.NotSolved
      * The flow of a stream past a body.
      *
      * @param images a stream with images must run along x, as it would cross the mirrors otherwise
-     * @param threads to work with; the result does not depend on it
      */
-    static PanelSolution of(PanelMesh mesh, Images images, Stream stream, int threads) {
+    static PanelSolution of(PanelMesh mesh, Images images, Stream stream) {
         if (images != Images.NONE && (stream.y() != 0 || stream.z() != 0)) {
             throw new IllegalArgumentException("a stream across its mirrors: " + stream);
         }
-        Influence influence = new Influence(mesh, images, threads);
+        Influence influence = new Influence(mesh, images);
         double[] right = new double[mesh.size()];
         for (int panel = 0; panel < right.length; panel++) {
             right[panel] = -(stream.x() * mesh.normal(panel, 0) + stream.y() * mesh.normal(panel, 1) + stream.z() * mesh.normal(panel, 2));
@@ -35,6 +34,6 @@ public sealed interface PanelSolution permits PanelFlow, PanelSolution.NotSolved
             return new NotSolved(String.format(Locale.ROOT, "the flow past %d panels is not found: after %d steps %.1e of the stream "
                 + "still goes through the skin; %.0e is asked", mesh.size(), equations.steps(), equations.left(), WITHIN));
         }
-        return new PanelFlow(mesh, images, stream, strength, threads);
+        return new PanelFlow(mesh, images, stream, strength);
     }
 }

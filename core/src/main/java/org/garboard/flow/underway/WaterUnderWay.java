@@ -20,22 +20,17 @@ public final class WaterUnderWay {
     private final Hull hull;
     private final Water water;
     private final double upper;
-    private final int threads;
     private final Map<WaterSurface, Streams> found = new LinkedHashMap<>();
 
     /** @param reason why there are none; empty where there are */
     private record Streams(Optional<HullStreams> streams, String reason) {
     }
 
-    /**
-     * @param upper depth of the water at the bow that carries air [m]
-     * @param threads to work with; the result does not depend on it
-     */
-    public WaterUnderWay(Hull hull, Water water, double upper, int threads) {
+    /** @param upper depth of the water at the bow that carries air [m] */
+    public WaterUnderWay(Hull hull, Water water, double upper) {
         this.hull = hull;
         this.water = water;
         this.upper = upper;
-        this.threads = threads;
     }
 
     public UnderWay at(Attitude attitude) {
@@ -66,7 +61,7 @@ public final class WaterUnderWay {
     }
 
     private Streams past(WaterSurface surface) {
-        DoubleBody body = DoubleBody.past(hull, surface, MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN), threads);
+        DoubleBody body = DoubleBody.past(hull, surface, MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN));
         return body instanceof HullFlow flow ? new Streams(Optional.of(new HullStreams(flow)), "") : new Streams(Optional.empty(), ((DoubleBody.None) body).reason());
     }
 }

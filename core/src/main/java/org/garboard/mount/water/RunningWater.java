@@ -23,34 +23,29 @@ import org.garboard.hull.Hull;
  */
 public final class RunningWater {
     /** Where nothing is told of her running. */
-    public static final RunningWater UNTOLD = new RunningWater(null, List.of(), List.of(), 1);
+    public static final RunningWater UNTOLD = new RunningWater(null, List.of(), List.of());
     /** Depth of the upper water at the bow against the hull's draught: the larger end of 0.05 to 0.15, our choice. */
     private static final double UPPER = 0.15;
 
     private final Hull hull;
     private final List<WaterAtSpeed> speeds;
     private final List<Attitude.Floats> afloat;
-    private final int threads;
     private Traced traced;
 
     /** @param untraced why there are no streamlines; empty where there are */
     private record Traced(Optional<HullStreams> streams, String untraced) {
     }
 
-    private RunningWater(Hull hull, List<WaterAtSpeed> speeds, List<Attitude.Floats> afloat, int threads) {
+    private RunningWater(Hull hull, List<WaterAtSpeed> speeds, List<Attitude.Floats> afloat) {
         this.hull = hull;
         this.speeds = speeds;
         this.afloat = afloat;
-        this.threads = threads;
     }
 
-    /**
-     * @param profile every speed, slowest first
-     * @param threads to work with; the result does not depend on it
-     */
-    public static RunningWater of(Hull hull, Water water, List<AtSpeed> profile, int threads) {
+    /** @param profile every speed, slowest first */
+    public static RunningWater of(Hull hull, Water water, List<AtSpeed> profile) {
         return new RunningWater(hull, profile.stream().map(at -> WaterAtSpeed.of(hull, water, at)).toList(),
-            profile.stream().flatMap(at -> floats(at).stream()).toList(), threads);
+            profile.stream().flatMap(at -> floats(at).stream()).toList());
     }
 
     /** At the middle of the band, or at the first end that is known. */
@@ -97,7 +92,7 @@ public final class RunningWater {
     /** Of the fastest speed afloat; the others float alike. */
     private Traced traced() {
         if (traced == null) {
-            DoubleBody body = DoubleBody.past(hull, fastest().afloat().hull().water(), MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN), threads);
+            DoubleBody body = DoubleBody.past(hull, fastest().afloat().hull().water(), MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN));
             traced = body instanceof HullFlow flow ? new Traced(Optional.of(new HullStreams(flow)), "")
                 : new Traced(Optional.empty(), ((DoubleBody.None) body).reason());
         }

@@ -72,7 +72,7 @@ class RunningHullTest {
     void theDoubleBodyTakesTheFloatedAttitude() {
         Floats slow = as(Floats.class, running(LOAD).at(3));
         HullFlow flow = assertInstanceOf(HullFlow.class,
-            DoubleBody.past(BOW, slow.level().orElseThrow(), MeshWish.atMost(400, Stern.CLOSED), 1));
+            DoubleBody.past(BOW, slow.level().orElseThrow(), MeshWish.atMost(400, Stern.CLOSED)));
         double[] stations = {flow.mesh().station(0), flow.mesh().station(flow.mesh().columns())};
         assertEquals(slow.afloat().hull().from(), stations[0], 1e-12);
         assertEquals(slow.afloat().hull().to(), stations[1], 1e-12);

@@ -86,7 +86,7 @@ class BlockNoseTest {
     }
 
     private static double byPanels(double length, double width, double height, double run) {
-        PanelFlow flow = assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh(length, width, height, run), Images.CENTRELINE_AND_WATER, Stream.AFT, 2));
+        PanelFlow flow = assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh(length, width, height, run), Images.CENTRELINE_AND_WATER, Stream.AFT));
         double least = 1;
         for (int panel = 0; panel < flow.mesh().size(); panel++) {
             least = flow.mesh().centre(panel, 0) < BEFORE_THE_TAIL * length ? Math.min(least, flow.pressure(panel)) : least;

@@ -16,6 +16,7 @@ import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
 import org.garboard.offsets.StemLine;
 import org.garboard.offsets.TransomLine;
+import org.garboard.processors.SoMany;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,7 +33,7 @@ class DoubleBodyTest {
     }
 
     static HullFlow past(Hull hull, WaterSurface water, MeshWish wish) {
-        return assertInstanceOf(HullFlow.class, DoubleBody.past(hull, water, wish, 2));
+        return assertInstanceOf(HullFlow.class, DoubleBody.past(hull, water, wish));
     }
 
     /** A V bottom of one deadrise with an upright side, its stem a knife raked from the keel at x = 2; a transom at 8. */
@@ -212,7 +213,7 @@ class DoubleBodyTest {
     }
 
     private static String reason(Hull hull, WaterSurface water, MeshWish wish) {
-        return assertInstanceOf(DoubleBody.None.class, DoubleBody.past(hull, water, wish, 1)).reason();
+        return assertInstanceOf(DoubleBody.None.class, DoubleBody.past(hull, water, wish)).reason();
     }
 
     /** A reverse chine with air under it. */
@@ -292,13 +293,17 @@ class DoubleBodyTest {
     }
 
     @Test
-    void threadsChangeNoBit() {
+    void law_processorsChangeNoBit() {
         MeshWish wish = MeshWish.atMost(600, Stern.STRAIGHT_RUN);
-        PanelFlow one = assertInstanceOf(HullFlow.class, DoubleBody.past(transomBoat(), WaterSurface.level(0.4), wish, 1)).flow();
-        PanelFlow three = assertInstanceOf(HullFlow.class, DoubleBody.past(transomBoat(), WaterSurface.level(0.4), wish, 3)).flow();
+        PanelFlow one = on(1, wish);
+        PanelFlow three = on(3, wish);
         assertTrue(one.mesh().size() <= 600, "panels " + one.mesh().size());
         for (int panel = 0; panel < one.mesh().size(); panel++) {
             assertEquals(Double.doubleToLongBits(one.speed(panel)), Double.doubleToLongBits(three.speed(panel)));
         }
+    }
+
+    private static PanelFlow on(int processors, MeshWish wish) {
+        return assertInstanceOf(HullFlow.class, SoMany.processors(processors, () -> DoubleBody.past(transomBoat(), WaterSurface.level(0.4), wish))).flow();
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.garboard.processors.SoMany;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PanelFlowTest {
 
     private static PanelFlow past(PanelMesh mesh, Images images, Stream stream) {
-        return assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh, images, stream, 2));
+        return assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh, images, stream));
     }
 
     private static PanelFlow past(Ellipsoid body, int columns, int rows) {
@@ -160,10 +161,10 @@ class PanelFlowTest {
     }
 
     @Test
-    void law_threadsChangeNoBit() {
+    void law_processorsChangeNoBit() {
         PanelMesh mesh = new Ellipsoid(3, 1, 0.5).quarter(60, 26);
-        PanelFlow one = assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, Stream.AFT, 1));
-        PanelFlow five = assertInstanceOf(PanelFlow.class, PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, Stream.AFT, 5));
+        PanelFlow one = assertInstanceOf(PanelFlow.class, SoMany.processors(1, () -> PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, Stream.AFT)));
+        PanelFlow five = assertInstanceOf(PanelFlow.class, SoMany.processors(5, () -> PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, Stream.AFT)));
         for (int panel = 0; panel < mesh.size(); panel++) {
             for (int k = 0; k < 3; k++) {
                 assertEquals(Double.doubleToLongBits(one.velocity(panel, k)), Double.doubleToLongBits(five.velocity(panel, k)));
@@ -187,7 +188,7 @@ class PanelFlowTest {
     void aStreamAcrossItsMirrorsIsRefused() {
         PanelMesh mesh = new Ellipsoid(1, 1, 1).quarter(4, 2);
         assertEquals("a stream across its mirrors: Stream[x=0.6, y=0.8, z=0.0]", assertThrows(IllegalArgumentException.class,
-            () -> PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, new Stream(0.6, 0.8, 0), 1)).getMessage());
+            () -> PanelSolution.of(mesh, Images.CENTRELINE_AND_WATER, new Stream(0.6, 0.8, 0))).getMessage());
     }
 
     @Test

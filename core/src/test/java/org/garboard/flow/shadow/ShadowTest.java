@@ -176,7 +176,7 @@ class ShadowTest {
     void law_shadowFollowsTheStreamline() {
         Hull wigley = WigleyHull.hull();
         HullStreams streams = new HullStreams(assertInstanceOf(HullFlow.class, DoubleBody.past(wigley,
-            WaterSurface.level(WigleyHull.T), new MeshWish(40, 14, Stern.STRAIGHT_RUN), 2)));
+            WaterSurface.level(WigleyHull.T), new MeshWish(40, 14, Stern.STRAIGHT_RUN))));
         ShadowCaster caster = new ShadowCaster(wigley, new AlongStreams(streams), 1);
         Streamline line = assertInstanceOf(Streamline.class, streams.through(2, 0.15));
         Shadow shadow = assertInstanceOf(Shadow.class, caster.of(Shedder.point("hole", Sheds.PROUD, Sides.STARBOARD, 2, 0.15, 0.04)));

@@ -106,7 +106,7 @@ class EllipsoidStreamsTest {
             }
         }
         PanelFlow flow = assertInstanceOf(PanelFlow.class,
-            PanelSolution.of(new PanelMesh(panels), Images.CENTRELINE_AND_WATER, Stream.AFT, 2));
+            PanelSolution.of(new PanelMesh(panels), Images.CENTRELINE_AND_WATER, Stream.AFT));
         double[] velocity = new double[3 * columns * rows];
         for (int i = 0; i < velocity.length; i++) {
             velocity[i] = flow.velocity(i / 3, i % 3);

@@ -33,7 +33,7 @@ class HullStreamsTest {
 
     private static HullStreams over(WaterSurface water) {
         return new HullStreams(assertInstanceOf(HullFlow.class,
-            DoubleBody.past(HULL, water, new MeshWish(80, 20, Stern.STRAIGHT_RUN), 2)));
+            DoubleBody.past(HULL, water, new MeshWish(80, 20, Stern.STRAIGHT_RUN))));
     }
 
     private static Streamline atDepth(double x, double depth) {
@@ -147,7 +147,7 @@ class HullStreamsTest {
         Hull hull = Hull.through(new Forms(0, Forms.even(0, 8, 17)).keel(HullStreamsTest::rise)
             .named(LineKind.CHINE, "Chine", HullStreamsTest::breadth, x -> rise(x) + 0.25 * breadth(x))
             .named(LineKind.SHEER, "Sheer", x -> 1.1 * breadth(x), x -> rise(x) + 1.2).table());
-        DoubleBody flow = DoubleBody.past(hull, WaterSurface.level(0.4), MeshWish.atMost(panels, Stern.STRAIGHT_RUN), 2);
+        DoubleBody flow = DoubleBody.past(hull, WaterSurface.level(0.4), MeshWish.atMost(panels, Stern.STRAIGHT_RUN));
         return assertInstanceOf(Streamline.class, new HullStreams(assertInstanceOf(HullFlow.class, flow)).through(5.5, y));
     }
 

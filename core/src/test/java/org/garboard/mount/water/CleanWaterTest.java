@@ -55,7 +55,7 @@ class CleanWaterTest {
     }
 
     private static Check behind(Optional<Double> centreline, double x, double y) {
-        BottomWater water = RunningWater.of(HULL, Water.sea(15), List.of(new AtSpeed(new RunningSpeed("top", 30, Optional.empty()), stepped(centreline), List.of())), 1)
+        BottomWater water = RunningWater.of(HULL, Water.sea(15), List.of(new AtSpeed(new RunningSpeed("top", 30, Optional.empty()), stepped(centreline), List.of())))
             .over(List.of());
         Surroundings around = new Surroundings(HULL.foot(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), water,
             Optional.of(new LaidBottom(HULL, new BottomFeatures(List.of(), BottomFeatures.FeatureList.GIVEN))));

@@ -80,7 +80,7 @@ class JudgedWaterTest {
 
     private static SitingTask task(AtSpeed at, List<LaidFeature> laid, Mount mount, Limits limits) {
         BottomFeatures features = new BottomFeatures(laid, BottomFeatures.FeatureList.GIVEN);
-        BottomWater water = RunningWater.of(HULL, SEA, List.of(at), 1).over(laid);
+        BottomWater water = RunningWater.of(HULL, SEA, List.of(at)).over(laid);
         Surroundings around = new Surroundings(HULL.foot(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), water,
             Optional.of(new LaidBottom(HULL, features)));
         TransducerDetails details = new TransducerDetails(List.of(new SoundBeam(50e3, Angle.ofDegrees(30), Angle.ofDegrees(30))), Optional.empty(),

@@ -62,7 +62,7 @@ class FlowSheetTest {
     @BeforeAll
     static void flow() {
         HullStreams streams = new HullStreams(assertInstanceOf(HullFlow.class,
-            DoubleBody.past(HULL, WaterSurface.level(0.38), MeshWish.atMost(800, Stern.STRAIGHT_RUN), 2)));
+            DoubleBody.past(HULL, WaterSurface.level(0.38), MeshWish.atMost(800, Stern.STRAIGHT_RUN))));
         List<PlanCurve> curves = new ArrayList<>(StreamCurves.through(streams, 4, 9));
         curves.addAll(StreamCurves.sweptDown(SweepDown.of(streams, 0.1)));
         ShadowCaster caster = new ShadowCaster(HULL, new AlongStreams(streams), 1);

@@ -70,8 +70,8 @@ class HeatMapTest {
 
     private static String draw(SitingTask task) {
         List<HeatPanel> panels = new ArrayList<>();
-        for (MountSiting siting : Siting.search(WEDGE, task, STEP, 1)) {
-            panels.add(new HeatPanel("body: " + siting.mount().words(), Siting.map(WEDGE, task, siting.mount(), STEP, 1), siting.sites()));
+        for (MountSiting siting : Siting.search(WEDGE, task, STEP)) {
+            panels.add(new HeatPanel("body: " + siting.mount().words(), Siting.map(WEDGE, task, siting.mount(), STEP), siting.sites()));
         }
         return new String(HeatMap.draw("Wedge & \"co\"", WEDGE, panels), StandardCharsets.UTF_8);
     }
@@ -80,7 +80,7 @@ class HeatMapTest {
     @Test
     void law_theHeavyLineBoundsTheRegionsOfTheSearch() {
         SitingTask task = task(List.of(ANODE), new FlushThroughHull());
-        double found = Siting.search(WEDGE, task, STEP, 1).get(0).regions().stream().mapToDouble(Region::area).sum();
+        double found = Siting.search(WEDGE, task, STEP).get(0).regions().stream().mapToDouble(Region::area).sum();
         double scale = (297 - 2 * 12 - 8) / 6.0;
         double drawn = 0;
         Matcher path = Pattern.compile("<path d=\"([^\"]*)\" fill-rule=\"evenodd\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.45\"/>").matcher(draw(task));

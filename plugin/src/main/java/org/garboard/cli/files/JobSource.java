@@ -100,8 +100,8 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
     }
 
     /** How the boat runs; the same for all her transducers. */
-    public RunningWater running(Hull hull, int threads) {
-        return job().particulars().running(hull, Keel.of(table.table(), hull), threads);
+    public RunningWater running(Hull hull) {
+        return job().particulars().running(hull, Keel.of(table.table(), hull));
     }
 
     /** The table's file; a link that leads out of the job's folder is not followed unless that is allowed. */
