@@ -20,8 +20,6 @@ final class LocalSkin {
     /** How much of the skin is shown round the cut [m], the widest that lies on smooth bottom; our choice. */
     private static final double[] ROUND = {0.100, 0.050, 0.020};
     private static final double SAME = 1e-6;
-    /** Beside an edge of the skin [m]. */
-    private static final double BESIDE = 1e-6;
 
     private final PocketPlace place;
     private final PocketForm form;
@@ -103,13 +101,7 @@ final class LocalSkin {
         throw narrowest;
     }
 
-    /**
-     * Height of the inside, by the plane that touches the skin there. On an edge of the skin that outboard of it, whose
-     * inside comes in over the edge: normals into the boat lean to the keel.
-     */
     private double inside(double u, double v) {
-        boolean edge = form.creases().stream().anyMatch(line -> Math.abs(line.v(u) - v) < 2e-7);
-        double outboard = place.y() + v >= 0 ? BESIDE : -BESIDE;
-        return form.frame().inPlane(u, edge ? v + outboard : v, thickness);
+        return form.inside(u, v, thickness);
     }
 }

@@ -25,6 +25,9 @@ record PocketForm(AxisFrame frame, BodyOutline floor, double depth, double face,
                   List<Parting.Line> creases, double thickness, double chord, double step) {
     /** Where the face lies so near the skin it runs into it without an edge [m]; our choice, less than a coat of filler. */
     private static final double SOFT = 5e-4;
+    private static final double ON = 2e-7;
+    /** Beside an edge of the skin [m]. */
+    private static final double BESIDE = 1e-6;
 
     PocketForm {
         creases = List.copyOf(creases);
@@ -49,5 +52,19 @@ record PocketForm(AxisFrame frame, BodyOutline floor, double depth, double face,
     double surroundings(double u, double v, double share) {
         double skin = frame.outside(u, v);
         return skin + above(face - skin) * left(share);
+    }
+
+    /** Whether a place lies on an edge of the skin. */
+    boolean onCrease(double u, double v) {
+        return creases.stream().anyMatch(line -> Math.abs(line.v(u) - v) < ON);
+    }
+
+    /**
+     * Height of the skin's inside, by the plane that touches the outside there; NaN off the skin. On an edge of the skin
+     * that outboard of it, whose inside comes in over the edge: normals into the boat lean to the keel.
+     */
+    double inside(double u, double v, double skin) {
+        double outboard = frame.origin().getY() + v >= 0 ? BESIDE : -BESIDE;
+        return frame.inPlane(u, onCrease(u, v) ? v + outboard : v, skin);
     }
 }

@@ -1,5 +1,8 @@
 package org.garboard.cutout.pocket;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.cutout.Lengths;
 import org.garboard.mount.pocket.Walls;
@@ -7,8 +10,7 @@ import org.garboard.mount.pocket.Walls;
 /**
  * The section of a pocket's wall square to the floor's outline: distance outside that outline and height. From the
  * floor it turns down a fillet, falls along the wall, past a rebate where there is one, and turns out round the edge
- * into the surface outside. The same for a face of the laminate so far behind it: there fillets are larger and edges
- * smaller, down to a sharp corner.
+ * into the surface outside. The same for a face of the laminate so far behind it.
  */
 final class WallProfile {
     private final Walls walls;
@@ -81,41 +83,77 @@ final class WallProfile {
      *
      * @param mouth height at which it ends [m]
      * @param slope of the surface outside there, going outward [rad]
-     * @param behind so far into the laminate [m]
      * @param out distance and height of each, in turn
      */
-    void trace(double mouth, double slope, double behind, double[] out) throws CannotBeBuilt {
+    void trace(double mouth, double slope, double[] out) throws CannotBeBuilt {
         int count = radii.length;
         double[] corner = new double[2 * count];
         corners(mouth, slope, corner);
-        double[] radius = new double[count];
         double[] tangent = new double[count];
         for (int i = 0; i < count; i++) {
-            double from = directions[i];
-            double to = i + 1 < count ? directions[i + 1] : slope;
-            double turn = Math.tan(Math.abs(to - from) / 2);
-            double share = behind / (1 + Math.cos(to - from));
-            corner[2 * i] += share * (-Math.sin(from) - Math.sin(to));
-            corner[2 * i + 1] += share * (Math.cos(from) + Math.cos(to));
-            radius[i] = to < from ? radii[i] + behind : Math.max(0, radii[i] - behind);
-            tangent[i] = radius[i] * turn;
+            tangent[i] = radii[i] * Math.tan(Math.abs(after(i, slope) - directions[i]) / 2);
         }
         require(corner, tangent, mouth);
         int at = 0;
         for (int i = 0; i < count; i++) {
             double from = directions[i];
-            double to = i + 1 < count ? directions[i + 1] : slope;
+            double to = after(i, slope);
             double hand = to < from ? 1 : -1;
-            double startX = corner[2 * i] - tangent[i] * Math.cos(from);
-            double startW = corner[2 * i + 1] - tangent[i] * Math.sin(from);
-            double middleX = startX + hand * radius[i] * Math.sin(from);
-            double middleW = startW - hand * radius[i] * Math.cos(from);
+            double middleX = corner[2 * i] - tangent[i] * Math.cos(from) + hand * radii[i] * Math.sin(from);
+            double middleW = corner[2 * i + 1] - tangent[i] * Math.sin(from) - hand * radii[i] * Math.cos(from);
             for (int k = 0; k <= pieces[i]; k++) {
                 double angle = from + (pieces[i] == 0 ? 0 : (to - from) * k / pieces[i]);
-                out[at++] = radius[i] == 0 ? corner[2 * i] : middleX - hand * radius[i] * Math.sin(angle);
-                out[at++] = radius[i] == 0 ? corner[2 * i + 1] : middleW + hand * radius[i] * Math.cos(angle);
+                out[at++] = radii[i] == 0 ? corner[2 * i] : middleX - hand * radii[i] * Math.sin(angle);
+                out[at++] = radii[i] == 0 ? corner[2 * i + 1] : middleW + hand * radii[i] * Math.cos(angle);
             }
         }
+    }
+
+    /** Direction of the surface after a corner. */
+    private double after(int corner, double slope) {
+        return corner + 1 < radii.length ? directions[corner + 1] : slope;
+    }
+
+    /**
+     * The section of the laminate's face so far behind.
+     *
+     * @param outside height of the face behind the surroundings, over distance
+     */
+    SectionBehind behind(double mouth, double slope, double behind, DoubleUnaryOperator outside) {
+        int count = radii.length;
+        double[] corner = new double[2 * count];
+        corners(mouth, slope, corner);
+        List<SectionPart> parts = new ArrayList<>();
+        double endX = 0;
+        double endW = 0;
+        double outer = 0;
+        for (int i = 0; i < count; i++) {
+            double from = directions[i];
+            double to = after(i, slope);
+            double hand = to < from ? 1 : -1;
+            double tangent = radii[i] * Math.tan(Math.abs(to - from) / 2);
+            double startX = corner[2 * i] - tangent * Math.cos(from);
+            double startW = corner[2 * i + 1] - tangent * Math.sin(from);
+            if (i > 0) {
+                parts.add(SectionPart.line(2 * i - 1, endX - behind * Math.sin(from), endW + behind * Math.cos(from),
+                    startX - behind * Math.sin(from), startW + behind * Math.cos(from)));
+            }
+            double radius = radii[i] + hand * behind;
+            if (radius > 0) {
+                parts.add(SectionPart.arc(2 * i, startX + hand * radii[i] * Math.sin(from), startW - hand * radii[i] * Math.cos(from),
+                    radius, hand, from, to));
+            }
+            endX = corner[2 * i] + tangent * Math.cos(to);
+            endW = corner[2 * i + 1] + tangent * Math.sin(to);
+            outer = endX - Math.min(behind, radii[i]) * Math.sin(to);
+        }
+        parts.add(SectionPart.outside(2 * count, outer, outside));
+        return new SectionBehind(parts);
+    }
+
+    /** The points of a section behind, as many as of the finished one. */
+    void trace(SectionBehind section, double[] out) {
+        section.trace(pieces, out);
     }
 
     private void require(double[] corner, double[] tangent, double mouth) throws CannotBeBuilt {

@@ -128,7 +128,7 @@ class LocalSkinTest {
     @Test
     void law_moldedWithRamps() {
         for (Hull hull : List.of(Boats.prismaticV(20), Boats.cylinder(1.2))) {
-            Pocket pocket = built(hull, make(Into.NEW_MOLD, 0.010, SKIN), told(SKIN), 0.1, 8);
+            Pocket pocket = built(hull, make(Into.NEW_MOLD, 0.010, 0.3 * SKIN), told(SKIN), 0.1, 8);
             Solid skin = skin(pocket);
             assertEquals(0, skin.holes());
             double laminate = pocket.solids().stream().filter(part -> part.name().equals("pocket-layer-1")).findFirst().orElseThrow().solid().volume();
