@@ -24,6 +24,10 @@ public enum Layer {
     FORM(7, LineType.CONTINUOUS, 0.35),
     /** Stations, waterlines, base line. */
     GRID(8, LineType.CONTINUOUS, 0.25),
+    /** Where a planing bottom meets the water. */
+    WATER(150, LineType.CONTINUOUS, 0.35),
+    /** Edges of wakes. */
+    WAKE(30, LineType.HIDDEN, 0.25),
     /** Lines to scribe on the skin. */
     MARK(6, LineType.CONTINUOUS, 0.25),
     /** Dimensions, leaders, balloons. */

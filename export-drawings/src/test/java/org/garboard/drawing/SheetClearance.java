@@ -12,7 +12,7 @@ public final class SheetClearance {
     private static final Set<Layer> OUTLINES = EnumSet.of(Layer.HULL, Layer.CUT, Layer.POCKET, Layer.HIDDEN, Layer.BORDER);
     /** Lines that run close to words by their nature (under them, up to them), but never through their letters. */
     private static final Set<Layer> THIN_LINES = EnumSet.of(Layer.CENTRE, Layer.ADJACENT, Layer.SECTION, Layer.GRID,
-            Layer.MARK, Layer.DIM);
+            Layer.WATER, Layer.WAKE, Layer.MARK, Layer.DIM);
 
     private SheetClearance() {
     }

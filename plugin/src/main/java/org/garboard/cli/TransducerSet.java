@@ -22,7 +22,7 @@ record TransducerSet(List<OutputFile> files, List<SheetRefusal> refusals, List<S
     /** @param number of the transducer in the job; the files of the second are called "2-sheet-1-siting.dxf" and so on */
     static TransducerSet of(int number, SitingRecord decided, HullOffsets table, Hull hull, RunningWater running, Provenance provenance) {
         PartsAtSite parts = PartsAtSite.of(hull, decided, running);
-        DrawnSet set = SheetSet.draw(decided, table, hull, provenance, parts.made());
+        DrawnSet set = SheetSet.draw(decided, table, hull, provenance, parts.made(), running.over(decided.features().laid()));
         String prefix = number == 1 ? "" : number + "-";
         List<OutputFile> files = new ArrayList<>();
         set.drawings().forEach(drawing -> files.add(new OutputFile(prefix + drawing.fileName(), drawing.content())));

@@ -31,6 +31,7 @@ import org.garboard.job.SitingRecord;
 import org.garboard.marking.MarkedLength;
 import org.garboard.marking.MarkingOut;
 import org.garboard.marking.MarkingPlan;
+import org.garboard.mount.water.BottomWater;
 import org.garboard.mount.water.RunningWater;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.reader.OutsideReader;
@@ -54,20 +55,21 @@ class DemoSheetsTest {
     private static final Map<String, Demo> DEMOS = new TreeMap<>();
 
     /** A demo boat and what was decided for her. */
-    private record Demo(HullOffsets table, Hull hull, SitingRecord decided, PartsMade made) {
+    private record Demo(HullOffsets table, Hull hull, SitingRecord decided, PartsMade made, BottomWater water) {
         static Demo of(String boat) throws Exception {
             if (!DEMOS.containsKey(boat)) {
                 JobSource source = JobSource.read(DEMO.resolve(boat).resolve("job.xml"), TablePlace.BELOW_JOB);
                 Hull hull = source.table().hull(source.job().fit());
                 RunningWater running = source.running(hull);
                 SitingRecord decided = Decision.of(hull, running, source.jobs(), source.features(hull)).get(0);
-                DEMOS.put(boat, new Demo(source.table().table(), hull, decided, PartsAtSite.of(hull, decided, running).made()));
+                DEMOS.put(boat, new Demo(source.table().table(), hull, decided, PartsAtSite.of(hull, decided, running).made(),
+                    running.over(decided.features().laid())));
             }
             return DEMOS.get(boat);
         }
 
         DrawnSet set(SitingRecord record) {
-            return SheetSet.draw(record, table, hull, PROVENANCE, made);
+            return SheetSet.draw(record, table, hull, PROVENANCE, made, water);
         }
     }
 

@@ -30,6 +30,11 @@ public record StagnationLine(List<Vector2D> points) {
         return points.get(points.size() - 1).getX();
     }
 
+    /** Half-breadth of its outer end [m]. */
+    public double outermost() {
+        return points.get(points.size() - 1).getY();
+    }
+
     /** x at a half-breadth [m]; NaN outside its outer end. */
     public double x(double y) {
         double side = Math.abs(y);

@@ -1,6 +1,7 @@
 package org.garboard.flow.shadow;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -57,23 +58,32 @@ public final class ShadowCaster {
 
     /** The hull seen from below, both sides. */
     private Geometry bottom(Hull hull) {
+        List<Vector2D> stern = stern(hull);
+        double after = stern.get(0).getX();
         List<Vector2D> outline = new ArrayList<>();
         for (int i = 0; i <= OUTLINE; i++) {
-            double x = hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * i / OUTLINE;
+            double x = hull.forwardEnd() + (after - hull.forwardEnd()) * i / OUTLINE;
             double widest = 0;
             for (HullLine line : hull.lines()) {
                 widest = Math.max(widest, line.y(x));
             }
             outline.add(Vector2D.of(x, widest));
         }
-        return plan.bothSides(List.of(plan.figure(withCentreline(outline))));
+        outline.addAll(stern);
+        outline.add(Vector2D.of(hull.forwardEnd(), 0));
+        return plan.bothSides(List.of(plan.figure(outline)));
     }
 
-    private static List<Vector2D> withCentreline(List<Vector2D> side) {
-        List<Vector2D> closed = new ArrayList<>(side);
-        closed.add(Vector2D.of(side.get(side.size() - 1).getX(), 0));
-        closed.add(Vector2D.of(side.get(0).getX(), 0));
-        return closed;
+    /** The edge of the skin aft, from the sheer in to the keel; a raked one does not lie square across. */
+    private static List<Vector2D> stern(Hull hull) {
+        List<Vector2D> edge = new ArrayList<>();
+        if (hull.endsSquare()) {
+            edge.add(Vector2D.of(hull.afterEnd(), 0));
+        } else {
+            hull.afterEdge().forEach(curve -> curve.points().forEach(point -> edge.add(Vector2D.of(point.getX(), point.getY()))));
+            Collections.reverse(edge);
+        }
+        return edge;
     }
 
     /** The shadow of one feature. */

@@ -2,6 +2,7 @@ package org.garboard.mount.water;
 
 import java.util.List;
 import java.util.Optional;
+import org.garboard.flow.shadow.EveryWake;
 import org.garboard.flow.streams.SweepDown;
 
 /**
@@ -15,6 +16,11 @@ import org.garboard.flow.streams.SweepDown;
 public record BottomWater(List<WaterAtSpeed> speeds, List<Wakes> wakes, String untraced, Optional<SweepDown> sweep) {
     /** Where nothing is told of her running. */
     public static final BottomWater UNTOLD = new BottomWater(List.of(), List.of(), "", Optional.empty());
+
+    /** The wakes of each feature at whatever speed, one figure for it, in the order in which they are first thrown. */
+    public List<EveryWake> wakesTogether() {
+        return EveryWake.of(wakes.stream().flatMap(each -> each.shadows().stream()).toList());
+    }
 
     public BottomWater {
         speeds = List.copyOf(speeds);

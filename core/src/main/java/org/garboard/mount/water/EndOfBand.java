@@ -1,6 +1,8 @@
 package org.garboard.mount.water;
 
+import java.util.Optional;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.StagnationLine;
 import org.garboard.hull.Hull;
 
 /** The water along the bottom at one end of the band of load and trim, or at its middle, as a search of many places reads it. */
@@ -28,6 +30,9 @@ sealed interface EndOfBand permits PlaningEnd, FloatingEnd, SteppedEnd {
      * much as it lies ahead of solid water; NaN where that is not known.
      */
     double run(double x, double y);
+
+    /** Where the water meets the bottom to starboard, from the keel out; empty where it does so along the whole of it, or that is not known. */
+    Optional<StagnationLine> line();
 
     /** How deep a place lies below the water that the boat has not disturbed, negative above it [m]; NaN where that is not known. */
     double depth(double x, double z);

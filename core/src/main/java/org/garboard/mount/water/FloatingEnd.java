@@ -1,6 +1,8 @@
 package org.garboard.mount.water;
 
+import java.util.Optional;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.StagnationLine;
 import org.garboard.hydrostatics.WaterSurface;
 
 /**
@@ -40,6 +42,11 @@ final class FloatingEnd implements EndOfBand {
     @Override
     public double run(double x, double y) {
         return x - from;
+    }
+
+    @Override
+    public Optional<StagnationLine> line() {
+        return Optional.empty();
     }
 
     @Override

@@ -1,8 +1,9 @@
 package org.garboard.mount.water;
 
-import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.StagnationLine;
 import org.garboard.hydrostatics.WaterSurface;
 
 /** Planing: the water runs straight aft from the stagnation line ("predominantly aft", Savitsky 1964). Owns its arrays. */
@@ -12,6 +13,7 @@ final class PlaningEnd implements EndOfBand {
     private final double outer;
     private final WaterSurface water;
     private final double cosine;
+    private final StagnationLine line;
     private final double[] lineX;
     private final double[] lineY;
 
@@ -21,9 +23,9 @@ final class PlaningEnd implements EndOfBand {
         this.outer = planes.bottomSpeed();
         this.water = planes.water();
         this.cosine = Math.cos(water.trim().radians());
-        List<Vector2D> points = planes.line().points();
-        this.lineX = points.stream().mapToDouble(Vector2D::getX).toArray();
-        this.lineY = points.stream().mapToDouble(Vector2D::getY).toArray();
+        this.line = planes.line();
+        this.lineX = line.points().stream().mapToDouble(Vector2D::getX).toArray();
+        this.lineY = line.points().stream().mapToDouble(Vector2D::getY).toArray();
     }
 
     @Override
@@ -61,6 +63,11 @@ final class PlaningEnd implements EndOfBand {
         double width = lineY[high] - lineY[low];
         double share = width > 0 ? (side - lineY[low]) / width : 1;
         return x - (lineX[low] + share * (lineX[high] - lineX[low]));
+    }
+
+    @Override
+    public Optional<StagnationLine> line() {
+        return Optional.of(line);
     }
 
     @Override

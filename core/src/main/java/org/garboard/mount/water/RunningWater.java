@@ -1,7 +1,9 @@
 package org.garboard.mount.water;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.garboard.craft.LaidFeature;
@@ -30,6 +32,7 @@ public final class RunningWater {
     private final Hull hull;
     private final List<WaterAtSpeed> speeds;
     private final List<Attitude.Floats> afloat;
+    private final Map<List<LaidFeature>, BottomWater> found = new HashMap<>();
     private Traced traced;
 
     /** @param untraced why there are no streamlines; empty where there are */
@@ -60,11 +63,20 @@ public final class RunningWater {
         return speeds;
     }
 
-    /** With what is on the bottom. */
+    /** With what is on the bottom; worked out once for the same. */
     public BottomWater over(List<LaidFeature> laid) {
         if (speeds.isEmpty()) {
             return BottomWater.UNTOLD;
         }
+        BottomWater before = found.get(laid);
+        if (before == null) {
+            before = along(List.copyOf(laid));
+            found.put(List.copyOf(laid), before);
+        }
+        return before;
+    }
+
+    private BottomWater along(List<LaidFeature> laid) {
         List<WaterAtSpeed> planing = speeds.stream().filter(each -> !each.isUnknown() && !each.floats()).toList();
         List<Wakes> wakes = new ArrayList<>(laid.isEmpty() ? List.of() : Wakes.planing(hull, laid, planing));
         boolean neverPlanes = PlaningHull.unfit(hull).isPresent() || speeds.stream().allMatch(WaterAtSpeed::floats);

@@ -1,7 +1,9 @@
 package org.garboard.mount.water;
 
 import java.util.List;
+import java.util.Optional;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.StagnationLine;
 import org.garboard.flow.steps.AirBehind;
 import org.garboard.hull.Hull;
 import org.garboard.hull.Step;
@@ -67,6 +69,11 @@ final class SteppedEnd implements EndOfBand {
             ahead++;
         }
         return ahead;
+    }
+
+    @Override
+    public Optional<StagnationLine> line() {
+        return Optional.ofNullable(forward).flatMap(PlaningEnd::line);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.garboard.craft.LaidFeature;
 import org.garboard.flow.shadow.AlongBottom;
 import org.garboard.flow.shadow.AlongStreams;
@@ -29,6 +30,7 @@ import org.garboard.units.FixedDecimal;
 public final class Wakes {
     private final String speeds;
     private final List<Shadow> shadows;
+    private final List<Shadow> inDoubt;
     private final List<LaidFeature> throwers;
     private final WakeRows judged;
     private final WakeRows advisory;
@@ -39,6 +41,7 @@ public final class Wakes {
                   List<LaidFeature> doubtful) {
         this.speeds = speeds;
         this.shadows = shadows;
+        this.inDoubt = doubted;
         this.throwers = throwers;
         this.judged = WakeRows.judged(shadows, hull.forwardEnd(), hull.afterEnd());
         this.advisory = WakeRows.advisory(shadows, hull.forwardEnd(), hull.afterEnd());
@@ -109,6 +112,11 @@ public final class Wakes {
     private static List<Cast> casts(Hull hull, List<LaidFeature> laid, FlowLines flow, double outboard) {
         ShadowCaster caster = new ShadowCaster(hull, flow, outboard);
         return laid.parallelStream().map(feature -> caster.of(Shedder.of(feature))).toList();
+    }
+
+    /** All of them, those too of what is perhaps dry. */
+    public List<Shadow> shadows() {
+        return Stream.concat(shadows.stream(), inDoubt.stream()).toList();
     }
 
     /** Why a wake may go on where none is known; empty where all of them are. */

@@ -2,9 +2,12 @@ package org.garboard.mount.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.flow.attitude.AtSpeed;
 import org.garboard.flow.attitude.Attitude;
+import org.garboard.flow.attitude.StagnationLine;
 import org.garboard.flow.layer.Layer;
 import org.garboard.flow.layer.LayerLaw;
 import org.garboard.flow.water.Water;
@@ -83,11 +86,16 @@ public final class WaterAtSpeed {
 
     /** "cruise, 25 kn". */
     public String words() {
-        return name + ", " + FixedDecimal.format(knots, knots == Math.rint(knots) ? 0 : 1) + " kn";
+        return name + ", " + knotsInWords();
+    }
+
+    /** "25 kn". */
+    public String knotsInWords() {
+        return FixedDecimal.format(knots, knots == Math.rint(knots) ? 0 : 1) + " kn";
     }
 
     /** Whether nothing is known at this speed, whatever load and trim. */
-    boolean isUnknown() {
+    public boolean isUnknown() {
         return known.length == 0;
     }
 
@@ -109,6 +117,18 @@ public final class WaterAtSpeed {
             }
         }
         return known.length > 0;
+    }
+
+    /**
+     * Abaft of it the bottom is in solid water at every end of the band that is known: of their stagnation lines the aftermost at each
+     * half-breadth, as far out as all of them reach. Empty where she floats, or nothing is known.
+     */
+    public Optional<StagnationLine> solidFrom() {
+        List<StagnationLine> lines = Stream.of(known).map(EndOfBand::line).flatMap(Optional::stream).toList();
+        double reach = lines.stream().mapToDouble(StagnationLine::outermost).min().orElse(Double.NaN);
+        List<Vector2D> points = lines.stream().flatMap(line -> line.points().stream()).mapToDouble(Vector2D::getY).filter(y -> y <= reach)
+            .sorted().distinct().mapToObj(y -> Vector2D.of(lines.stream().mapToDouble(line -> line.x(y)).max().orElseThrow(), y)).toList();
+        return points.size() > 1 ? Optional.of(new StagnationLine(points)) : Optional.empty();
     }
 
     Water water() {

@@ -1,6 +1,8 @@
 package org.garboard.drawing.flow;
 
 import java.util.List;
+import org.garboard.drawing.water.PlanArea;
+import org.garboard.drawing.water.PlanCurve;
 import org.garboard.flow.shadow.Shadow;
 
 /**

@@ -3,6 +3,7 @@ package org.garboard.drawing.flow;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.garboard.drawing.water.PlanCurve;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.Streamline;
 import org.garboard.flow.streams.SweepDown;

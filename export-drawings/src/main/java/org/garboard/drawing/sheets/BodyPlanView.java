@@ -15,6 +15,7 @@ import org.garboard.drawing.Scale;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.NameColumn;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.Station;

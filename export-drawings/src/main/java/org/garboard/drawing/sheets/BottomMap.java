@@ -24,7 +24,7 @@ public final class BottomMap {
     /** Seen from below, bow to the right, with the legend of its hatches below it. */
     public static View of(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
         Lettering lettering = new Lettering(2.5, 2.5, 2.5);
-        SheetTask task = new SheetTask(record, PartsMade.NONE, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
+        SheetTask task = new SheetTask(record, PartsMade.NONE, SitingWater.NONE, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
                 lettering, Optional.empty());
         Scale scale = new Scale((int) Math.ceil((hull.afterEnd() - hull.forwardEnd()) * 1000 / LENGTH));
         View plan = BottomPlanView.narrow(task, scale, MarkedSite.of(record));

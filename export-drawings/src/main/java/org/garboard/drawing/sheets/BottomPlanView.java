@@ -6,17 +6,22 @@ import java.util.stream.DoubleStream;
 import org.garboard.drawing.Balloon;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
+import org.garboard.drawing.LetterWidths;
+import org.garboard.drawing.Line;
 import org.garboard.drawing.LinearDimension;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
+import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.NameColumn;
 import org.garboard.drawing.layout.Spread;
+import org.garboard.drawing.water.WaterBelow;
 import org.garboard.hull.Hull;
 import org.garboard.offsets.Station;
 import org.garboard.siting.Site;
 
-/** The bottom seen from below, bow to the right, so that starboard is up: regions and sites. */
+/** The bottom seen from below, bow to the right, so that starboard is up: regions and sites, and the water that they are judged by. */
 final class BottomPlanView {
 
     private final SheetTask task;
@@ -62,22 +67,41 @@ final class BottomPlanView {
         shown.addAll(HullBelow.of(hull, task.table(), paper, 1.5 * lettering.figures()));
         shown.addAll(RegionHatch.below(task.record().sitings(), paper));
         shown.addAll(features.shown());
-        shown.addAll(HullBelow.directions(paper, features.afterEnd(), halfBeam, lettering.figures()));
-        balloons(sites);
+        shown.addAll(HullBelow.directions(paper, water(), halfBeam, lettering.figures()));
+        above(sites);
         sites.stream().filter(MarkedSite::serves).findFirst().ifPresent(this::distances);
         shown.addAll(features.listed(0, View.around("so far", shown).frame().bottom() - 2 * lettering.figures()));
         return ViewTitle.above("BOTTOM PLAN SEEN FROM BELOW: STARBOARD IS UP", "", shown, lettering, 0);
     }
 
-    /** Balloons stand above the starboard sheer, each over its site as nearly as may be. */
-    private void balloons(List<MarkedSite> sites) {
+    /** Stagnation lines and wakes, whose names stand in a column abaft of all; how far that reaches to the left [mm]. */
+    private double water() {
+        WaterBelow water = new WaterBelow(paper::below);
+        task.water().draw(water, features::called);
+        shown.addAll(water.shown());
+        List<Entity> column = NameColumn.leftOf(features.afterEnd() - 2 * lettering.figures(), features.lowest(), water.names(), lettering.tables());
+        shown.addAll(column);
+        return column.stream().mapToDouble(entity -> entity.bounds().left()).reduce(features.afterEnd(), Math::min);
+    }
+
+    /** Numbers of sites and speeds of stagnation lines stand above the starboard sheer, each over its place as nearly as may be. */
+    private void above(List<MarkedSite> sites) {
         double radius = Balloon.radius(lettering.figures());
-        double[] wanted = sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x()) + radius).toArray();
-        double[] spread = Spread.apart(wanted, 2 * radius + 2);
-        for (int i = 0; i < wanted.length; i++) {
-            Site site = sites.get(i).site();
-            shown.add(new Balloon(new Point(spread[i], halfBeam + radius + 3), sites.get(i).mark(), lettering.figures(),
-                    List.of(paper.below(site.x(), site.y()))));
+        List<NameColumn.Name> speeds = task.water().speeds(paper);
+        double widest = speeds.stream().mapToDouble(speed -> LetterWidths.extent(speed.words(), lettering.figures())).reduce(2 * radius, Math::max);
+        double[] spread = Spread.apart(DoubleStream.concat(sites.stream().mapToDouble(marked -> paper.lengthwise(marked.site().x()) + radius),
+            speeds.stream().mapToDouble(speed -> speed.end().x())).toArray(), widest + 2);
+        double row = halfBeam + radius + 3;
+        for (int i = 0; i < spread.length; i++) {
+            Point place = new Point(spread[i], row);
+            if (i < sites.size()) {
+                Site site = sites.get(i).site();
+                shown.add(new Balloon(place, sites.get(i).mark(), lettering.figures(), List.of(paper.below(site.x(), site.y()))));
+            } else {
+                NameColumn.Name speed = speeds.get(i - sites.size());
+                shown.add(Text.centred(Layer.TEXT, speed.words(), place, lettering.figures(), 0));
+                shown.add(new Line(Layer.DIM, place.movedBy(0, -lettering.figures()), speed.end()));
+            }
         }
     }
 

@@ -3,7 +3,9 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.drawing.Anchor;
@@ -13,7 +15,9 @@ import org.garboard.drawing.Layer;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Text;
+import org.garboard.drawing.layout.NameColumn;
 import org.garboard.drawing.layout.Spread;
+import org.garboard.flow.shadow.Shedder;
 import org.garboard.geometry.Quad;
 
 /**
@@ -34,6 +38,7 @@ public final class FeaturesBelow {
     private final double lettering;
     private final List<Entity> shown = new ArrayList<>();
     private final List<String> list = new ArrayList<>();
+    private final Map<List<Quad>, String> called = new HashMap<>();
     private final double[] down;
     private double afterEnd;
     private double lowest;
@@ -72,6 +77,11 @@ public final class FeaturesBelow {
             lines.add(Text.level(Layer.TEXT, line, new Point(left, first - 1.5 * lettering * lines.size()), lettering, Anchor.LEFT));
         }
         return lines;
+    }
+
+    /** How the view names a feature: by its letter, or with few of them by its name. */
+    String called(Shedder feature) {
+        return called.getOrDefault(feature.cover(), feature.name());
     }
 
     List<Entity> shown() {
@@ -131,6 +141,7 @@ public final class FeaturesBelow {
         for (int i = 0; i < spread.length; i++) {
             shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(targets.get(i))));
             list.add(letter(i) + "  " + words(fromAft.get(i)));
+            called.put(fromAft.get(i).cover(), letter(i));
         }
         // words beside the after end keep clear of the lines to these
         afterEnd = Arrays.stream(spread).reduce(afterEnd, Math::min);

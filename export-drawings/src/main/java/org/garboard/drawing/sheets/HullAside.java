@@ -6,6 +6,7 @@ import org.garboard.appendage.Keel;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
+import org.garboard.drawing.layout.NameColumn;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.HullOffsets;

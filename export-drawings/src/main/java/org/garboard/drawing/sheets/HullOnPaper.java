@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.appendage.Keel;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
@@ -57,6 +58,11 @@ public final class HullOnPaper {
 
     public Point below(double x, double y) {
         return new Point(lengthwise(x), scale.paper(y));
+    }
+
+    /** A place in plan, port is negative y. */
+    public Point below(Vector2D place) {
+        return below(place.getX(), place.getY());
     }
 
     public Point lookingForward(double y, double z) {

@@ -3,14 +3,13 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Sides;
-import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Hatch;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Polyline;
-import org.garboard.drawing.Text;
 import org.garboard.drawing.layout.Cluster;
+import org.garboard.drawing.layout.Legend;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.job.SitingRecord;
 import org.garboard.siting.MountSiting;
@@ -22,6 +21,9 @@ final class RegionHatch {
 
     private static final double[] ANGLES = {45, 135, 60, 120, 30};
     private static final double[] SPACINGS = {2.5, 3.5, 2, 3, 4};
+
+    /** Letter heights that a sample is long. */
+    private static final double SAMPLE = 5;
 
     private RegionHatch() {
     }
@@ -64,23 +66,20 @@ final class RegionHatch {
     /** Which hatch is which mount. */
     static Cluster legend(SitingRecord record, Lettering lettering) {
         List<MountSiting> sitings = record.sitings();
-        double h = lettering.tables();
-        List<Entity> drawn = new ArrayList<>();
-        drawn.add(Text.level(Layer.TEXT, "FEASIBLE REGIONS", new Point(0, 0), lettering.headings(), Anchor.LEFT));
-        double y = -1.5 * lettering.headings() - h;
+        Legend legend = new Legend("FEASIBLE REGIONS", lettering, SAMPLE);
         for (int mount = 0; mount < sitings.size(); mount++) {
-            List<Point> swatch = List.of(new Point(0, y), new Point(5 * h, y), new Point(5 * h, y + 2 * h), new Point(0, y + 2 * h));
-            String words = sitings.get(mount).mount().words() + (refused(sitings.get(mount), record) ? ": REFUSED, see NOTES" : "");
-            if (sitings.get(mount).regions().isEmpty()) {
-                words += ": no place found";
-            } else {
-                drawn.add(hatch(List.of(swatch), mount));
-            }
-            drawn.add(Polyline.closed(Layer.MARK, swatch));
-            drawn.add(Text.level(Layer.TEXT, words, new Point(6 * h, y + h / 2), h, Anchor.LEFT));
-            y -= 2.8 * h;
+            MountSiting siting = sitings.get(mount);
+            boolean found = !siting.regions().isEmpty();
+            int number = mount;
+            legend.swatch(ring -> swatch(ring, number, found), siting.mount().words() + (refused(siting, record) ? ": REFUSED, see NOTES" : "")
+                + (found ? "" : ": no place found"));
         }
-        return Cluster.of(drawn);
+        return legend.cluster();
+    }
+
+    private static List<Entity> swatch(List<Point> ring, int mount, boolean found) {
+        Polyline outline = Polyline.closed(Layer.MARK, ring);
+        return found ? List.of(hatch(List.of(ring), mount), outline) : List.of(outline);
     }
 
     /** Whether every check is met there, and yet no pocket can be built. */

@@ -16,6 +16,7 @@ import org.garboard.drawing.template.TemplateShape;
 import org.garboard.drawing.template.TilePaper;
 import org.garboard.hull.Hull;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.water.BottomWater;
 import org.garboard.offsets.HullOffsets;
 
 /**
@@ -35,16 +36,17 @@ public final class SheetSet {
 
     /** Draws the set where nothing but a pocket is cut. The same input gives the same bytes. */
     public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        return draw(record, table, hull, provenance, PartsMade.NONE);
+        return draw(record, table, hull, provenance, PartsMade.NONE, BottomWater.UNTOLD);
     }
 
     /**
      * Draws the set. The same input gives the same bytes.
      *
      * @param made for the advised mount, where it is no pocket
+     * @param water that the places were judged by
      */
-    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, PartsMade made) {
-        SheetTask task = new SheetTask(record, made, table, hull, provenance);
+    public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, PartsMade made, BottomWater water) {
+        SheetTask task = new SheetTask(record, made, SitingWater.of(water), table, hull, provenance);
         SheetSet set = new SheetSet();
         set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
         if (record.advised().isPresent()) {

@@ -21,11 +21,12 @@ import org.garboard.offsets.HullOffsets;
  * Everything the sheets of one job are drawn from.
  *
  * @param made parts of the advised mount
+ * @param water that its places were judged by
  * @param paper it is drawn on, the job's or another that is tried
  * @param lettering of the paper, or smaller
  * @param marking how the advised place is marked out; empty where no place is advised
  */
-record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
+record SheetTask(SitingRecord record, PartsMade made, SitingWater water, HullOffsets table, Hull hull, Provenance provenance, Paper paper,
                  Lettering lettering, Optional<MarkingOut> marking) implements SheetSubject<SheetTask> {
 
     /** Marks on the keel line stand whole numbers of these apart [m]: 100 mm, 6 in. */
@@ -36,22 +37,22 @@ record SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hu
 
     /** Where nothing but a pocket is made. */
     SheetTask(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance) {
-        this(record, PartsMade.NONE, table, hull, provenance);
+        this(record, PartsMade.NONE, SitingWater.NONE, table, hull, provenance);
     }
 
-    SheetTask(SitingRecord record, PartsMade made, HullOffsets table, Hull hull, Provenance provenance) {
-        this(record, made, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
+    SheetTask(SitingRecord record, PartsMade made, SitingWater water, HullOffsets table, Hull hull, Provenance provenance) {
+        this(record, made, water, table, hull, provenance, SheetSubject.paper(record.job().drawing()),
                 Lettering.forPaper(SheetSubject.paper(record.job().drawing())), marking(record, table, hull));
     }
 
     @Override
     public SheetTask on(Paper other) {
-        return new SheetTask(record, made, table, hull, provenance, other, Lettering.forPaper(other), marking);
+        return new SheetTask(record, made, water, table, hull, provenance, other, Lettering.forPaper(other), marking);
     }
 
     @Override
     public SheetTask lettered(Lettering smaller) {
-        return new SheetTask(record, made, table, hull, provenance, paper, smaller, marking);
+        return new SheetTask(record, made, water, table, hull, provenance, paper, smaller, marking);
     }
 
     Job job() {

@@ -33,6 +33,7 @@ final class SitingNotes {
         notes.refusals(sites);
         notes.transducer();
         notes.figures();
+        notes.notes.addAll(task.water().notes());
         LiftBand.of(task, sites).ifPresent(notes::lifting);
         notes.letters();
         return Notes.numbered("NOTES", notes.notes);

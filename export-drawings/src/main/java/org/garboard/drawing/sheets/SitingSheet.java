@@ -42,7 +42,7 @@ final class SitingSheet implements WholeHull {
     @Override
     public String description() {
         return "Profile, bottom plan seen from below with bow to the right and starboard up, body plan looking forward; "
-                + "feasible regions and the best site of each mount.";
+                + "feasible regions and the best site of each mount, stagnation lines and wakes.";
     }
 
     @Override
@@ -78,6 +78,8 @@ final class SitingSheet implements WholeHull {
         pieces.addAll(words);
         pieces.add(new Piece(List.of(RegionHatch.legend(task.record(), task.lettering())),
                 List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT)));
+        task.water().legend(task.lettering()).ifPresent(legend -> pieces.add(new Piece(List.of(legend),
+                List.of(Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT))));
         return pieces;
     }
 

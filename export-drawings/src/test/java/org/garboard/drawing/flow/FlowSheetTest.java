@@ -26,6 +26,8 @@ import org.garboard.drawing.sheets.DrawnSet;
 import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.drawing.sheets.SheetSetter;
+import org.garboard.drawing.water.PlanArea;
+import org.garboard.drawing.water.PlanCurve;
 import org.garboard.flow.doublebody.DoubleBody;
 import org.garboard.flow.doublebody.HullFlow;
 import org.garboard.flow.doublebody.MeshWish;

@@ -1,4 +1,4 @@
-package org.garboard.drawing.flow;
+package org.garboard.drawing.water;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -19,7 +19,7 @@ public record PlanCurve(Kind kind, List<Vector2D> points, String label) {
         /** A streamline that comes from the surface at the bow. */
         UPPER_WATER("water from the surface at the bow", Layer.ADJACENT),
         /** Where a planing bottom meets the water. */
-        STAGNATION_LINE("stagnation line", Layer.CUT),
+        STAGNATION_LINE("stagnation line", Layer.WATER),
         /** The same at another load or trim. */
         BAND_LINE("stagnation line at an end of the band", Layer.ADJACENT),
         /** Where the boundary layer is so thick. */
@@ -39,7 +39,7 @@ public record PlanCurve(Kind kind, List<Vector2D> points, String label) {
             return words;
         }
 
-        Layer layer() {
+        public Layer layer() {
             return layer;
         }
     }

@@ -1,4 +1,4 @@
-package org.garboard.drawing.sheets;
+package org.garboard.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,6 @@ import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Text;
-import org.garboard.drawing.layout.Spread;
 
 /** Names in a column beside a view, each as near as may be to the end of what it names, and a line to it. */
 public final class NameColumn {

@@ -1,4 +1,4 @@
-package org.garboard.drawing.flow;
+package org.garboard.drawing.water;
 
 import java.util.ArrayList;
 import java.util.List;

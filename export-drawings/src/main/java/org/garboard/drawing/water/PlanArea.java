@@ -1,6 +1,9 @@
-package org.garboard.drawing.flow;
+package org.garboard.drawing.water;
 
+import java.util.List;
+import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
+import org.garboard.drawing.Point;
 import org.garboard.flow.shadow.PlanRegion;
 
 /**
@@ -19,7 +22,13 @@ public record PlanArea(Kind kind, PlanRegion region, String label) {
         /** Between the stagnation line and the spray's forward edge. */
         SPRAY("wetted by spray alone", Strokes.hatched(Layer.MARK, 165, 2.5)),
         /** Solid water outside every wake. */
-        CLEAN("clean: solid water, no listed wake", Strokes.outline(Layer.SECTION));
+        CLEAN("clean: solid water, no listed wake", Strokes.outline(Layer.SECTION)),
+        WAKE("wake of what is named", Strokes.hatched(Layer.WAKE, 45, 2)),
+        /** The edge beyond {@link #WAKE} that is told as advice. */
+        ADVISORY("advisory edge of a wake", Strokes.outline(Layer.HIDDEN)),
+        AHEAD("water that a propeller draws in", Strokes.hatched(Layer.WAKE, 135, 1.5)),
+        /** Wakes at whatever speed, among hatches that mean something else. */
+        EDGE("wake of what is named, and water that a propeller draws in", Strokes.outline(Layer.WAKE));
 
         private final String words;
         private final Strokes strokes;
@@ -35,6 +44,11 @@ public record PlanArea(Kind kind, PlanRegion region, String label) {
 
         Strokes strokes() {
             return strokes;
+        }
+
+        /** As it is shown over a ring on paper. */
+        public List<Entity> over(List<Point> ring) {
+            return strokes.over(List.of(ring));
         }
     }
 
