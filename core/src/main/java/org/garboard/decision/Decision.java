@@ -1,7 +1,9 @@
 package org.garboard.decision;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.garboard.craft.BottomFeatures;
@@ -28,8 +30,12 @@ public final class Decision {
     private final RunningWater running;
     private final List<Job> jobs;
     private final BottomFeatures features;
-    private final List<List<MountSiting>> alone = new ArrayList<>();
+    private final Map<Searched, List<MountSiting>> found = new HashMap<>();
     private int searches;
+
+    /** What a search depends on: whose it is, and what is on the bottom. */
+    private record Searched(int k, BottomFeatures bottom) {
+    }
 
     private Decision(Hull hull, RunningWater running, List<Job> jobs, BottomFeatures features) {
         this.hull = hull;
@@ -50,10 +56,7 @@ public final class Decision {
         if (jobs.size() == 1) {
             return List.of(decision.advice(0, features).of(decision.search(0, features)));
         }
-        for (int k = 0; k < jobs.size(); k++) {
-            decision.alone.add(decision.search(k, features));
-        }
-        List<SitingRecord> placed = decision.from(0, List.of()).orElseGet(decision::eachAtItsBest);
+        List<Placed> placed = decision.from(0, List.of()).orElseGet(decision::eachAtItsBest);
         return IntStream.range(0, jobs.size()).mapToObj(k -> decision.amongAll(k, placed)).toList();
     }
 
@@ -68,27 +71,32 @@ public final class Decision {
         return new Advice(hull, jobs.get(k), bottom);
     }
 
+    /** The same is not searched for twice. */
     private List<MountSiting> search(int k, BottomFeatures bottom) {
-        if (bottom.equals(features) && k < alone.size()) {
-            return alone.get(k);
-        }
-        searches++;
-        return Siting.search(hull, jobs.get(k).sitingTask(hull, bottom, running));
+        return found.computeIfAbsent(new Searched(k, bottom), asked -> {
+            searches += bottom.equals(features) ? 0 : 1;
+            return Siting.search(hull, task(k, bottom));
+        });
+    }
+
+    private SitingTask task(int k, BottomFeatures bottom) {
+        return jobs.get(k).sitingTask(hull, bottom, running);
     }
 
     /** Places for the k-th and all after it; empty where there is none for one of them. */
-    private Optional<List<SitingRecord>> from(int k, List<SitingRecord> before) {
+    private Optional<List<Placed>> from(int k, List<Placed> before) {
         if (k == jobs.size()) {
             return Optional.of(before);
         }
         BottomFeatures bottom = features.and(laid(before));
-        if (alone.get(k).stream().allMatch(siting -> siting.sites().isEmpty())) {
+        if (search(k, features).stream().allMatch(siting -> siting.sites().isEmpty())) {
             // wherever the others are
-            return from(k + 1, with(before, advice(k, bottom).of(search(k, bottom))));
+            return from(k + 1, with(before, placed(k, advice(k, bottom).of(search(k, bottom)))));
         }
         for (SitingRecord candidate : advice(k, bottom).each(search(k, bottom))) {
-            if (leavesAlone(candidate, before)) {
-                Optional<List<SitingRecord>> whole = from(k + 1, with(before, candidate));
+            Placed there = placed(k, candidate);
+            if (leavesAlone(there, before)) {
+                Optional<List<Placed>> whole = from(k + 1, with(before, there));
                 if (whole.isPresent()) {
                     return whole;
                 }
@@ -100,42 +108,44 @@ public final class Decision {
         return Optional.empty();
     }
 
-    private List<SitingRecord> eachAtItsBest() {
-        List<SitingRecord> placed = new ArrayList<>();
-        while (placed.size() < jobs.size()) {
-            placed.add(atItsBest(placed.size(), List.copyOf(placed)));
+    private List<Placed> eachAtItsBest() {
+        List<Placed> all = new ArrayList<>();
+        while (all.size() < jobs.size()) {
+            all.add(atItsBest(all.size(), List.copyOf(all)));
         }
-        return placed;
+        return all;
     }
 
-    private SitingRecord atItsBest(int k, List<SitingRecord> before) {
+    private Placed atItsBest(int k, List<Placed> before) {
         BottomFeatures bottom = features.and(laid(before));
         List<MountSiting> sitings = search(k, bottom);
         SitingRecord best = advice(k, bottom).of(sitings);
-        return best.advised().isEmpty() ? best : advice(k, bottom).each(sitings).stream()
+        if (best.advised().isEmpty()) {
+            return placed(k, best);
+        }
+        return advice(k, bottom).each(sitings).stream().map(candidate -> placed(k, candidate))
             .filter(candidate -> leavesAlone(candidate, before)).findFirst()
-            .orElse(new SitingRecord(jobs.get(k), bottom, sitings, Optional.empty(), Optional.empty(),
-                "every place that was found for it would disturb a transducer that stands before it in the job"));
+            .orElse(placed(k, new SitingRecord(jobs.get(k), bottom, sitings, Optional.empty(), Optional.empty(),
+                "every place that was found for it would disturb a transducer that stands before it in the job")));
     }
 
     /** Whether those before still serve with a later one where it is. */
-    private boolean leavesAlone(SitingRecord later, List<SitingRecord> before) {
-        return IntStream.range(0, before.size()).allMatch(k -> before.get(k).advised().map(siting -> {
-            SitingTask task = jobs.get(k).sitingTask(hull, features.and(laidBut(k, with(before, later))), running);
+    private boolean leavesAlone(Placed later, List<Placed> before) {
+        return IntStream.range(0, before.size()).allMatch(k -> before.get(k).decided().advised().map(siting -> {
             Site site = siting.sites().get(0);
-            return Siting.at(hull, task, site.mount(), site.x(), site.y()).feasible();
+            return Siting.at(hull, task(k, features.and(laidBut(k, with(before, later)))), site.mount(), site.x(), site.y()).feasible();
         }).orElse(true));
     }
 
     /** The k-th where it was placed, its checks and windows anew with all the others where they are. */
-    private SitingRecord amongAll(int k, List<SitingRecord> placed) {
-        SitingRecord own = placed.get(k);
+    private SitingRecord amongAll(int k, List<Placed> placed) {
+        SitingRecord own = placed.get(k).decided();
         BottomFeatures bottom = features.and(laidBut(k, placed));
         if (own.advised().isEmpty()) {
             return new SitingRecord(own.job(), bottom, own.sitings(), own.advised(), own.pocket(), own.refusal());
         }
         Site site = own.advised().get().sites().get(0);
-        Site again = Siting.withWindow(hull, jobs.get(k).sitingTask(hull, bottom, running), site.mount(), site.x(), site.y());
+        Site again = Siting.withWindow(hull, task(k, bottom), site.mount(), site.x(), site.y());
         List<MountSiting> sitings = search(k, bottom).stream()
             .map(siting -> siting.mount().equals(site.mount()) ? siting.preferring(again) : siting).toList();
         SitingRecord anew = advice(k, bottom).of(sitings);
@@ -143,17 +153,21 @@ public final class Decision {
             sitings.stream().filter(siting -> siting.mount().equals(site.mount())).findFirst(), anew.pocket(), anew.refusal());
     }
 
-    private List<LaidFeature> laid(List<SitingRecord> placed) {
+    private Placed placed(int k, SitingRecord decided) {
+        return new Placed(decided, decided.advised().map(siting -> siting.sites().get(0))
+            .map(site -> Siting.laid(hull, task(k, features), site.mount(), site.x(), site.y())));
+    }
+
+    private static List<LaidFeature> laid(List<Placed> placed) {
         return laidBut(-1, placed);
     }
 
-    private List<LaidFeature> laidBut(int k, List<SitingRecord> placed) {
-        return IntStream.range(0, placed.size()).filter(other -> other != k)
-            .mapToObj(other -> Placed.of(placed.get(other))).flatMap(Optional::stream).toList();
+    private static List<LaidFeature> laidBut(int k, List<Placed> placed) {
+        return IntStream.range(0, placed.size()).filter(other -> other != k).mapToObj(placed::get).flatMap(other -> other.body().stream()).toList();
     }
 
-    private static List<SitingRecord> with(List<SitingRecord> before, SitingRecord later) {
-        List<SitingRecord> all = new ArrayList<>(before);
+    private static List<Placed> with(List<Placed> before, Placed later) {
+        List<Placed> all = new ArrayList<>(before);
         all.add(later);
         return all;
     }

@@ -1,5 +1,6 @@
 package org.garboard.geometry;
 
+import java.util.Arrays;
 import java.util.Locale;
 
 /** A convex figure of four corners in a plane, which may be as narrow as a line. Owns its arrays. */
@@ -26,6 +27,16 @@ public final class Quad {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "a quad has 4 corners, not %d numbers", corners.length));
         }
         return new Quad(corners.clone());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Quad quad && Arrays.equals(corners, quad.corners);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(corners);
     }
 
     public double x(int corner) {

@@ -7,6 +7,7 @@ import org.garboard.craft.Feature;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.FairingWish;
+import org.garboard.cutout.transom.BracketWish;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Installation;
@@ -15,6 +16,7 @@ import org.garboard.mount.PocketWish;
 import org.garboard.mount.water.RunningWater;
 import org.garboard.siting.Mark;
 import org.garboard.siting.SitingTask;
+import org.garboard.skin.SurveyedSkin;
 
 /**
  * One boat and one task.
@@ -60,7 +62,8 @@ public record Job(String boat, String hullNumber, String tableFile, Fit fit, dou
     /** What goes into the bottom. */
     public Installation installation() {
         FairingWish wish = particulars.fairing();
+        double drop = BracketWish.of(particulars.skin().map(SurveyedSkin::material), particulars.bracket(), wish.throughHull().chord()).drop();
         return new Installation(transducer, particulars.transducer(), pocket, FairingCut.size(transducer, wish), wish.throughHull().block(),
-            particulars.limits());
+            drop, particulars.limits());
     }
 }

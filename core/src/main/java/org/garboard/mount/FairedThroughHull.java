@@ -27,11 +27,6 @@ public record FairedThroughHull() implements Mount {
         return Seat.BESIDE_KEEL;
     }
 
-    @Override
-    public Stands stands() {
-        return Stands.OUT;
-    }
-
     /** As far ahead of the stem as the block reaches abaft of it, so that nothing stands close before its nose. */
     @Override
     public Footprint footprint(Installation installation) {
@@ -54,6 +49,18 @@ public record FairedThroughHull() implements Mount {
         double most = block.width() - block.width() / 2 * tangent;
         double clear = FlowAsked.clearHeight(around.water().speeds(), installation.limits(), bed.x(), bed.y());
         return Double.isNaN(clear) ? least : Math.max(least, Math.min(most, clear));
+    }
+
+    /** Level at the body's middle, its tail a little lower. */
+    @Override
+    public double hang(Installation installation, Surroundings around, Bed bed) {
+        return faceHeight(installation, around, bed) + installation.block().trailingEdgeLower();
+    }
+
+    @Override
+    public Extent extent(Installation installation, Bed bed) {
+        BlockSize block = installation.block();
+        return new Extent(block.ahead(), block.length() - block.ahead(), block.width());
     }
 
     /** Of the block, where the V leaves it highest [m]. */
@@ -86,7 +93,7 @@ public record FairedThroughHull() implements Mount {
         demands.addAll(BeamAsked.demands(installation, around, bed -> faceHeight(installation, around, bed), bed -> 0, bed -> 0));
         demands.addAll(NeighboursAsked.ownWake(installation, around, plan));
         demands.addAll(NeighboursAsked.spacing(installation, around, plan, bed -> faceHeight(installation, around, bed), bed -> 0));
-        demands.addAll(NeighboursAsked.notLowest(installation, around, bed -> faceHeight(installation, around, bed)));
+        demands.addAll(NeighboursAsked.notLowest(installation, around, bed -> hang(installation, around, bed)));
         return demands;
     }
 

@@ -28,11 +28,6 @@ public record FlushThroughHull() implements Mount {
     }
 
     @Override
-    public Stands stands() {
-        return Stands.FLUSH;
-    }
-
-    @Override
     public Footprint footprint(Installation installation) {
         return Footprint.of(installation.transducer());
     }

@@ -2,6 +2,7 @@ package org.garboard.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.Fitting;
 import org.garboard.craft.TransducerDetails;
 import org.garboard.mount.told.BeamAsked;
 import org.garboard.mount.told.NeighboursAsked;
@@ -26,8 +27,8 @@ public record InHull() implements Mount {
     }
 
     @Override
-    public Stands stands() {
-        return Stands.INSIDE;
+    public Fitting.Type asFitting() {
+        return Fitting.Type.IN_HULL_TRANSDUCER;
     }
 
     /** The bath. */

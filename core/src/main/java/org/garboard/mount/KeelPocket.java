@@ -29,11 +29,6 @@ public record KeelPocket() implements Mount {
         return Seat.ATHWART_KEEL;
     }
 
-    @Override
-    public Stands stands() {
-        return Stands.FLUSH;
-    }
-
     /** The floor: the body and its bedding gap all round. */
     @Override
     public Footprint footprint(Installation installation) {
@@ -64,6 +59,14 @@ public record KeelPocket() implements Mount {
     public double ramp(Installation installation, double rise) {
         return installation.pocket().make().walls().run(installation.transducer().height())
             + installation.pocket().endRatio() * Math.max(0, faceDepth(installation, rise));
+    }
+
+    /** With its ramps. */
+    @Override
+    public Extent extent(Installation installation, Bed bed) {
+        Footprint floor = footprint(installation);
+        double reach = floor.length() / 2 + ramp(installation, bed.rise());
+        return new Extent(reach, reach, floor.width());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.garboard.mount;
 
 import java.util.List;
+import org.garboard.craft.Fitting;
 
 /**
  * One way for a transducer to go on or into a bottom: where it may lie, what it covers, and what it
@@ -22,14 +23,34 @@ public sealed interface Mount permits TransomMount, InHull, FlushThroughHull, Fa
     /** How it lies to the keel line. */
     Seat seat();
 
-    /** Where its body is against the outside of the skin. */
-    Stands stands();
+    /** What another transducer sees of it: one in the water, unless nothing of it is. */
+    default Fitting.Type asFitting() {
+        return Fitting.Type.TRANSDUCER;
+    }
 
     /** What must find its bed on the skin. */
     Footprint footprint(Installation installation);
 
     /** How far its ramps reach along the keel beyond each end of the footprint [m], given the rise of the V [m]. */
     default double ramp(Installation installation, double rise) {
+        return 0;
+    }
+
+    /**
+     * What it covers of the bottom where it is put, and another transducer keeps clear of.
+     *
+     * @param bed where it was laid
+     */
+    default Extent extent(Installation installation, Bed bed) {
+        return Extent.about(footprint(installation));
+    }
+
+    /**
+     * How far the lowest of it hangs below the skin at its middle [m]; 0 of what lies in the skin or inside.
+     *
+     * @param bed where it was laid
+     */
+    default double hang(Installation installation, Surroundings around, Bed bed) {
         return 0;
     }
 

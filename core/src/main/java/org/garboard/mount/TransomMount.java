@@ -25,16 +25,23 @@ public record TransomMount() implements Mount {
         return Seat.BEHIND_TRANSOM;
     }
 
-    @Override
-    public Stands stands() {
-        return Stands.OUT;
-    }
-
     /** Of the body and what it swings through, on either side of the transom's edge. */
     @Override
     public Footprint footprint(Installation installation) {
         double length = Math.max(AHEAD, installation.transducer().length() + installation.transducer().height());
         return new Footprint(2 * length, installation.transducer().width(), 0);
+    }
+
+    /** The body abaft of the transom: the footprint is the water that it asks for. */
+    @Override
+    public Extent extent(Installation installation, Bed bed) {
+        return new Extent(0, installation.transducer().length(), installation.transducer().width());
+    }
+
+    /** Its level face hangs below the lowest of the transom's edge over it. */
+    @Override
+    public double hang(Installation installation, Surroundings around, Bed bed) {
+        return installation.drop() + installation.transducer().width() / 2 * Math.abs(Math.tan(bed.deadrise()));
     }
 
     @Override
@@ -49,7 +56,7 @@ public record TransomMount() implements Mount {
         demands.addAll(SoundAsked.atRest(installation, bed -> 0));
         Footprint body = Footprint.of(installation.transducer());
         demands.addAll(NeighboursAsked.ownWake(installation, around, body));
-        demands.addAll(NeighboursAsked.spacing(installation, around, body, bed -> 0, bed -> 0));
+        demands.addAll(NeighboursAsked.spacing(installation, around, body, bed -> hang(installation, around, bed), bed -> 0));
         demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));
         return demands;
     }

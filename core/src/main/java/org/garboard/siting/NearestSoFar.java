@@ -1,8 +1,8 @@
 package org.garboard.siting;
 
 /**
- * The best of places none of which serves, as far as a search has come: by governing utilisation, and of those of which a yes-or-no
- * fails, whose utilisation is infinite, by how much they miss in all. Shared by threads; whatever their order, no place is ruled
+ * The best of places none of which serves, as far as a search has come: by governing utilisation, and of those of which something
+ * fails outright, whose utilisation is infinite, by how much they miss in all. Shared by threads; whatever their order, no place is ruled
  * out that may be the best in the end, or its equal.
  */
 final class NearestSoFar {

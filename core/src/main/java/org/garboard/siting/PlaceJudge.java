@@ -9,9 +9,11 @@ import org.garboard.mount.Demand;
  * comes first, since neighbours fail alike. The order changes the work, never the answer. One for each thread; owns its arrays.
  */
 final class PlaceJudge {
-    /** Shortfall of a place that cannot be measured: finite, and so large that a region ends at the node before it. */
+    /** Shortfall of a place without a seat, or of what fails outright: finite, and so large that a region ends at the node before it. */
     static final double WORST = 1e6;
     static final short NOTHING = -1;
+    /** How much is missed by what fails outright, or cannot be read where it must be, in limits: our choice, more than any figure misses. */
+    private static final double OUTRIGHT = 1000;
 
     private final MeasuredBed bed;
     private final Asked asked;
@@ -53,17 +55,17 @@ final class PlaceJudge {
         return !asked.refused() && readings(x, y, Goal.WHETHER_IT_SERVES, null);
     }
 
-    /** Every figure of a place; false where it cannot be measured. */
+    /** Every figure of a place; false where the footprint finds no seat. */
     boolean judge(double x, double y) {
         return readings(x, y, Goal.ALL, null);
     }
 
-    /** Every figure of a place that may be as good as the best so far; false where it is not, or cannot be measured. */
+    /** Every figure of a place that may be as good as the best so far; false where it is not, or finds no seat. */
     boolean judge(double x, double y, NearestSoFar best) {
         return readings(x, y, Goal.NEAREST, best);
     }
 
-    /** Takes every reading; false as soon as one settles the place, cannot be taken, or the footprint leaves the skin. */
+    /** Takes every reading; false as soon as one settles the place, or the footprint leaves the skin. */
     private boolean readings(double x, double y, Goal goal, NearestSoFar best) {
         bed.moveTo(x, y);
         usedSoFar = asked.refused() ? Double.POSITIVE_INFINITY : 0;
@@ -81,8 +83,7 @@ final class PlaceJudge {
             Demand demand = asked.demand(i);
             double value = demand.reading().applyAsDouble(bed);
             readings[i] = value;
-            boolean open = Double.isNaN(value) && demand.unread() == Demand.Unread.LEAVES_OPEN;
-            if (!open && (Double.isNaN(value) || goal != Goal.ALL && isSettledBy(demand, value, best))) {
+            if (goal != Goal.ALL && isSettledBy(demand, value, best)) {
                 System.arraycopy(order, from, order, from + 1, k - from);
                 order[from] = i;
                 return false;
@@ -93,13 +94,30 @@ final class PlaceJudge {
 
     /** Of what serves, by the first demand that is not met; of the nearest, by being no better than one that is known. */
     private boolean isSettledBy(Demand demand, double value, NearestSoFar best) {
-        double lacking = demand.shortfallOf(value);
+        if (isOpen(demand, value)) {
+            return false;
+        }
+        double lacking = lacking(demand, value);
         if (best == null) {
             return lacking > 0;
         }
-        usedSoFar = Math.max(usedSoFar, demand.utilisationOf(value));
-        missedSoFar += Math.max(0, lacking);
-        return lacking >= WORST || best.isBetterThan(usedSoFar, Math.min(WORST, missedSoFar));
+        usedSoFar = Math.max(usedSoFar, used(demand, value));
+        missedSoFar += Math.max(0, Math.min(OUTRIGHT, lacking));
+        return best.isBetterThan(usedSoFar, missedSoFar);
+    }
+
+    /** Whether it could not be read, and a site may be there nevertheless. */
+    private static boolean isOpen(Demand demand, double value) {
+        return Double.isNaN(value) && demand.unread() == Demand.Unread.LEAVES_OPEN;
+    }
+
+    /** What must be read and cannot be fails outright. */
+    private static double lacking(Demand demand, double value) {
+        return Double.isNaN(value) ? WORST : Math.min(WORST, demand.shortfallOf(value));
+    }
+
+    private static double used(Demand demand, double value) {
+        return Double.isNaN(value) ? Double.POSITIVE_INFINITY : demand.utilisationOf(value);
     }
 
     /** Of the readings, in the order in which they are asked. */
@@ -110,17 +128,16 @@ final class PlaceJudge {
         short most = NOTHING;
         for (int i = 0; i < readings.length; i++) {
             Demand demand = asked.demand(i);
-            if (!Double.isNaN(readings[i])) {
-                double used = demand.utilisationOf(readings[i]);
-                double lacking = demand.shortfallOf(readings[i]);
+            if (!isOpen(demand, readings[i])) {
+                double used = used(demand, readings[i]);
+                double lacking = lacking(demand, readings[i]);
                 most = used > utilisation || most < 0 ? (short) i : most;
                 utilisation = Math.max(utilisation, used);
                 shortfall = Math.max(shortfall, lacking);
-                sum += Math.max(0, lacking);
+                sum += Math.max(0, Math.min(OUTRIGHT, lacking));
             }
         }
-        shortfall = Math.min(WORST, shortfall);
-        missed = Math.min(WORST, sum);
+        missed = sum;
         governing = asked.refused() ? NOTHING : most;
     }
 

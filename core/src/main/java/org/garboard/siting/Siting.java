@@ -2,6 +2,7 @@ package org.garboard.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.hull.Hull;
 import org.garboard.mount.Mount;
@@ -61,10 +62,22 @@ public final class Siting {
         return site.within(new WindowFinder(hull, WindowFinder.FROM_SITE, mount, task.mark(), checks).around(site));
     }
 
+    /** A transducer put at a place that has a seat for it, as a feature of the bottom that another keeps clear of. */
+    public static LaidFeature laid(Hull hull, SitingTask task, Mount mount, double x, double y) {
+        MeasuredBed bed = Beds.fine(ground(hull, task, y), mount, task.installation());
+        if (!bed.measure(x, Math.abs(y))) {
+            throw new IllegalArgumentException("a " + mount.words() + " finds no seat at x = " + x + " m, y = " + y + " m");
+        }
+        return PlacedBody.on(hull, task, mount, bed);
+    }
+
     private static PlaceChecks checks(Hull hull, SitingTask task, Mount mount, double y) {
+        return new PlaceChecks(hull, ground(hull, task, y), task, mount);
+    }
+
+    private static Ground ground(Hull hull, SitingTask task, double y) {
         Sides sides = Ground.sideOf(y);
         BottomLines lines = BottomLines.of(hull);
-        Ground ground = new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught(), sides);
-        return new PlaceChecks(hull, ground, task, mount);
+        return new Ground(lines.skin(hull), lines, Obstacles.of(task.features(), sides), task.draught(), sides);
     }
 }

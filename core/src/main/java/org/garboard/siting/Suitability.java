@@ -6,7 +6,7 @@ import org.garboard.processors.Rows;
 /**
  * How well every node of a grid serves a mount: its governing utilisation, for ranking; its largest
  * shortfall, whose zero bounds the feasible regions; and how much it misses in all, where none serves.
- * Figures of nodes that were not asked about are as of those that cannot be measured.
+ * Figures of nodes that were not asked about are as of those where the mount finds no seat.
  */
 final class Suitability {
     /** Rows and columns from one node to the next of the first look for what is nearest (our choice: figures there vary little over so much). */
@@ -19,6 +19,7 @@ final class Suitability {
     private final double[] shortfall;
     private final double[] missed;
     private final short[] governing;
+    private final boolean[] seated;
 
     private Suitability(Nodes nodes, Asked asked) {
         this.nodes = nodes;
@@ -28,6 +29,7 @@ final class Suitability {
         this.shortfall = new double[nodes.size()];
         this.missed = new double[nodes.size()];
         this.governing = new short[nodes.size()];
+        this.seated = new boolean[nodes.size()];
         Arrays.fill(governing, PlaceJudge.NOTHING);
         Arrays.fill(utilisation, Double.POSITIVE_INFINITY);
         Arrays.fill(shortfall, PlaceJudge.WORST);
@@ -68,7 +70,7 @@ final class Suitability {
         for (int stride : new int[] {FIRST_LOOK, 1}) {
             near.each(stride, (judge, row, column) -> {
                 boolean judged = judge.judge(nodes.x(row), nodes.y(column), best);
-                if (judged && judge.shortfall() < PlaceJudge.WORST) {
+                if (judged) {
                     best.add(judge.utilisation(), judge.missed());
                 }
                 return judged;
@@ -102,6 +104,7 @@ final class Suitability {
         shortfall[node] = judge.shortfall();
         missed[node] = judge.missed();
         governing[node] = judge.governing();
+        seated[node] = true;
     }
 
     int columns() {
@@ -112,7 +115,7 @@ final class Suitability {
         return utilisation.length;
     }
 
-    /** Governing utilisation; infinite where a node cannot be measured. */
+    /** Governing utilisation; infinite where something fails outright, and where a node has no seat. */
     double utilisation(int node) {
         return utilisation[node];
     }
@@ -132,8 +135,9 @@ final class Suitability {
         return missed[node];
     }
 
+    /** Whether it has figures of its own. */
     boolean measured(int node) {
-        return shortfall[node] < PlaceJudge.WORST;
+        return seated[node];
     }
 
     boolean serves(int node) {

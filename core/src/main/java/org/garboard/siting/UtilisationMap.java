@@ -57,7 +57,7 @@ public final class UtilisationMap {
         return grid.y(column);
     }
 
-    /** Governing utilisation: met where at most 1; infinite where a yes-or-no fails; NaN where the mount finds no seat. */
+    /** Governing utilisation: met where at most 1; infinite where something fails outright, or cannot be read where it must be; NaN where the mount finds no seat. */
     public double utilisation(int row, int column) {
         int node = row * suitability.columns() + column;
         return suitability.measured(node) ? suitability.utilisation(node) : Double.NaN;

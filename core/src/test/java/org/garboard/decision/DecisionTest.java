@@ -10,7 +10,9 @@ import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.BottomFeatures.FeatureList;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
+import org.garboard.craft.SoundBeam;
 import org.garboard.craft.Transducer;
+import org.garboard.craft.TransducerDetails;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
@@ -18,9 +20,12 @@ import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.job.SitingRecord;
+import org.garboard.mount.Check;
+import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.Mount;
 import org.garboard.mount.PocketWish;
+import org.garboard.mount.Verdict;
 import org.garboard.mount.water.RunningWater;
 import org.garboard.processors.SoMany;
 import org.garboard.siting.Boats;
@@ -96,6 +101,60 @@ class DecisionTest {
         List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, List.of(small("small"), large), covered);
         assertTrue(place(both.get(0)).x() < 2.3, "small at " + place(both.get(0)).x());
         assertTrue(place(both.get(1)).x() > 4.65, "large at " + place(both.get(1)).x());
+    }
+
+    /**
+     * A face on a block, which hangs by what its job asks, and one that lies flush: whichever stands first, all is known of how they
+     * keep clear of each other, and the room is what is between the block and the body.
+     */
+    @Test
+    void law_ofABlockBesideAFlushFaceAllIsKnownWhicheverStandsFirst() {
+        Job block = blocked("block");
+        Job flush = heard(small("flush"));
+        for (List<Job> jobs : List.of(List.of(block, flush), List.of(flush, block))) {
+            List<SitingRecord> both = Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE);
+            for (int k = 0; k < 2; k++) {
+                Site site = place(both.get(k));
+                LaidFeature other = both.get(k).features().laid().get(0);
+                assertTrue(other.height().isPresent(), other.name());
+                boolean isBlock = both.get(k).job() == block;
+                Check room = check(site, "room to another transducer");
+                assertEquals(Verdict.MET, room.verdict(), room.sentence());
+                double length = isBlock ? block.installation().block().length() : 0.10;
+                double width = isBlock ? block.installation().block().width() : 0.08;
+                double between = other.gap(site.x(), site.y(), length, width);
+                assertTrue(room.demand() <= 1000 * between + 1e-6 && between >= 0.3, "between " + between + ", of which counts " + room.demand());
+                assertTrue(check(site, "beam clear").verdict() == Verdict.MET, check(site, "beam clear").sentence());
+            }
+        }
+    }
+
+    private static Check check(Site site, String name) {
+        return site.checks().stream().filter(check -> check.name().startsWith(name)).findFirst().orElseThrow();
+    }
+
+    private static Job heard(Job job) {
+        SoundBeam beam = new SoundBeam(100e3, Angle.ofDegrees(20), Angle.ofDegrees(20));
+        Particulars untold = Particulars.UNTOLD;
+        return new Job(job.boat(), "", job.tableFile(), job.fit(), job.draught(), job.transducer(), job.mounts(), job.features(), job.pocket(), job.drawing(),
+            new Particulars(new TransducerDetails(List.of(beam), Optional.empty(), Optional.empty(), Optional.empty()), untold.skin(), untold.rooms(), untold.supports(),
+                untold.craft(), untold.fairing(), untold.bracket(), untold.preference(), untold.limits()));
+    }
+
+    private static Job blocked(String name) {
+        Job job = heard(job(name, 0.12, 0.10, 0));
+        return new Job(job.boat(), "", job.tableFile(), job.fit(), job.draught(), job.transducer(), List.of(new FairedThroughHull()), job.features(), job.pocket(),
+            job.drawing(), job.particulars());
+    }
+
+    /** By this a search with the same neighbours is known to be the same, and is not made twice. */
+    @Test
+    void law_whatIsOnTheBottomIsTheSameForTheSameNeighbours() {
+        List<Job> jobs = List.of(small("one"), small("other"));
+        List<SitingRecord> first = Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE);
+        List<SitingRecord> again = Decision.of(WEDGE, RunningWater.UNTOLD, jobs, BARE);
+        assertEquals(first.get(0).features(), again.get(0).features());
+        assertEquals(first.get(0).features().hashCode(), again.get(0).features().hashCode());
     }
 
     /** One that finds no place anywhere moves nobody, and is told by itself with what it lacks. */

@@ -9,6 +9,7 @@ import org.garboard.hull.SteppedForms;
 import org.garboard.mount.Check;
 import org.garboard.mount.FlushThroughHull;
 import org.garboard.mount.StepChecks;
+import org.garboard.mount.TransomMount;
 import org.garboard.mount.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -44,6 +45,25 @@ class SteppedBottomTest {
         assertFalse(siting.sites().isEmpty());
         assertTrue(siting.sites().stream().allMatch(site -> site.x() < 4.7));
         assertTrue(siting.regions().stream().flatMap(region -> region.outline().stream()).allMatch(point -> point.x() < 4.7));
+    }
+
+    /**
+     * Behind the transom the air of the steps is not known anywhere: no site is sought there, but the nearest place is told, and what is
+     * not known of it. Its footprint does find a seat.
+     */
+    @Test
+    void law_behindTheTransomTheNearestIsToldWhereNoPlaceCanBeRead() {
+        SitingTask task = Boats.task(0.5, 0.2, 0.1, 0, new TransomMount());
+        MountSiting siting = Siting.search(HULL, task, 0.02).get(0);
+        assertTrue(siting.sites().isEmpty());
+        Site nearest = siting.nearest().orElseThrow();
+        assertEquals(HULL.foot(), nearest.x(), 1e-9);
+        assertTrue(nearest.feasible());
+        assertTrue(nearest.notKnown().stream().anyMatch(check -> check.name().equals("clear of the air behind steps")));
+        UtilisationMap map = Siting.map(HULL, task, new TransomMount(), 0.02).get(0);
+        int column = (int) Math.rint(nearest.y() / map.step());
+        assertEquals(Double.POSITIVE_INFINITY, map.utilisation(0, column));
+        assertEquals("clear of the air behind steps", map.checks().get(map.governing(0, column)));
     }
 
     /** Only a bottom with steps is asked. */

@@ -106,8 +106,14 @@ public final class Answer {
         if (!siting.sites().isEmpty()) {
             return decided.refusal();
         }
-        return siting.nearest().map(site -> "the nearest is " + words.place(site)
-            + site.governing().map(check -> ", where " + CheckWords.figures(check) + " is not met").orElse(""))
-            .orElse(NOWHERE);
+        return siting.nearest().map(site -> "the nearest is " + words.place(site) + what(site)).orElse(NOWHERE);
+    }
+
+    /** Stands in the way there. */
+    private static String what(Site nearest) {
+        if (nearest.feasible()) {
+            return ", where this is NOT KNOWN: " + String.join(", ", nearest.notKnown().stream().map(Check::name).toList());
+        }
+        return nearest.governing().map(check -> ", where " + CheckWords.figures(check) + " is not met").orElse("");
     }
 }

@@ -58,8 +58,10 @@ final class ChecksSection {
     }
 
     private void refused(Html page, Site site) throws XMLStreamException {
-        page.words("p", "No place on the bottom meets every check that can be made. At the nearest, not met:");
-        page.list("ul", site.checks().stream().filter(check -> check.verdict() == Verdict.NOT_MET)
+        Verdict because = site.feasible() ? Verdict.NOT_KNOWN : Verdict.NOT_MET;
+        page.words("p", site.feasible() ? "No place on the bottom is known to serve. At the nearest, NOT KNOWN:"
+            : "No place on the bottom meets every check that can be made. At the nearest, not met:");
+        page.list("ul", site.checks().stream().filter(check -> check.verdict() == because)
             .map(check -> CheckWords.figures(check) + ": " + check.sentence()).toList());
     }
 

@@ -9,10 +9,11 @@ import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
 
 /**
- * Strakes and fittings as boxes hung under the skin, plumb, in pieces short enough to follow it.
+ * Strakes and fittings as boxes hung under the skin, plumb, in pieces short enough to follow it. What reaches out behind the transom
+ * goes on level with the skin's end.
  *
  * @param bodies in the order of the job, starboard before port
- * @param untold names of features that stand out who knows how far, or hang beyond the skin: of these nothing is known
+ * @param untold names of features that stand out who knows how far, or begin beyond the skin: of these nothing is known
  */
 public record FeatureBodies(List<Block> bodies, List<String> untold) {
     /** Length of a piece [m]: our choice, because a bottom sloping 5 deg strays 4 mm from it. */
@@ -46,17 +47,23 @@ public record FeatureBodies(List<Block> bodies, List<String> untold) {
     private static void hang(List<Block> bodies, List<String> untold, Hull hull, LaidFeature feature, Quad quad, int side) {
         double length = Math.hypot(quad.x(1) - quad.x(0), quad.y(1) - quad.y(0));
         int pieces = Math.max(1, (int) Math.ceil(length / PIECE));
+        double lowest = Double.NaN;
+        double highest = Double.NaN;
         for (int piece = 0; piece < pieces; piece++) {
             double from = (double) piece / pieces;
             double to = (piece + 1.0) / pieces;
             double[] x = {at(quad.x(0), quad.x(1), from), at(quad.x(0), quad.x(1), to), at(quad.x(3), quad.x(2), to), at(quad.x(3), quad.x(2), from)};
             double[] y = {at(quad.y(0), quad.y(1), from), at(quad.y(0), quad.y(1), to), at(quad.y(3), quad.y(2), to), at(quad.y(3), quad.y(2), from)};
-            double lowest = Double.POSITIVE_INFINITY;
-            double highest = Double.NEGATIVE_INFINITY;
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < x.length; i++) {
-                double z = hull.height(x[i], y[i]);
-                lowest = z < lowest ? z : lowest;
-                highest = z > highest ? z : highest;
+                double z = hull.height(x[i], Math.abs(y[i]));
+                low = z < low ? z : low;
+                high = z > high ? z : high;
+            }
+            if (low <= high) {
+                lowest = low;
+                highest = high;
             }
             if (!(lowest <= highest)) {
                 untold.add(feature.name());

@@ -112,9 +112,13 @@ public final class FairingCut {
     public static BlockSize size(Transducer body, FairingWish wish) {
         try {
             BlockPlan plan = new BlockPlan(wish.planform(), wish.slenderness(), BodyOutline.of(body).widened(wish.throughHull().gap()));
-            return new BlockSize(plan.length(), plan.width(), LOW_SIDE, ROOF, plan.roomAtNose(), wish.height().orElse(Double.NaN));
+            return new BlockSize(plan.length(), plan.width(), LOW_SIDE, ROOF, plan.roomAtNose(), -plan.nose(),
+                plan.tail() * Math.tan(wish.trailingEdgeLower().radians()), wish.height().orElse(Double.NaN));
         } catch (CannotBeBuilt none) {
-            return new BlockSize(BlockPlan.WIDEST * wish.slenderness(), BlockPlan.WIDEST, LOW_SIDE, ROOF, BlockPlan.WIDEST, wish.height().orElse(Double.NaN));
+            double length = BlockPlan.WIDEST * wish.slenderness();
+            double ahead = wish.planform().widest() * length;
+            return new BlockSize(length, BlockPlan.WIDEST, LOW_SIDE, ROOF, BlockPlan.WIDEST, ahead,
+                (length - ahead) * Math.tan(wish.trailingEdgeLower().radians()), wish.height().orElse(Double.NaN));
         }
     }
 

@@ -14,10 +14,14 @@ import org.garboard.flow.doublebody.DoubleBody;
 import org.garboard.flow.doublebody.HullFlow;
 import org.garboard.flow.doublebody.MeshWish;
 import org.garboard.flow.doublebody.Stern;
+import org.garboard.flow.shadow.AlongBottom;
+import org.garboard.flow.shadow.AlongStreams;
 import org.garboard.flow.streams.HullStreams;
 import org.garboard.flow.streams.SweepDown;
+import org.garboard.flow.underway.PlaningWater;
 import org.garboard.flow.water.Water;
 import org.garboard.hull.Hull;
+import org.garboard.units.Angle;
 
 /**
  * How one boat runs at each of her speeds, and the streamlines along her afloat: what is the same whatever goes into her bottom, and
@@ -34,9 +38,13 @@ public final class RunningWater {
     private final List<Attitude.Floats> afloat;
     private final Map<List<LaidFeature>, BottomWater> found = new HashMap<>();
     private Traced traced;
+    private CastWakes planing;
 
-    /** @param untraced why there are no streamlines; empty where there are */
-    private record Traced(Optional<HullStreams> streams, String untraced) {
+    /**
+     * @param cast wakes along the streamlines
+     * @param untraced why there are no streamlines; empty where there are
+     */
+    private record Traced(Optional<HullStreams> streams, Optional<CastWakes> cast, String untraced) {
     }
 
     private RunningWater(Hull hull, List<WaterAtSpeed> speeds, List<Attitude.Floats> afloat) {
@@ -77,8 +85,8 @@ public final class RunningWater {
     }
 
     private BottomWater along(List<LaidFeature> laid) {
-        List<WaterAtSpeed> planing = speeds.stream().filter(each -> !each.isUnknown() && !each.floats()).toList();
-        List<Wakes> wakes = new ArrayList<>(laid.isEmpty() ? List.of() : Wakes.planing(hull, laid, planing));
+        List<WaterAtSpeed> fast = speeds.stream().filter(each -> !each.isUnknown() && !each.floats()).toList();
+        List<Wakes> wakes = new ArrayList<>(laid.isEmpty() ? List.of() : Wakes.planing(hull, laid, onAPlane(), fast));
         boolean neverPlanes = PlaningHull.unfit(hull).isPresent() || speeds.stream().allMatch(WaterAtSpeed::floats);
         String words = speeds.stream().filter(WaterAtSpeed::floats).map(WaterAtSpeed::words).collect(Collectors.joining("; "));
         if (words.isEmpty() || laid.isEmpty() && !neverPlanes) {
@@ -91,7 +99,7 @@ public final class RunningWater {
         HullStreams streams = along.streams().get();
         Optional<String> lost = Optional.empty();
         if (!laid.isEmpty()) {
-            wakes.add(0, Wakes.afloat(hull, laid, words, streams));
+            wakes.add(0, Wakes.afloat(hull, laid, along.cast().orElseThrow(), words));
             lost = wakes.get(0).lost();
         }
         return new BottomWater(speeds, wakes, lost.map(why -> "Not worked out, at " + words + ": " + why + ".").orElse(""), neverPlanes ? Optional.of(SweepDown.of(streams, UPPER * fastest().draught())) : Optional.empty());
@@ -101,13 +109,24 @@ public final class RunningWater {
         return afloat.get(afloat.size() - 1);
     }
 
+    private synchronized CastWakes onAPlane() {
+        if (planing == null) {
+            planing = new CastWakes(hull, new AlongBottom(hull, Angle.ofDegrees(0)), PlaningWater.OUTBOARD);
+        }
+        return planing;
+    }
+
     /** Of the fastest speed afloat; the others float alike. */
-    private Traced traced() {
+    private synchronized Traced traced() {
         if (traced == null) {
             DoubleBody body = DoubleBody.past(hull, fastest().afloat().hull().water(), MeshWish.atMost(MeshWish.USUAL_PANELS, Stern.STRAIGHT_RUN));
-            traced = body instanceof HullFlow flow ? new Traced(Optional.of(new HullStreams(flow)), "")
-                : new Traced(Optional.empty(), ((DoubleBody.None) body).reason());
+            traced = body instanceof HullFlow flow ? traced(new HullStreams(flow))
+                : new Traced(Optional.empty(), Optional.empty(), ((DoubleBody.None) body).reason());
         }
         return traced;
+    }
+
+    private Traced traced(HullStreams streams) {
+        return new Traced(Optional.of(streams), Optional.of(new CastWakes(hull, new AlongStreams(streams), 1)), "");
     }
 }

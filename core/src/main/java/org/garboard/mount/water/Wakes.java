@@ -8,18 +8,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.garboard.craft.LaidFeature;
-import org.garboard.flow.shadow.AlongBottom;
-import org.garboard.flow.shadow.AlongStreams;
 import org.garboard.flow.shadow.Cast;
-import org.garboard.flow.shadow.FlowLines;
 import org.garboard.flow.shadow.Shadow;
-import org.garboard.flow.shadow.ShadowCaster;
-import org.garboard.flow.shadow.Shedder;
-import org.garboard.flow.streams.HullStreams;
-import org.garboard.flow.underway.PlaningWater;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
-import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
 
 /**
@@ -50,11 +42,11 @@ public final class Wakes {
     }
 
     /** Of a planing bottom: speeds at which the same features are wet go together. */
-    static List<Wakes> planing(Hull hull, List<LaidFeature> laid, List<WaterAtSpeed> speeds) {
+    static List<Wakes> planing(Hull hull, List<LaidFeature> laid, CastWakes cast, List<WaterAtSpeed> speeds) {
         if (speeds.isEmpty()) {
             return List.of();
         }
-        List<Cast> casts = casts(hull, laid, new AlongBottom(hull, Angle.ofDegrees(0)), PlaningWater.OUTBOARD);
+        List<Cast> casts = cast.of(laid);
         Map<List<Wet>, List<String>> alike = new LinkedHashMap<>();
         for (WaterAtSpeed water : speeds) {
             alike.computeIfAbsent(laid.stream().map(feature -> wet(feature, water)).toList(), none -> new ArrayList<>()).add(water.words());
@@ -103,15 +95,10 @@ public final class Wakes {
     }
 
     /** Of a hull afloat. */
-    static Wakes afloat(Hull hull, List<LaidFeature> laid, String speeds, HullStreams streams) {
-        List<Cast> casts = casts(hull, laid, new AlongStreams(streams), 1);
+    static Wakes afloat(Hull hull, List<LaidFeature> laid, CastWakes cast, String speeds) {
+        List<Cast> casts = cast.of(laid);
         List<Integer> thrown = IntStream.range(0, laid.size()).filter(i -> casts.get(i) instanceof Shadow).boxed().toList();
         return new Wakes(speeds, hull, shadows(casts, thrown), features(laid, thrown), List.of(), List.of());
-    }
-
-    private static List<Cast> casts(Hull hull, List<LaidFeature> laid, FlowLines flow, double outboard) {
-        ShadowCaster caster = new ShadowCaster(hull, flow, outboard);
-        return laid.parallelStream().map(feature -> caster.of(Shedder.of(feature))).toList();
     }
 
     /** All of them, those too of what is perhaps dry. */

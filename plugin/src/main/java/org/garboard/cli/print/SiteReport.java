@@ -49,7 +49,7 @@ public final class SiteReport {
             print(site, "Site " + (i + 1), siting.regionOf(site)
                 .map(region -> "region of " + FixedDecimal.format(region.area(), 2) + " m2" + (region.sides() == Sides.BOTH && site.y() != 0 ? " a side" : "")).orElse("a narrow region"));
         }
-        siting.nearest().ifPresent(site -> print(site, "No site. Nearest", "not met"));
+        siting.nearest().ifPresent(site -> print(site, "No site. Nearest", site.feasible() ? "not all is known" : "not met"));
         List<Site> places = Stream.concat(siting.sites().stream(), siting.nearest().stream()).toList();
         if (places.isEmpty()) {
             out.println("  No site: " + Answer.NOWHERE + ".");
