@@ -166,4 +166,11 @@ class MountTest {
             return 0;
         }
     }
+
+    /** In which order they are tried unless the job asks otherwise. */
+    @Test
+    void exact_allMountsTheLeastInvasiveFirst() {
+        assertEquals(List.of("transom-mount", "in-hull", "flush-through-hull", "through-hull-with-fairing-block", "keel-pocket"),
+            Mount.ALL.stream().map(Mount::word).toList());
+    }
 }

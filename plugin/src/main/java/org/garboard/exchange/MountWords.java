@@ -10,7 +10,7 @@ final class MountWords {
     private MountWords() {
     }
 
-    /** The mount that an element of the job stands for. */
+    /** The mount that an element of the job or a word of the record stands for. */
     static Mount mount(String element) {
         return Mount.ALL.stream().filter(mount -> mount.word().equals(element)).findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no mount is known for " + element));
@@ -19,10 +19,5 @@ final class MountWords {
     /** As the file lists them. */
     static List<Mount> mounts(Mounts mounts) {
         return mounts.getTransomMountOrInHullOrFlushThroughHull().stream().map(element -> mount(element.getName().getLocalPart())).toList();
-    }
-
-    /** The record's word for a mount. */
-    static org.garboard.exchange.xml.record.Mount word(Mount mount) {
-        return org.garboard.exchange.xml.record.Mount.fromValue(mount.word());
     }
 }

@@ -39,7 +39,7 @@ final class PartMapping {
         Part bean = new Part();
         bean.setVersion(PartFile.VERSION);
         bean.setProgramVersion(origin.programVersion());
-        bean.setMount(MountWords.word(origin.mount()));
+        bean.setMount(origin.mount().word());
         bean.setXM(Decimals.metres(origin.place().x()));
         bean.setYM(Decimals.metres(origin.place().y()));
         bean.setJob(file(origin.job()));

@@ -147,7 +147,7 @@ final class RecordMapping {
         Answer bean = new Answer();
         bean.setValue(told.answer());
         bean.setPreference(decided.job().particulars().preference().word());
-        decided.advised().ifPresent(siting -> bean.setMount(MountWords.word(siting.mount())));
+        decided.advised().ifPresent(siting -> bean.setMount(siting.mount().word()));
         bean.setChosenBy(decided.isGiven() ? "yard" : null);
         return bean;
     }

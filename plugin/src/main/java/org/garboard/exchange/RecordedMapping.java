@@ -57,7 +57,7 @@ final class RecordedMapping {
 
     private static RecordedSiting siting(Transducer transducer, List<Siting> found, Answer answer) {
         return new RecordedSiting(transducer.getName(), found.stream().map(RecordedMapping::mount).toList(),
-            Optional.ofNullable(answer.getMount()).map(mount -> MountWords.mount(mount.value())), answer.getValue());
+            Optional.ofNullable(answer.getMount()).map(MountWords::mount), answer.getValue());
     }
 
     private static BottomFeatures features(Record bean) {
@@ -100,7 +100,7 @@ final class RecordedMapping {
     }
 
     private static MountSiting mount(Siting bean) {
-        Mount mount = MountWords.mount(bean.getMount().value());
+        Mount mount = MountWords.mount(bean.getMount());
         return new MountSiting(mount, bean.getRegion().stream().map(RecordedMapping::region).toList(),
             bean.getSite().stream().map(site -> site(mount, site)).toList(), Optional.ofNullable(bean.getNearest()).map(site -> site(mount, site)));
     }

@@ -24,7 +24,7 @@ final class SitingMapping {
 
     static Siting toBean(MountSiting siting) {
         Siting bean = new Siting();
-        bean.setMount(MountWords.word(siting.mount()));
+        bean.setMount(siting.mount().word());
         siting.regions().forEach(region -> bean.getRegion().add(region(region)));
         siting.sites().forEach(site -> bean.getSite().add(site(site)));
         siting.nearest().ifPresent(site -> bean.setNearest(site(site)));
