@@ -155,11 +155,12 @@ final class TableAssembly {
         }
     }
 
-    /** At the station's name if that is there twice, otherwise at its distance. */
+    /** At the station's name if that is there twice, otherwise at its distance, if the row of distances goes so far. */
     private void reportStation(int station, String reason) {
         Cell name = layout.stations().get(station);
         boolean repeated = layout.stations().stream().filter(other -> other.text().equals(name.text())).count() > 1;
-        Cell cell = repeated || layout.distances().isEmpty() ? name : layout.distances().get().cells().get(station);
+        Optional<Cell> distance = layout.distances().map(Strip::cells).filter(cells -> station < cells.size()).map(cells -> cells.get(station));
+        Cell cell = repeated ? name : distance.orElse(name);
         problems.inCell(cell, StationPlaces.place(name), "", "stands here: " + reason);
     }
 

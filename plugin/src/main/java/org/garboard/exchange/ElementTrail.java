@@ -60,6 +60,11 @@ final class ElementTrail extends XMLFilterImpl {
         return innermost == null ? new Position(1, 1) : source.startOfTag(innermost.line(), innermost.column());
     }
 
+    /** How far the file was read. */
+    Position reached() {
+        return new Position(Math.max(locator.getLineNumber(), 1), Math.max(locator.getColumnNumber(), 1));
+    }
+
     @Override
     public void setDocumentLocator(Locator locator) {
         this.locator = locator;

@@ -71,34 +71,46 @@ final class XmlReading {
     private void read() throws FaultyFile {
         ElementTrail trail = new ElementTrail(kind, file, source);
         SchemaFaults found = new SchemaFaults(file, trail, new OptionalElements(kind));
+        UnmarshallerHandler binding = binding();
+        trail.setParent(parser());
+        trail.setContentHandler(validator(found, binding));
+        trail.setErrorHandler(found);
         try {
-            trail.setParent(parser());
-            ValidatorHandler validator = kind.grammar().newValidatorHandler();
-            validator.setProperty(LOCALE, Locale.ROOT);
-            validator.setErrorHandler(found);
-            UnmarshallerHandler binding = binding();
-            validator.setContentHandler(new SoundValues(validator.getTypeInfoProvider(), found, binding));
-            trail.setContentHandler(validator);
-            trail.setErrorHandler(found);
             trail.parse(new InputSource(new StringReader(source.text())));
             faults = found.faults();
             bean = bound(binding);
         } catch (SAXParseException e) {
-            List<FileFault> all = new ArrayList<>(found.faults());
-            all.add(new Position(Math.max(e.getLineNumber(), 1), Math.max(e.getColumnNumber(), 1))
-                .fault(file, notWellFormed(e.getMessage())));
-            throw new FaultyFile(all);
+            throw unreadable(found, new Position(Math.max(e.getLineNumber(), 1), Math.max(e.getColumnNumber(), 1)), e.getMessage());
         } catch (SAXException e) {
             if (e.getException() instanceof FaultyFile faulty) {
                 throw faulty;
             }
-            throw new IllegalStateException("cannot set up the reading of XML", e);
+            // the parser of the Java runtime itself may lose its way, by a DOCTYPE behind the root for one
+            throw unreadable(found, trail.reached(), e.getMessage());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private XMLReader parser() throws SAXException {
+    private FaultyFile unreadable(SchemaFaults found, Position here, String words) {
+        List<FileFault> all = new ArrayList<>(found.faults());
+        all.add(here.fault(file, notWellFormed(words)));
+        return new FaultyFile(all);
+    }
+
+    private ValidatorHandler validator(SchemaFaults found, UnmarshallerHandler binding) {
+        ValidatorHandler validator = kind.grammar().newValidatorHandler();
+        try {
+            validator.setProperty(LOCALE, Locale.ROOT);
+        } catch (SAXException e) {
+            throw new IllegalStateException("cannot set up the validation of XML", e);
+        }
+        validator.setErrorHandler(found);
+        validator.setContentHandler(new SoundValues(validator.getTypeInfoProvider(), found, binding));
+        return validator;
+    }
+
+    private XMLReader parser() {
         try {
             SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
@@ -109,8 +121,8 @@ final class XmlReading {
             XMLReader reader = factory.newSAXParser().getXMLReader();
             reader.setProperty(LOCALE, Locale.ROOT);
             return reader;
-        } catch (ParserConfigurationException e) {
-            throw new SAXException(e);
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("cannot set up the reading of XML", e);
         }
     }
 
@@ -139,6 +151,9 @@ final class XmlReading {
         }
         if (words.contains("Content is not allowed in prolog")) {
             return "this is no XML file; a " + kind.root() + " is one, and begins with <" + kind.root() + "> or <?xml";
+        }
+        if (words.startsWith("Scanner State")) {
+            return "this is not well-formed XML: a declaration stands there, which only the beginning of a file may hold";
         }
         return "this is not well-formed XML: " + words.strip();
     }
