@@ -106,7 +106,7 @@ public final class FlushCut {
         if (core.isPresent()) {
             templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(cuttingChord(), coarse)));
         }
-        return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()),
+        return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()), cut,
             IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, wedge,
             wish.sleeve(), stemNeeded, solids, templates);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.part.BodyOutline;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
@@ -15,6 +16,7 @@ import org.garboard.cutout.template.Template;
  * @param site where the hole's axis meets the outside of the skin
  * @param axis of the hole, unit vector into the boat, square to the skin
  * @param lean of the element, if it is inclined
+ * @param opening the cutout square to the axis
  * @param edge the curve in which the cutout meets the outside of the skin, closed, last point not repeated
  * @param proud how far the face stands out of the skin at most, the body midway between proud and hollow [m]
  * @param stemHole diameter of the stem's hole in the block [m]; 0 where there is no stem
@@ -26,7 +28,7 @@ import org.garboard.cutout.template.Template;
  * @param solids parts as closed bodies
  * @param templates flat outlines
  */
-public record FlushCutout(Vector3D site, Vector3D axis, ElementLean lean, List<Vector3D> edge, double proud, double stemHole,
+public record FlushCutout(Vector3D site, Vector3D axis, ElementLean lean, BodyOutline opening, List<Vector3D> edge, double proud, double stemHole,
                           Optional<CoreRemoval> core, Optional<Range> blockThickness, Optional<SawCut> wedge, double sleeve, OptionalDouble stemNeeded,
                           List<NamedSolid> solids, List<Template> templates) {
     public FlushCutout {

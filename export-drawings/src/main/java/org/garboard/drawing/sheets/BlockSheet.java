@@ -27,7 +27,7 @@ final class BlockSheet implements SheetContent {
         if (!block.rows().isEmpty()) {
             words.add(tables.heights(TABLES));
         }
-        words.add(new Piece(List.of(BlockSectionView.legend(block)), VIEWS));
+        words.add(new Piece(List.of(CutParts.legend(task)), VIEWS));
         words.add(Cautions.of(task.table()).piece(task.lettering(), NOTES));
         words.add(tables.notes().piece(task.lettering(), NOTES));
     }

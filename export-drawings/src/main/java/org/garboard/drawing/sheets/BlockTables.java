@@ -2,10 +2,12 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.fairing.HeightRow;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
+import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.units.Angle;
@@ -34,8 +36,17 @@ final class BlockTables {
         rows.add(List.of("Cut at the widest place, starboard", figures.fine(saw.starboard())));
         rows.add(List.of("Then scribe off up to", figures.fine(saw.left())));
         rows.add(List.of("Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
+        overBody().ifPresent(thick -> rows.add(List.of("Left over the body, round the stem", figures.fine(thick))));
         holes(rows);
         return Columns.piece("SAW CUT: heights above what the block lies on", rows, block.task().lettering(), corners);
+    }
+
+    /** Thickness of a backing block between stem and edge of the recess [m], where it closes the recess. */
+    private Optional<Double> overBody() {
+        Scale trueSize = new Scale(1);
+        return block.task().made().flush().flatMap(flush -> block.task().made().solids().stream().filter(part -> part.name().equals("backing-block")).findFirst()
+                .flatMap(part -> Span.at(trueSize.paper((flush.stemHole() + block.task().job().transducer().width()) / 4), block.planes().athwart(part, trueSize))))
+                .map(span -> (span.high() - span.low()) / 1000);
     }
 
     private static String tilt(Angle angle, String positive, String negative) {

@@ -11,24 +11,19 @@ import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
-import org.garboard.solid.PlaneCut;
 
 /**
  * A through-hull's blocks in a frame of their own: from the place along the block aft, athwart it to starboard, and along
  * the hole's axis into the boat.
  *
  * @param name of the block that is sawn
- * @param origin of the frame, on the outside of the skin, hull frame [m]
- * @param along unit vector aft
- * @param athwart unit vector to starboard
- * @param up unit vector into the boat
+ * @param planes its frame
  * @param face height of the sawn block's plane face in the frame [m]
  * @param heightsUp whether the block stands up from its face into the boat, or hangs down from it
  * @param saw how it is sawn
  * @param rows its heights; none where it is scribed by the skin alone
  */
-record BlockTask(SheetTask task, String name, Template plan, Vector3D origin, Vector3D along, Vector3D athwart, Vector3D up, double face,
-                 boolean heightsUp, SawCut saw, List<HeightRow> rows) {
+record BlockTask(SheetTask task, String name, Template plan, AxisPlanes planes, double face, boolean heightsUp, SawCut saw, List<HeightRow> rows) {
 
     /** Where there is a block to be sawn. */
     static boolean isWanted(PartsMade made) {
@@ -40,12 +35,8 @@ record BlockTask(SheetTask task, String name, Template plan, Vector3D origin, Ve
     }
 
     private static BlockTask of(SheetTask task, FairingBlock block) {
-        double toe = task.job().particulars().fairing().toe().radians();
-        Vector3D aft = aft(block.axis());
-        Vector3D starboard = block.axis().cross(aft);
-        Vector3D along = aft.multiply(Math.cos(toe)).add(starboard.multiply(Math.sin(toe)));
-        return new BlockTask(task, "fairing block", template(task.made(), "fairing-block"), block.site(), along, block.axis().cross(along),
-                block.axis(), -block.height(), true, block.saw(), block.heights());
+        return new BlockTask(task, "fairing block", template(task.made(), "fairing-block"),
+                AxisPlanes.turned(block.site(), block.axis(), task.job().particulars().fairing().toe().radians()), -block.height(), true, block.saw(), block.heights());
     }
 
     private static BlockTask ofBacking(SheetTask task) {
@@ -57,16 +48,11 @@ record BlockTask(SheetTask task, String name, Template plan, Vector3D origin, Ve
         for (int i = 0; i < block.solid().vertices(); i++) {
             top = Math.max(top, Vector3D.of(block.solid().x(i), block.solid().y(i), block.solid().z(i)).subtract(origin).dot(up));
         }
-        return new BlockTask(task, "backing block", template(made, "backing-block"), origin, aft(up), up.cross(aft(up)), up, top, false,
+        return new BlockTask(task, "backing block", template(made, "backing-block"), AxisPlanes.of(origin, up), top, false,
                 made.flush().orElseThrow().wedge().orElseThrow(), List.of());
     }
 
-    /** Aft and square to an axis. */
-    private static Vector3D aft(Vector3D axis) {
-        return Vector3D.Unit.PLUS_X.subtract(axis.multiply(axis.getX())).normalize();
-    }
-
-    private static Template template(PartsMade made, String name) {
+    static Template template(PartsMade made, String name) {
         return made.templates().stream().filter(template -> template.name().equals(name)).findFirst().orElseThrow();
     }
 
@@ -94,18 +80,6 @@ record BlockTask(SheetTask task, String name, Template plan, Vector3D origin, Ve
     /** Seen from below: bow to the right, starboard up. */
     static Point below(Scale scale, double aft, double starboard) {
         return new Point(-scale.paper(aft), scale.paper(starboard));
-    }
-
-    /** A part in the plane through the place that stands athwart, looking forward: starboard to the right, up into the boat. */
-    List<List<Point>> athwart(NamedSolid part, Scale scale) {
-        return PlaneCut.of(part.solid(), origin, along).stream().map(loop -> loop.stream().map(place -> place.subtract(origin))
-                .map(place -> new Point(scale.paper(place.dot(athwart)), scale.paper(place.dot(up)))).toList()).toList();
-    }
-
-    /** The same in the plane along the block, from starboard: bow to the right. */
-    List<List<Point>> lengthwise(NamedSolid part, Scale scale) {
-        return PlaneCut.of(part.solid(), origin, athwart).stream().map(loop -> loop.stream().map(place -> place.subtract(origin))
-                .map(place -> new Point(-scale.paper(place.dot(along)), scale.paper(place.dot(up)))).toList()).toList();
     }
 
     /** A height above the face that the block lies on as it is sawn, in the frame [m]. */

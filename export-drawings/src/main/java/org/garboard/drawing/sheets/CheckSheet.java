@@ -91,6 +91,9 @@ final class CheckSheet implements SheetContent {
             row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(pocket.depth()), task.figures().within(Marking.DEPTH),
                     task.figures().within(2 * Marking.DEPTH));
         }
+        if (CutTask.isWanted(task.made())) {
+            openings(rows, CutTask.of(task));
+        }
         for (Template template : task.made().templates()) {
             shape(rows, "Template " + template.name().replace('-', ' ') + ": between its points farthest apart", 1000 * template.checkLength());
         }
@@ -101,6 +104,20 @@ final class CheckSheet implements SheetContent {
                     task.figures().within(2 * Marking.DEPTH));
         });
         return rows;
+    }
+
+    private void openings(List<List<String>> rows, CutTask cut) {
+        String larger = task.figures().upTo(Marking.OPENING);
+        String stop = "+" + task.figures().within(2 * Marking.OPENING).substring(1) + "; smaller: ease it";
+        for (Opening opening : cut.openings()) {
+            if (opening.isRound()) {
+                row(rows, "Hole " + opening.use(), "Ø" + task.figures().fine(opening.outline().length()), larger, stop);
+            } else {
+                row(rows, "Opening " + opening.use() + ": length", task.figures().fine(opening.outline().length()), larger, stop);
+                row(rows, "Opening " + opening.use() + ": width", task.figures().fine(opening.outline().width()), larger, stop);
+            }
+        }
+        row(rows, "Hole's axis square to the " + (cut.isFlush() ? "skin" : "block's face"), "square", "±1.0°", "more");
     }
 
     private boolean isPocket() {

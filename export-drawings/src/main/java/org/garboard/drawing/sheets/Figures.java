@@ -36,6 +36,11 @@ public record Figures(Units units) {
         return withFeet(plusMinus(withinMm).strip(), plusMinusInches(withinMm).strip());
     }
 
+    /** By how much something may be larger, never smaller [mm]. */
+    public String upTo(double overMm) {
+        return withFeet("+" + FixedDecimal.format(overMm, 0) + "/0", "+" + FeetInches.atMost(overMm / 1000) + "/0");
+    }
+
     private static String whole(double metres) {
         return FixedDecimal.format(metres * 1000, 0);
     }

@@ -10,6 +10,9 @@ final class Marking {
     /** For a depth in the pocket [mm]. */
     static final double DEPTH = 1;
 
+    /** By which an opening may be larger, never smaller [mm]. */
+    static final double OPENING = 1;
+
     private Marking() {
     }
 

@@ -21,7 +21,7 @@ import org.garboard.offsets.HullOffsets;
 
 /**
  * The set of drawings of one job: {@code sheet-1-siting.dxf} and {@code .svg} always, {@code sheet-2-marking-out} where
- * a place is advised; where a pocket is built {@code sheet-4-pocket}, its template on A4 and Letter and the cut file
+ * a place is advised; where the skin is cut through {@code sheet-4-cutout}; where a pocket is built {@code sheet-4-pocket}, its template on A4 and Letter and the cut file
  * {@code pocket-outside-up_mm_1to1.dxf}; all sheets once more in {@code set.pdf}. What is to be looked at before cutting
  * and measured after it stands on the sheets, so where one of them cannot be drawn there is nothing to cut by.
  */
@@ -56,6 +56,9 @@ public final class SheetSet {
             set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
             set.cutFile(pocket);
         });
+        if (CutTask.isWanted(made)) {
+            set.sheet("sheet-4-cutout", "sheet 4 (cutout)", task, CutoutSheet::new);
+        }
         if (BlockTask.isWanted(made)) {
             set.sheet("sheet-5-blocks", "sheet 5 (blocks)", task, BlockSheet::new);
         }
