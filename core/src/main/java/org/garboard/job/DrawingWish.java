@@ -1,5 +1,7 @@
 package org.garboard.job;
 
+import java.util.List;
+
 /**
  * How the yard wants its sheets.
  *
@@ -13,9 +15,19 @@ package org.garboard.job;
  * @param approver who approves; empty when nobody is named
  * @param date of issue, ISO 8601, from the job and never from the clock
  * @param revision letter or number
+ * @param issues the table of revisions, the first issue first; none where none are told
  */
 public record DrawingWish(Units units, Paper paper, Orientation orientation, Projection projection, String number,
-                          String owner, String creator, String approver, String date, String revision) {
+                          String owner, String creator, String approver, String date, String revision, List<Issue> issues) {
+    public DrawingWish {
+        issues = List.copyOf(issues);
+    }
+
+    /** Without a table of revisions. */
+    public DrawingWish(Units units, Paper paper, Orientation orientation, Projection projection, String number,
+                       String owner, String creator, String approver, String date, String revision) {
+        this(units, paper, orientation, projection, number, owner, creator, approver, date, revision, List.of());
+    }
 
     /** Units of dimensions. */
     public enum Units { MILLIMETRES, FEET_INCHES_EIGHTHS }

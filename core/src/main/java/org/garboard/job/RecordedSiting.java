@@ -11,15 +11,21 @@ import org.garboard.siting.Site;
  *
  * @param transducer its name
  * @param mounts what was found, a row per mount
- * @param advised the mount that was advised
+ * @param advised the mount that was advised; where the yard gave the place, the given one
  * @param answer in words
+ * @param chooser who chose the place
  */
-public record RecordedSiting(String transducer, List<MountSiting> mounts, Optional<Mount> advised, String answer) {
+public record RecordedSiting(String transducer, List<MountSiting> mounts, Optional<Mount> advised, String answer, Chooser chooser) {
     public RecordedSiting {
         mounts = List.copyOf(mounts);
     }
 
-    /** The advised place. */
+    /** Whether the place is the yard's own, and nobody advised it. */
+    public boolean isGiven() {
+        return chooser == Chooser.YARD;
+    }
+
+    /** The place that is drawn, advised or given. */
     public Optional<Site> place() {
         return mounts.stream().filter(siting -> advised.equals(Optional.of(siting.mount()))).flatMap(siting -> siting.sites().stream()).findFirst();
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.garboard.craft.LaidFeature;
 import org.garboard.geometry.Quad;
 import org.garboard.job.RecordedFigure;
@@ -134,7 +135,11 @@ public final class Comparison {
         Optional<RecordedSiting> before = at(earlier, i);
         Optional<RecordedSiting> after = at(later, i);
         String name = after.or(() -> before).orElseThrow().transducer();
-        words(Change.Kind.MOUNT, name, "advised", before.map(Comparison::advised).orElse(""), after.map(Comparison::advised).orElse(""));
+        if (Stream.concat(before.stream(), after.stream()).anyMatch(RecordedSiting::isGiven)) {
+            words(Change.Kind.MOUNT, name, "drawn", before.map(Comparison::drawn).orElse(""), after.map(Comparison::drawn).orElse(""));
+        } else {
+            words(Change.Kind.MOUNT, name, "advised", before.map(Comparison::mount).orElse(""), after.map(Comparison::mount).orElse(""));
+        }
         if (before.isEmpty() || after.isEmpty()) {
             return;
         }
@@ -149,8 +154,12 @@ public final class Comparison {
         return i < set.sitings().size() ? Optional.of(set.sitings().get(i)) : Optional.empty();
     }
 
-    private static String advised(RecordedSiting siting) {
+    private static String mount(RecordedSiting siting) {
         return siting.advised().map(Mount::words).orElse(NONE);
+    }
+
+    private static String drawn(RecordedSiting siting) {
+        return siting.isGiven() ? mount(siting) + ", place given by the yard" : mount(siting) + ", advised";
     }
 
     private void mount(String transducer, Shift shift, RecordedSiting before, RecordedSiting after) {

@@ -27,8 +27,8 @@ public record Shift(String transducer, Mount mount, Optional<Site> before, Optio
         return before.isPresent() && after.isPresent() ? after.get().y() - before.get().y() : Double.NaN;
     }
 
-    /** The best place of the advised mount of each, of a transducer of both records. */
-    public static Optional<Shift> advised(RecordedSet earlier, RecordedSet later, int transducer) {
+    /** The place that each draws, advised or given, of a transducer of both records. */
+    public static Optional<Shift> drawn(RecordedSet earlier, RecordedSet later, int transducer) {
         if (transducer >= later.sitings().size()) {
             return Optional.empty();
         }

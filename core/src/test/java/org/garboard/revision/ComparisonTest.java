@@ -9,6 +9,7 @@ import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.LaidFeature;
 import org.garboard.craft.Sides;
 import org.garboard.geometry.Quad;
+import org.garboard.job.Chooser;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.RecordedFigure;
 import org.garboard.job.RecordedSet;
@@ -29,7 +30,7 @@ class ComparisonTest {
 
     private static RecordedSet set(String draught, List<LaidFeature> features, Optional<Mount> advised, MountSiting... mounts) {
         return new RecordedSet("1.0", "Boat", "", "offsets.csv", "ab", 0.4, new BottomFeatures(features, BottomFeatures.FeatureList.GIVEN), WISH,
-            List.of(new RecordedSiting("Body", List.of(mounts), advised, "")),
+            List.of(new RecordedSiting("Body", List.of(mounts), advised, "", Chooser.SEARCH)),
             List.of(new RecordedFigure("inputs, job job.xml", "sha256", "c0" + draught), new RecordedFigure("boat", "draught_m", draught)));
     }
 
@@ -83,9 +84,9 @@ class ComparisonTest {
         List<Change> turned = new ArrayList<>();
         back.forEach(change -> turned.add(new Change(change.kind(), change.subject(), change.what(), change.after(), change.before(), change.unit(), "")));
         assertEquals(there.stream().map(change -> new Change(change.kind(), change.subject(), change.what(), change.before(), change.after(), change.unit(), "")).toList(), turned);
-        Shift shift = Shift.advised(earlier, later, 0).orElseThrow();
+        Shift shift = Shift.drawn(earlier, later, 0).orElseThrow();
         assertEquals(-0.25, shift.aft(), 1e-12);
         assertEquals(0.1, shift.toStarboard(), 1e-12);
-        assertEquals(0.25, Shift.advised(later, earlier, 0).orElseThrow().aft(), 1e-12);
+        assertEquals(0.25, Shift.drawn(later, earlier, 0).orElseThrow().aft(), 1e-12);
     }
 }

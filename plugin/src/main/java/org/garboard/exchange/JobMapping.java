@@ -10,6 +10,7 @@ import org.garboard.exchange.xml.job.Drawing;
 import org.garboard.exchange.xml.job.Mounts;
 import org.garboard.exchange.xml.job.Pocket;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.Issue;
 import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.mount.LimitName;
@@ -88,6 +89,8 @@ final class JobMapping {
             wish.getCreator(),
             Optional.ofNullable(wish.getApprover()).orElse(""),
             wish.getDate().toXMLFormat(),
-            wish.getRevision());
+            wish.getRevision(),
+            wish.getRevisions() == null ? List.of() : wish.getRevisions().getIssue().stream()
+                .map(issue -> new Issue(issue.getMark(), issue.getDate().toXMLFormat(), issue.getBy(), issue.getValue())).toList());
     }
 }

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.garboard.exchange.xml.job.Drawing;
+import org.garboard.exchange.xml.job.Issue;
 import org.garboard.exchange.xml.job.Job;
 import org.garboard.exchange.xml.job.Limit;
 import org.garboard.exchange.xml.job.Limits;
@@ -82,9 +84,36 @@ final class JobRanges {
             }
         }
         String number = job.getDrawing() == null || job.getDrawing().getNumber() == null ? "" : job.getDrawing().getNumber();
+        issues(job);
         if (job.getFurtherTransducers() != null && number.length() > MOST_OF_NUMBER - NUMBER_OF_SET) {
             faults.add(job.getDrawing(), "<number> is \"" + number + "\"; sets of further transducers add -2 and so on to it, so with <further-transducers>"
                 + " it may have " + (MOST_OF_NUMBER - NUMBER_OF_SET) + " characters");
+        }
+    }
+
+    /** The table of revisions ends with the drawing's own. */
+    private void issues(Job job) {
+        if (job.getDrawing() == null || job.getDrawing().getRevisions() == null || job.getDrawing().getRevisions().getIssue().isEmpty()) {
+            return;
+        }
+        Drawing drawing = job.getDrawing();
+        List<Issue> issues = drawing.getRevisions().getIssue();
+        Set<String> marks = new HashSet<>();
+        for (int i = 0; i < issues.size(); i++) {
+            Issue issue = issues.get(i);
+            if (issue.getMark() != null && !marks.add(issue.getMark())) {
+                faults.add(issue, "revision \"" + issue.getMark() + "\" stands in <revisions> already; give each issue a mark of its own");
+            }
+            if (i > 0 && issue.getDate() != null && issues.get(i - 1).getDate() != null
+                    && issue.getDate().toXMLFormat().compareTo(issues.get(i - 1).getDate().toXMLFormat()) < 0) {
+                faults.add(issue, "issue of " + issue.getDate() + " stands after that of " + issues.get(i - 1).getDate() + "; list the first issue first");
+            }
+        }
+        Issue last = issues.get(issues.size() - 1);
+        if (last.getMark() != null && last.getDate() != null && drawing.getRevision() != null && drawing.getDate() != null
+                && !(last.getMark().equals(drawing.getRevision()) && last.getDate().equals(drawing.getDate()))) {
+            faults.add(last, "the last of <revisions> is \"" + last.getMark() + "\" of " + last.getDate() + "; expected the drawing's own, \"" + drawing.getRevision()
+                + "\" of " + drawing.getDate() + ": add an issue for it, or mend <revision> and <date>");
         }
     }
 

@@ -8,6 +8,7 @@ import org.garboard.exchange.xml.record.Boat;
 import org.garboard.exchange.xml.record.Drawing;
 import org.garboard.exchange.xml.record.File;
 import org.garboard.exchange.xml.record.Further;
+import org.garboard.exchange.xml.record.Issue;
 import org.garboard.exchange.xml.record.Inputs;
 import org.garboard.exchange.xml.record.Keel;
 import org.garboard.exchange.xml.record.Knee;
@@ -135,6 +136,16 @@ final class RecordMapping {
         bean.setCreator(wish.creator());
         bean.setApprover(wish.approver().isEmpty() ? null : wish.approver());
         bean.setRevision(wish.revision());
+        wish.issues().forEach(issue -> bean.getIssue().add(issue(issue)));
+        return bean;
+    }
+
+    private static Issue issue(org.garboard.job.Issue told) {
+        Issue bean = new Issue();
+        bean.setMark(told.mark());
+        bean.setDate(date(told.date()));
+        bean.setBy(told.by());
+        bean.setValue(told.changed());
         return bean;
     }
 

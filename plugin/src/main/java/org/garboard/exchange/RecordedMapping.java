@@ -20,7 +20,9 @@ import org.garboard.exchange.xml.record.Record;
 import org.garboard.exchange.xml.record.Siting;
 import org.garboard.exchange.xml.record.Transducer;
 import org.garboard.geometry.Quad;
+import org.garboard.job.Chooser;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.Issue;
 import org.garboard.job.RecordedFigure;
 import org.garboard.job.RecordedSet;
 import org.garboard.job.RecordedSiting;
@@ -57,7 +59,8 @@ final class RecordedMapping {
 
     private static RecordedSiting siting(Transducer transducer, List<Siting> found, Answer answer) {
         return new RecordedSiting(transducer.getName(), found.stream().map(RecordedMapping::mount).toList(),
-            Optional.ofNullable(answer.getMount()).map(MountWords::mount), answer.getValue());
+            Optional.ofNullable(answer.getMount()).map(MountWords::mount), answer.getValue(),
+            answer.getChosenBy() == null ? Chooser.SEARCH : Chooser.YARD);
     }
 
     private static BottomFeatures features(Record bean) {
@@ -96,7 +99,8 @@ final class RecordedMapping {
         return new DrawingWish(DrawingWords.units(DrawingUnits.fromValue(bean.getUnits())), DrawingWords.paper(Paper.fromValue(bean.getPaper())),
             DrawingWords.orientation(bean.getOrientation() == null ? null : Orientation.fromValue(bean.getOrientation())),
             DrawingWords.projection(Projection.fromValue(bean.getProjection())), bean.getNumber(), bean.getOwner(), bean.getCreator(),
-            Optional.ofNullable(bean.getApprover()).orElse(""), bean.getDate().toXMLFormat(), bean.getRevision());
+            Optional.ofNullable(bean.getApprover()).orElse(""), bean.getDate().toXMLFormat(), bean.getRevision(),
+            bean.getIssue().stream().map(issue -> new Issue(issue.getMark(), issue.getDate().toXMLFormat(), issue.getBy(), issue.getValue())).toList());
     }
 
     private static MountSiting mount(Siting bean) {

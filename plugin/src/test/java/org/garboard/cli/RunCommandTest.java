@@ -25,7 +25,7 @@ class RunCommandTest {
     private static final List<String> WHOLE_SET = List.of("body-in-pocket_mm.obj", "body-in-pocket_mm.stl",
         "hull-cutout-outside-up_mm_1to1.dxf", "input-wedge.csv", "pocket-former_mm.obj", "pocket-former_mm.stl",
         "pocket-outside-up_mm_1to1.dxf", "pocket_mm.obj", "pocket_mm.stl", "record.xml", "report.html", "set.pdf", "sheet-1-siting.dxf", "sheet-1-siting.svg",
-        "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
+        "sheet-2-marking-out.dxf", "sheet-2-marking-out.svg", "sheet-4-cutout.dxf", "sheet-4-cutout.svg", "sheet-4-pocket.dxf", "sheet-4-pocket.svg",
         "sheet-7-check.dxf", "sheet-7-check.svg", "template-A4.pdf", "template-Letter.pdf", "transducer-body_mm.obj", "transducer-body_mm.stl");
 
     @TempDir

@@ -1,5 +1,7 @@
 package org.garboard.drawing.layout;
 
+import java.util.List;
+
 /**
  * What a title block says. Fields after ISO 7200, and those a yard needs besides.
  *
@@ -21,10 +23,19 @@ package org.garboard.drawing.layout;
  * @param source its file and hash
  * @param version of the software
  * @param status in capitals, above all the rest
+ * @param revisions that stand over the block, the first issue first; none where none are told
  */
 public record TitleBlock(String owner, String number, String date, String title, String boat, String documentType,
                          String creator, String approver, String revision, String sheet, String scale, String units,
-                         String paper, Projection projection, String sourceName, String source, String version, String status) {
+                         String paper, Projection projection, String sourceName, String source, String version, String status,
+                         List<Revision> revisions) {
+    public TitleBlock {
+        revisions = List.copyOf(revisions);
+    }
+
+    /** One row of the table of revisions. */
+    public record Revision(String mark, String date, String by, String changed) {
+    }
 
     /** Method of projection (ISO 5456-2). */
     public enum Projection { FIRST_ANGLE, THIRD_ANGLE }

@@ -18,10 +18,10 @@ final class TitleBlockDrawing {
 
     static final double WIDTH = 180;
     private static final double ROW = 8.5;
-    private static final double SIDE = 1.2;
+    static final double SIDE = 1.2;
     private static final double LABEL = 1.8;
     private static final double VALUE = 2.5;
-    private static final double SMALL_VALUE = 1.8;
+    static final double SMALL_VALUE = 1.8;
     /** Stands where words were left out. */
     private static final String MORE = "...";
 
@@ -50,6 +50,7 @@ final class TitleBlockDrawing {
         drawing.symbol(block.projection(), new Point(-WIDTH + 104 + 26, ROW * 1.5));
         drawing.row(0, new Field(block.sourceName(), block.source(), WIDTH));
         drawing.outline();
+        drawing.drawn.addAll(RevisionRows.above(6 * ROW, block.revisions()));
         return drawing.drawn;
     }
 
@@ -86,13 +87,16 @@ final class TitleBlockDrawing {
             drawn.add(text(field.value(), left, bottom + 1.6, VALUE));
             return;
         }
-        List<String> lines = Wrap.lines(field.value(), room, SMALL_VALUE);
-        if (lines.size() > 2) {
-            lines = List.of(lines.get(0), shortened(lines.get(1), room));
-        }
+        List<String> lines = lines(field.value(), room);
         for (int line = 0; line < lines.size(); line++) {
             drawn.add(text(lines.get(line), left, bottom + (lines.size() == 1 ? 1.6 : 3.1 - 2.5 * line), SMALL_VALUE));
         }
+    }
+
+    /** In the smallest lettering, two lines at the most. */
+    static List<String> lines(String words, double room) {
+        List<String> lines = Wrap.lines(words, room, SMALL_VALUE);
+        return lines.size() > 2 ? List.of(lines.get(0), shortened(lines.get(1), room)) : lines;
     }
 
     /** As much of a line as leaves room for the mark that more follows. */

@@ -70,7 +70,7 @@ final class RevisionPlan {
         plan.shown.addAll(HullBelow.directions(plan.paper, Math.min(0, box.left() + over), box.top(), plan.lettering.figures()));
         double row = box.bottom() - BELOW;
         for (int i = 0; i < transducers; i++) {
-            Optional<Shift> shift = Shift.advised(task.earlier().set(), task.later().set(), i);
+            Optional<Shift> shift = Shift.drawn(task.earlier().set(), task.later().set(), i);
             if (shift.isPresent()) {
                 row = plan.dimensions(shift.get(), row);
             }
@@ -98,9 +98,9 @@ final class RevisionPlan {
         }
     }
 
-    /** Outlines of where the advised mount may go. */
+    /** Outlines of where the drawn mount may go. */
     private void regions(RecordedSet set, int transducer, Layer layer) {
-        for (Region region : advised(set, transducer).map(MountSiting::regions).orElse(List.of())) {
+        for (Region region : drawn(set, transducer).map(MountSiting::regions).orElse(List.of())) {
             shown.add(ring(region.outline(), 1, layer));
             if (region.sides() == Sides.BOTH && region.outline().stream().noneMatch(point -> point.y() < -1e-6)) {
                 shown.add(ring(region.outline(), -1, layer));
@@ -108,7 +108,7 @@ final class RevisionPlan {
         }
     }
 
-    private static Optional<MountSiting> advised(RecordedSet set, int transducer) {
+    private static Optional<MountSiting> drawn(RecordedSet set, int transducer) {
         if (transducer >= set.sitings().size()) {
             return Optional.empty();
         }

@@ -15,6 +15,7 @@ import org.garboard.drawing.sheets.Columns;
 import org.garboard.drawing.sheets.WholeHull;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.RecordedSiting;
 import org.garboard.revision.Change;
 
 /** Sheet 8: the later set over the earlier, and a table of all that differs, which runs on to further pages. */
@@ -76,9 +77,14 @@ final class RevisionSheet implements WholeHull {
         DrawingWish after = task.later().set().drawing();
         Map<Change.Kind, Long> count = task.changes().stream().collect(Collectors.groupingBy(Change::kind, TreeMap::new, Collectors.counting()));
         String said = count.entrySet().stream().map(entry -> entry.getKey().word() + " " + entry.getValue()).collect(Collectors.joining(", "));
-        return List.of(List.of("Revision", "Date", "By", "Differences"),
-            List.of(before.revision(), before.date(), before.creator(), "-"),
-            List.of(after.revision(), after.date(), after.creator(), said.isEmpty() ? "none" : said));
+        return List.of(List.of("Revision", "Date", "By", "Told", "Differences found"),
+            List.of(before.revision(), before.date(), before.creator(), told(before), "-"),
+            List.of(after.revision(), after.date(), after.creator(), told(after), said.isEmpty() ? "none" : said));
+    }
+
+    /** What the job says of its own revision. */
+    private static String told(DrawingWish wish) {
+        return wish.issues().isEmpty() ? "-" : wish.issues().get(wish.issues().size() - 1).changed();
     }
 
     private List<List<String>> rows() {
@@ -95,10 +101,17 @@ final class RevisionSheet implements WholeHull {
         return value.matches("[0-9a-f]{64}") ? value.substring(0, 12) + "…" : value;
     }
 
+    private static void given(DrawnRecord drawn, List<String> notes) {
+        drawn.set().sitings().stream().filter(RecordedSiting::isGiven).forEach(siting -> notes.add("Revision " + drawn.set().drawing().revision()
+            + ": the place of " + siting.transducer() + " was GIVEN BY THE YARD; nobody advised it."));
+    }
+
     private Notes notes() {
         List<String> notes = new ArrayList<>();
         notes.add("Both sets are drawn from their records; nothing was sited anew.");
-        notes.add("Rectangles: length and width over all of the body, at its advised place. Outlines: where the advised mount may go.");
+        notes.add("Rectangles: length and width over all of the body, at the place drawn. Outlines: where that mount may go.");
+        given(task.earlier(), notes);
+        given(task.later(), notes);
         if (!task.earlier().set().tableHash().equals(task.later().set().tableHash())) {
             notes.add("The hull was drawn from another table before: both lie on x from their own origin.");
         }

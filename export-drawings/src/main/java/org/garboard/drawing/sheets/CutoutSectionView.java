@@ -3,6 +3,7 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
@@ -84,16 +85,24 @@ final class CutoutSectionView {
     private void dimensions(double width) {
         Box all = Box.around(Stream.of(skin, block, body).flatMap(List::stream).flatMap(List::stream).toList());
         double half = scale.paper(width / 2);
-        shown.add(dimension(-half, all.bottom(), half, all.bottom(), 0, all.bottom() - FIRST_ROW, cut.figures().fine(width)));
+        rows(row -> Optional.of(dimension(-half, all.bottom(), half, all.bottom(), 0, all.bottom() - FIRST_ROW - row, cut.figures().fine(width))));
         if (cut.isFlush()) {
             double left = all.left() + INSIDE;
             double right = all.right() - INSIDE;
-            thickness(skin, left, left - FIRST_ROW).ifPresent(shown::add);
-            thickness(block, right, right + FIRST_ROW + letter).ifPresent(shown::add);
+            rows(row -> thickness(skin, left, left - FIRST_ROW - row));
+            rows(row -> thickness(block, right, right + FIRST_ROW + letter + row));
             ClearPlace.clearAmong(IntStream.rangeClosed(1, 3).mapToObj(row -> thickness(block, left, left - FIRST_ROW - 2.2 * row * letter).stream().toList()).toList(), shown)
                     .ifPresent(shown::addAll);
         }
         axis(all.bottom() - 2, all.top() + FIRST_ROW);
+    }
+
+    /** On the first row that is clear, told by how far it lies from the first. */
+    private void rows(DoubleFunction<Optional<Entity>> dimension) {
+        List<List<Entity>> places = IntStream.range(0, 5).mapToObj(row -> dimension.apply(2.2 * row * letter)).flatMap(Optional::stream).map(List::of).toList();
+        if (!places.isEmpty()) {
+            shown.addAll(ClearPlace.among(places, shown));
+        }
     }
 
     /** Along the axis, where the section ends. */

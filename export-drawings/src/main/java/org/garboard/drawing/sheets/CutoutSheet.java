@@ -10,7 +10,7 @@ import org.garboard.drawing.layout.Piece.Corner;
 /** Sheet 4 of a through-hull: what is drilled and cut through the skin, where it is, how it stands. */
 final class CutoutSheet implements SheetContent {
     /** Openings drawn shorter than this [mm] show no stem: our choice. */
-    private static final double SHORTEST = 30;
+    private static final double SHORTEST = 15;
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
     private static final List<Corner> VIEWS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT);
     private static final List<Corner> TABLES = List.of(Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT);

@@ -110,7 +110,8 @@ final class PaperTemplate {
         }
         return new TemplateShape("Template: " + part + ", " + task.boat(), lay,
                 part + ", " + task.boat() + ", " + wish.number() + " sheet 3, revision " + wish.revision() + ", " + wish.date(),
-                cut.contours().get(0).corners(), strokes, letters, checks);
+                cut.contours().get(0).corners(), strokes, letters, checks,
+                wish.issues().stream().map(issue -> issue.mark() + ", " + issue.date() + ", " + issue.by() + ": " + issue.changed()).toList());
     }
 
     private static void ring(List<Point> corners, List<Line> strokes) {

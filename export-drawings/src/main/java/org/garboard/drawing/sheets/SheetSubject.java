@@ -57,7 +57,8 @@ public interface SheetSubject<T extends SheetSubject<T>> {
         return new TitleBlock(wish.owner(), wish.number(), wish.date(), title, boat(), documentType, wish.creator(),
                 wish.approver(), wish.revision(), sheet + "  (" + sheets() + ")", scale, figures().note(),
                 paper().name(), projection(wish.projection()), table().document() + ", SHA-256", tableFile() + "  " + provenance().tableHash(),
-                provenance().version(), status());
+                provenance().version(), status(),
+                wish.issues().stream().map(issue -> new TitleBlock.Revision(issue.mark(), issue.date(), issue.by(), issue.changed())).toList());
     }
 
     /** The paper as it lies on the board. */

@@ -122,7 +122,7 @@ record SheetTask(SitingRecord record, PartsMade made, SitingWater water, HullOff
 
     @Override
     public String sheets() {
-        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : CutTask.isWanted(made) ? ", 4 cutout" : "") + (BlockTask.isWanted(made) ? ", 5 blocks" : "") + (record.advised().isPresent() ? ", 7 check" : "");
+        return "set: 1 siting" + (record.advised().isPresent() ? ", 2 marking" : "") + (record.pocket().isPresent() ? ", 4 pocket" : "") + (CutTask.isWanted(made) ? ", 4 cutout" : "") + (BlockTask.isWanted(made) ? ", 5 blocks" : "") + (record.advised().isPresent() ? ", 7 check" : "");
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.garboard.drawing.sheets.Datums;
 import org.garboard.drawing.sheets.WholeHull;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.RecordedSiting;
 import org.garboard.survey.LaidFinding;
 import org.garboard.survey.SurveyFinding;
 
@@ -111,8 +112,10 @@ final class SurveySheet implements WholeHull {
         notes.add("Drawn on the set of " + wish.date() + ", revision " + wish.revision() + " (" + task.set().programVersion()
             + "), from its record; nothing was sited anew.");
         if (task.set().sitings().stream().anyMatch(siting -> siting.place().isPresent())) {
-            notes.add("A diamond marks the advised place of a transducer, sheet 1.");
+            notes.add("A diamond marks the place of a transducer that is drawn on sheet 1.");
         }
+        task.set().sitings().stream().filter(RecordedSiting::isGiven)
+            .forEach(siting -> notes.add("The place of " + siting.transducer() + " was GIVEN BY THE YARD; nobody advised it."));
         if (task.findings().stream().anyMatch(laid -> laid.spots().isEmpty())) {
             notes.add("Findings of the whole boat stand in the schedule alone.");
         }

@@ -67,7 +67,7 @@ record SurveyTask(Annotated annotated, Paper paper, Lettering lettering) impleme
         String date = findings().stream().map(laid -> laid.finding().date()).max(Comparator.naturalOrder()).filter(last -> !last.isEmpty())
             .orElse(wish.date());
         return new DrawingWish(wish.units(), wish.paper(), wish.orientation(), wish.projection(), wish.number(), wish.owner(), wish.creator(), wish.approver(), date,
-            wish.revision());
+            wish.revision(), wish.issues());
     }
 
     @Override

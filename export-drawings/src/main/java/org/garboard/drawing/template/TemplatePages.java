@@ -178,6 +178,9 @@ public final class TemplatePages {
         steps.addAll(shape.checks());
         steps.add("Paper moves by 1 to 3 mm in a metre with the damp (from memory): the tape decides, the template gives the shape.");
         steps.add(shape.lay().step() + " " + shape.lay().seen() + " Not to be cut until the check measurements are signed.");
+        if (!shape.revisions().isEmpty()) {
+            steps.add("Revisions: " + String.join("; ", shape.revisions()) + ". Tear up templates of earlier ones.");
+        }
         return steps;
     }
 

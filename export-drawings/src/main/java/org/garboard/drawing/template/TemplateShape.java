@@ -16,14 +16,16 @@ import org.garboard.drawing.Text;
  * @param strokes other lines
  * @param letters that name lines in the checks
  * @param checks what is measured across the joined tiles, a sentence each
+ * @param revisions table of revisions in words, a row each
  */
 public record TemplateShape(String title, TemplateLay lay, String heading, List<Point> outline, List<Line> strokes, List<Text> letters,
-                            List<String> checks) {
+                            List<String> checks, List<String> revisions) {
     public TemplateShape {
         outline = List.copyOf(outline);
         strokes = List.copyOf(strokes);
         letters = List.copyOf(letters);
         checks = List.copyOf(checks);
+        revisions = List.copyOf(revisions);
     }
 
     Box extents() {

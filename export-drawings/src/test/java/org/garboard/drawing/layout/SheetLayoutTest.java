@@ -31,7 +31,7 @@ class SheetLayoutTest {
     }
 
     private static Sheet set(double width, double height, Piece... pieces) {
-        TitleBlock block = new TitleBlock("", "", "", "", "", "", "", "", "", "", "", "", "", Projection.FIRST_ANGLE, "Table", "", "", "");
+        TitleBlock block = new TitleBlock("", "", "", "", "", "", "", "", "", "", "", "", "", Projection.FIRST_ANGLE, "Table", "", "", "", List.of());
         return new SheetLayout(new Paper("test", width, height), LETTERING, block)
                 .set("", "", new Scale(1), List.of(pieces)).orElseThrow();
     }

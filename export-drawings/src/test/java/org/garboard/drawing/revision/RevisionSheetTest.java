@@ -26,6 +26,7 @@ import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.drawing.sheets.SheetSubject;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
+import org.garboard.job.Chooser;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
@@ -58,7 +59,7 @@ class RevisionSheetTest {
             new BottomFeatures(List.of(new LaidFeature("Intake", "intake", Sides.PORT,
                 List.of(Quad.of(intake, 0.5, intake + 0.2, 0.5, intake + 0.2, 0.6, intake, 0.6)), Optional.empty())), BottomFeatures.FeatureList.GIVEN),
             new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, DrawingWish.Projection.FIRST_ANGLE, "N-1", "Owner", "Loft", "", "2026-03-14", revision),
-            List.of(new RecordedSiting("Body", List.of(new MountSiting(FLUSH, List.of(region), List.of(site), Optional.empty())), Optional.of(FLUSH), "")),
+            List.of(new RecordedSiting("Body", List.of(new MountSiting(FLUSH, List.of(region), List.of(site), Optional.empty())), Optional.of(FLUSH), "", Chooser.SEARCH)),
             List.of(new RecordedFigure("inputs, table offsets.csv", "sha256", hash), new RecordedFigure("transducer", "length_mm", "200.000"),
                 new RecordedFigure("transducer", "width_mm", "100.000"), new RecordedFigure("drawing", "revision", revision))), TABLE, HULL);
     }
