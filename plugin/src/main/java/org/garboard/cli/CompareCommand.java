@@ -94,7 +94,7 @@ final class CompareCommand implements Callable<Integer> {
         try {
             List<Sheet> sheets = RevisionDrawing.of(before, after, new Provenance(Version.number(), later.record().set().tableHash()));
             if (out.toString().endsWith(PDF)) {
-                new SingleFile(out, SheetPdf.MARK).write(SheetPdf.write(sheets));
+                new SingleFile(out, SheetPdf.MARK).write(SheetPdf.write(sheets, later.record().set().drawing().date()));
             } else {
                 writeEach(sheets);
             }

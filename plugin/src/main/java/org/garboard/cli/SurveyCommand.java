@@ -89,7 +89,7 @@ final class SurveyCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("not drawn: sheet 6 (survey): " + no.reason() + "; " + no.remedy());
             return Exit.NO.code();
         }
-        List<OutputFile> files = files(recorded, earlier, sheets);
+        List<OutputFile> files = files(recorded, earlier, sheets, SurveyDrawing.issued(set, findings.findings()));
         OutputFile record = new OutputFile(RecordFile.NAME, RecordFile.surveyed(recorded.bytes(), findings.file(), findings.findings(),
             sheets.size(), Version.number(), files.stream().map(OutputFile::hash).toList()));
         try {
@@ -107,7 +107,7 @@ final class SurveyCommand implements Callable<Integer> {
     }
 
     /** The set as it was, less earlier findings, and the new sheets. */
-    private static List<OutputFile> files(RecordedFolder recorded, Map<FileHash, byte[]> earlier, List<Sheet> sheets) {
+    private static List<OutputFile> files(RecordedFolder recorded, Map<FileHash, byte[]> earlier, List<Sheet> sheets, String issued) {
         List<OutputFile> files = new ArrayList<>();
         byte[] pdf = null;
         for (Map.Entry<FileHash, byte[]> file : earlier.entrySet()) {
@@ -125,7 +125,7 @@ final class SurveyCommand implements Callable<Integer> {
             }
         }
         int kept = pdf == null ? 0 : SheetPdf.pages(pdf) - recorded.record().surveySheets();
-        files.add(new OutputFile(SET, kept == 0 ? SheetPdf.write(sheets) : SheetPdf.append(pdf, kept, sheets)));
+        files.add(new OutputFile(SET, kept == 0 ? SheetPdf.write(sheets, issued) : SheetPdf.append(pdf, kept, sheets, issued)));
         return files;
     }
 }

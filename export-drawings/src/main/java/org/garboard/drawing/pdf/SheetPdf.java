@@ -3,12 +3,14 @@ package org.garboard.drawing.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
-import java.util.Locale;
-import java.util.TimeZone;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -30,14 +32,27 @@ public final class SheetPdf {
     /** Stands near the beginning of every file written here, by which it is known again. */
     public static final String MARK = "GarboardSheets";
 
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
     private SheetPdf() {
     }
 
-    /** The whole file, a bookmark for each sheet; the first sheet's title is the document's. */
+    /** The whole file without dates, for sheets that have none. */
     public static byte[] write(List<Sheet> sheets) {
+        return write(sheets, "");
+    }
+
+    /**
+     * The whole file, a bookmark for each sheet; the first sheet's title is the document's.
+     *
+     * @param issued date of issue, ISO 8601, as the title blocks tell it; the clock is never asked. Empty where there is none
+     */
+    public static byte[] write(List<Sheet> sheets, String issued) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             describe(document, sheets.get(0));
+            midnight(issued).ifPresent(document.getDocumentInformation()::setCreationDate);
+            midnight(issued).ifPresent(document.getDocumentInformation()::setModificationDate);
             draw(document, sheets, new PDDocumentOutline(), new CRC32());
             // unpacked: the mark stays legible near the beginning
             document.save(out, CompressParameters.NO_COMPRESSION);
@@ -63,8 +78,9 @@ public final class SheetPdf {
      * A file that was written here, with other sheets behind some of its own.
      *
      * @param kept how many of its pages stay, from the first; the others and their bookmarks are left out
+     * @param issued date of the sheets put behind, by which the file is changed
      */
-    public static byte[] append(byte[] earlier, int kept, List<Sheet> sheets) {
+    public static byte[] append(byte[] earlier, int kept, List<Sheet> sheets, String issued) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = Loader.loadPDF(earlier)) {
             PDDocumentOutline bookmarks = new PDDocumentOutline();
@@ -79,6 +95,7 @@ public final class SheetPdf {
             CRC32 drawn = new CRC32();
             drawn.update(earlier);
             draw(document, sheets, bookmarks, drawn);
+            midnight(issued).ifPresent(document.getDocumentInformation()::setModificationDate);
             document.save(out, CompressParameters.NO_COMPRESSION);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -105,29 +122,19 @@ public final class SheetPdf {
     }
 
     private static void describe(PDDocument document, Sheet first) {
-        Calendar none = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-        none.setTimeInMillis(0);
-        none.set(2026, Calendar.JANUARY, 1);
         document.setVersion(1.7f);
         PDDocumentInformation information = document.getDocumentInformation();
         information.setTitle(first.title());
         information.setSubject(first.description());
         information.setProducer("Garboard");
-        information.setCreationDate(none);
-        information.setModificationDate(none);
         document.getDocumentCatalog().setLanguage("en");
         document.getDocumentCatalog().setViewerPreferences(atFullSize());
-        COSDictionary ours = new COSDictionary();
-        ours.setDirect(true);
-        ours.setName(COSName.getPDFName("Kind"), MARK);
-        COSDictionary data = new COSDictionary();
-        data.setDirect(true);
-        data.setString(COSName.LAST_MODIFIED, "D:20260101000000Z");
-        data.setItem(COSName.getPDFName("Private"), ours);
-        COSDictionary pieces = new COSDictionary();
-        pieces.setDirect(true);
-        pieces.setItem(COSName.getPDFName("Garboard"), data);
-        document.getDocumentCatalog().getCOSObject().setItem(COSName.getPDFName("PieceInfo"), pieces);
+        document.getDocumentCatalog().getCOSObject().setName(COSName.getPDFName("Garboard_Kind"), MARK);
+    }
+
+    /** The first moment of a day, universal time; none of what is no such day. */
+    private static Optional<Calendar> midnight(String day) {
+        return DAY.matcher(day).matches() ? Optional.of(GregorianCalendar.from(LocalDate.parse(day).atStartOfDay(ZoneOffset.UTC))) : Optional.empty();
     }
 
     /** What viewers that obey do without being told: print at full size, on paper of the page's size. */

@@ -66,7 +66,7 @@ public final class SheetSet {
             set.sheet("sheet-7-check", "sheet 7 (check)", task, CheckSheet::new);
         }
         set.templates(task);
-        set.inOneFile();
+        set.inOneFile(record.job().drawing().date());
         return new DrawnSet(set.drawings, set.refusals);
     }
 
@@ -84,9 +84,9 @@ public final class SheetSet {
         }
     }
 
-    private void inOneFile() {
+    private void inOneFile(String issued) {
         if (!sheets.isEmpty()) {
-            drawings.add(new NamedDrawing("set.pdf", SheetPdf.write(sheets)));
+            drawings.add(new NamedDrawing("set.pdf", SheetPdf.write(sheets, issued)));
         }
     }
 
@@ -98,7 +98,7 @@ public final class SheetSet {
         }
         for (TilePaper paper : TilePaper.values()) {
             drawings.add(new NamedDrawing("template-" + paper.words() + ".pdf",
-                    SheetPdf.write(shapes.stream().flatMap(shape -> TemplatePages.of(shape, paper).stream()).toList())));
+                    SheetPdf.write(shapes.stream().flatMap(shape -> TemplatePages.of(shape, paper).stream()).toList(), task.drawing().date())));
         }
     }
 

@@ -1,6 +1,5 @@
 package org.garboard.drawing.survey;
 
-import java.util.Comparator;
 import java.util.List;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Paper;
@@ -64,8 +63,7 @@ record SurveyTask(Annotated annotated, Paper paper, Lettering lettering) impleme
     @Override
     public DrawingWish drawing() {
         DrawingWish wish = set().drawing();
-        String date = findings().stream().map(laid -> laid.finding().date()).max(Comparator.naturalOrder()).filter(last -> !last.isEmpty())
-            .orElse(wish.date());
+        String date = SurveyDrawing.issued(set(), findings());
         return new DrawingWish(wish.units(), wish.paper(), wish.orientation(), wish.projection(), wish.number(), wish.owner(), wish.creator(), wish.approver(), date,
             wish.revision(), wish.issues());
     }

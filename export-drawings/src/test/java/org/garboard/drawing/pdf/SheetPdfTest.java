@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -72,6 +73,22 @@ class SheetPdfTest {
         }
         assertEquals(List.of("Sample 0", "Other 1"), names);
         assertArrayEquals(file, SheetPdf.write(List.of(sheet, other)));
+    }
+
+    /** Dates are the job's, at the beginning of the day; without one there are none. */
+    @Test
+    void exact_datesOfTheJob() throws IOException {
+        List<Sheet> sheets = List.of(SampleSheet.everything());
+        try (PDDocument document = Loader.loadPDF(SheetPdf.write(sheets, "2026-03-14"))) {
+            assertEquals("2026-03-14T00:00:00Z", document.getDocumentInformation().getCreationDate().toInstant().toString());
+            assertEquals("2026-03-14T00:00:00Z", document.getDocumentInformation().getModificationDate().toInstant().toString());
+        }
+        byte[] undated = SheetPdf.write(sheets);
+        assertFalse(new String(undated, StandardCharsets.ISO_8859_1).contains("Date"));
+        try (PDDocument document = Loader.loadPDF(SheetPdf.append(SheetPdf.write(sheets, "2026-03-14"), 1, sheets, "2026-05-02"))) {
+            assertEquals("2026-03-14T00:00:00Z", document.getDocumentInformation().getCreationDate().toInstant().toString());
+            assertEquals("2026-05-02T00:00:00Z", document.getDocumentInformation().getModificationDate().toInstant().toString());
+        }
     }
 
     /** Letters beyond the face come out as boxes and are told; controls do nothing. */

@@ -227,8 +227,8 @@ class SurveySheetTest {
                 SheetFormat.SVG.drawing("s", sheets.get(page - 1)).content());
         }
         byte[] first = SheetPdf.write(sheets.subList(0, 1));
-        byte[] all = SheetPdf.append(first, 1, sheets.subList(1, sheets.size()));
-        assertArrayEquals(all, SheetPdf.append(first, 1, sheets.subList(1, sheets.size())));
+        byte[] all = SheetPdf.append(first, 1, sheets.subList(1, sheets.size()), "2026-05-02");
+        assertArrayEquals(all, SheetPdf.append(first, 1, sheets.subList(1, sheets.size()), "2026-05-02"));
         try (PDDocument document = Loader.loadPDF(all)) {
             assertEquals(sheets.size(), document.getNumberOfPages());
             List<String> bookmarks = new ArrayList<>();
@@ -236,7 +236,7 @@ class SurveySheetTest {
             assertEquals(sheets.stream().map(Sheet::title).toList(), bookmarks);
         }
         // drawn again in place of the later pages
-        assertEquals(2, SheetPdf.pages(SheetPdf.append(all, 1, sheets.subList(1, 2))));
+        assertEquals(2, SheetPdf.pages(SheetPdf.append(all, 1, sheets.subList(1, 2), "2026-05-02")));
         OutsideReader.POPPLER.require();
         Path file = folder.resolve("set.pdf");
         Files.write(file, all);
