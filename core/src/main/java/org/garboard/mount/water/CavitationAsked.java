@@ -72,11 +72,8 @@ public final class CavitationAsked {
         for (WaterAtSpeed water : FlowAsked.judged(installation, around)) {
             WaterAtSpeed.Reading reading = (end, bed) -> {
                 double run = water.end(end).run(bed.x(), bed.y());
-                double high = height.applyAsDouble(bed);
-                double thick = water.thickness(end, bed.x(), bed.y());
-                // the seventh-power profile, as org.garboard.flow.layer.SeventhPower has it
-                double slowed = high >= thick ? 1 : Math.pow(high / thick, 1.0 / 7);
-                return run <= 0 ? Double.POSITIVE_INFINITY : boils(water, end, bed, 0, suction.applyAsDouble(bed)) / (slowed * water.end(end).outer());
+                return run <= 0 ? Double.POSITIVE_INFINITY : boils(water, end, bed, 0, suction.applyAsDouble(bed))
+                    / (water.slowed(end, bed.x(), bed.y(), height.applyAsDouble(bed)) * water.end(end).outer());
             };
             demands.add(demand(installation, water, what, reading, taken));
         }

@@ -10,7 +10,7 @@ import org.garboard.flow.water.Water;
 /** A figure of the layer, tabled by the length of its run: what a search reads off at every place. Owns its array. */
 final class LayerAlong {
     /** Length of run between two entries [m]. */
-    private static final double STEP = 0.1;
+    static final double STEP = 0.1;
 
     private final double[] figures;
 

@@ -29,6 +29,7 @@ public final class WaterAtSpeed {
     private final String briefly;
     private final LayerAlong[] thickness;
     private final LayerAlong[] clear;
+    private final SpeedInLayer[] within;
 
     /** A reading of one end of the band at a place. */
     interface Reading {
@@ -43,10 +44,12 @@ public final class WaterAtSpeed {
         this.known = known.toArray(EndOfBand[]::new);
         this.thickness = new LayerAlong[this.known.length];
         this.clear = new LayerAlong[this.known.length];
+        this.within = new SpeedInLayer[this.known.length];
         for (int i = 0; i < this.known.length; i++) {
             List<LayerLaw.Answer> layers = LayerAlong.layers(this.known[i].outer(), water, longest);
             thickness[i] = LayerAlong.of(layers, Layer::thickness);
             clear[i] = LayerAlong.of(layers, Layer::clearHeight);
+            within[i] = new SpeedInLayer(layers);
         }
         this.missing = missing;
         this.briefly = "Not known at every end of the band, as \"wet at " + words() + "\" tells.";
@@ -171,6 +174,11 @@ public final class WaterAtSpeed {
     private double grown(LayerAlong[] figure, int end, double x, double y) {
         double run = known[end].run(x, y);
         return run <= 0 ? 0 : figure[end].after(run);
+    }
+
+    /** Mean speed of the water at a height above the skin [m] over that outside the layer, at an end that is known, where water runs along the bottom. */
+    double slowed(int end, double x, double y, double height) {
+        return within[end].slowed(known[end].run(x, y), height);
     }
 
     /** Likewise, the most of the ends that are known. */
