@@ -29,7 +29,7 @@ public final class StepChecks {
     }
 
     private static double layer(Installation installation, Surroundings around, Bed bed) {
-        return FlowAsked.thickness(around.water().speeds(), installation.limits(), bed.x(), bed.y());
+        return FlowAsked.atMostThick(around.water().speeds(), installation.limits(), bed.x(), bed.y());
     }
 
     /** Clear of the air behind the steps ahead of it, a beam and more abaft of where the water comes back, at every speed. */

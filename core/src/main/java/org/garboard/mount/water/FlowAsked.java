@@ -21,6 +21,8 @@ import org.garboard.units.FixedDecimal;
  * cavitation are judged from a speed up that the job may set.
  */
 public final class FlowAsked {
+    static final String WET = "wet at ";
+    static final String DEPTH = "depth of the skin at ";
 
     private FlowAsked() {
     }
@@ -47,7 +49,7 @@ public final class FlowAsked {
     private static Demand wet(Installation installation, WaterAtSpeed water, double ahead) {
         WaterAtSpeed.Reading reading = (end, bed) -> water.end(end).floats() ? Double.POSITIVE_INFINITY
             : water.end(end).run(bed.x() - ahead, bed.y()) / water.beam();
-        return Demand.atLeast("wet at " + water.words(), installation.limits().of(LimitName.BEHIND_STAGNATION), bed -> water.least(reading, bed),
+        return Demand.atLeast(WET + water.words(), installation.limits().of(LimitName.BEHIND_STAGNATION), bed -> water.least(reading, bed),
             "The place runs in solid water.", "The place runs dry or in spray, or too near to where the water meets the bottom.")
             .leavingOut(bed -> water.missing().isEmpty() ? water.left(reading, bed) : water.missing()).telling(bed -> metAt(water, reading, bed)).at(water.knots())
             .ofPlaceAlone();
@@ -69,7 +71,7 @@ public final class FlowAsked {
 
     private static Demand deep(Installation installation, WaterAtSpeed water) {
         WaterAtSpeed.Reading reading = (end, bed) -> water.end(end).depth(bed.x(), bed.highest());
-        return Demand.atLeast("depth of the skin at " + water.words(), installation.limits().of(LimitName.IMMERSION), bed -> water.least(reading, bed),
+        return Demand.atLeast(DEPTH + water.words(), installation.limits().of(LimitName.IMMERSION), bed -> water.least(reading, bed),
             "The place lies deep enough, whatever load and trim.", "At an end of the band of load and trim the place lies too near the surface, or above it.")
             .leavingOut(bed -> water.missing())
             .telling(bed -> "Least " + water.governing(reading, bed, water.least(reading, bed)).name() + ".").at(water.knots());
@@ -121,14 +123,13 @@ public final class FlowAsked {
         return most * limits.of(LimitName.FACE_CLEAR_OF_LAYER).value();
     }
 
-    /** Thickness of the layer at a place, the most of every speed that is judged, as far as the band is known [m]; 0 where nothing is. */
-    public static double thickness(List<WaterAtSpeed> speeds, Limits limits, double x, double y) {
+    /** No thicker is the layer at a place at any speed that is judged [m]; 0 where nothing is told of her running. */
+    public static double atMostThick(List<WaterAtSpeed> speeds, Limits limits, double x, double y) {
         double from = limits.of(LimitName.JUDGED_FROM).value();
         double most = 0;
         for (WaterAtSpeed water : speeds) {
-            for (int end = 0; end < water.ends() && water.knots() >= from; end++) {
-                double thick = water.thickness(end, x, y);
-                most = thick > most ? thick : most;
+            if (water.knots() >= from) {
+                most = Math.max(most, water.atMostThick(x, y));
             }
         }
         return most;

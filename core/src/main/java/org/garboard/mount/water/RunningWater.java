@@ -1,9 +1,7 @@
 package org.garboard.mount.water;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.garboard.craft.LaidFeature;
@@ -36,7 +34,6 @@ public final class RunningWater {
     private final Hull hull;
     private final List<WaterAtSpeed> speeds;
     private final List<Attitude.Floats> afloat;
-    private final Map<List<LaidFeature>, BottomWater> found = new HashMap<>();
     private Traced traced;
     private CastWakes planing;
 
@@ -71,25 +68,17 @@ public final class RunningWater {
         return speeds;
     }
 
-    /** With what is on the bottom; worked out once for the same. */
+    /** With what is on the bottom. */
     public BottomWater over(List<LaidFeature> laid) {
         if (speeds.isEmpty()) {
             return BottomWater.UNTOLD;
         }
-        BottomWater before = found.get(laid);
-        if (before == null) {
-            before = along(List.copyOf(laid));
-            found.put(List.copyOf(laid), before);
-        }
-        return before;
-    }
-
-    private BottomWater along(List<LaidFeature> laid) {
         List<WaterAtSpeed> fast = speeds.stream().filter(each -> !each.isUnknown() && !each.floats()).toList();
         List<Wakes> wakes = new ArrayList<>(laid.isEmpty() ? List.of() : Wakes.planing(hull, laid, onAPlane(), fast));
         boolean neverPlanes = PlaningHull.unfit(hull).isPresent() || speeds.stream().allMatch(WaterAtSpeed::floats);
-        String words = speeds.stream().filter(WaterAtSpeed::floats).map(WaterAtSpeed::words).collect(Collectors.joining("; "));
-        if (words.isEmpty() || laid.isEmpty() && !neverPlanes) {
+        List<WaterAtSpeed> floating = speeds.stream().filter(WaterAtSpeed::floats).toList();
+        String words = floating.stream().map(WaterAtSpeed::words).collect(Collectors.joining("; "));
+        if (floating.isEmpty() || laid.isEmpty() && !neverPlanes) {
             return new BottomWater(speeds, wakes, "", Optional.empty());
         }
         Traced along = traced();
@@ -99,7 +88,7 @@ public final class RunningWater {
         HullStreams streams = along.streams().get();
         Optional<String> lost = Optional.empty();
         if (!laid.isEmpty()) {
-            wakes.add(0, Wakes.afloat(hull, laid, along.cast().orElseThrow(), words));
+            wakes.add(0, Wakes.afloat(hull, laid, along.cast().orElseThrow(), floating));
             lost = wakes.get(0).lost();
         }
         return new BottomWater(speeds, wakes, lost.map(why -> "Not worked out, at " + words + ": " + why + ".").orElse(""), neverPlanes ? Optional.of(SweepDown.of(streams, UPPER * fastest().draught())) : Optional.empty());

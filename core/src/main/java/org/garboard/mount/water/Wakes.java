@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.garboard.craft.LaidFeature;
@@ -12,6 +13,7 @@ import org.garboard.flow.shadow.Cast;
 import org.garboard.flow.shadow.Shadow;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
+import org.garboard.mount.Bed;
 import org.garboard.units.FixedDecimal;
 
 /**
@@ -20,7 +22,7 @@ import org.garboard.units.FixedDecimal;
  * to serve its ends too: our choice.
  */
 public final class Wakes {
-    private final String speeds;
+    private final List<WaterAtSpeed> waters;
     private final List<Shadow> shadows;
     private final List<Shadow> inDoubt;
     private final List<LaidFeature> throwers;
@@ -29,9 +31,9 @@ public final class Wakes {
     private final WakeRows doubted;
     private final List<LaidFeature> doubtful;
 
-    private Wakes(String speeds, Hull hull, List<Shadow> shadows, List<LaidFeature> throwers, List<Shadow> doubted,
+    private Wakes(List<WaterAtSpeed> waters, Hull hull, List<Shadow> shadows, List<LaidFeature> throwers, List<Shadow> doubted,
                   List<LaidFeature> doubtful) {
-        this.speeds = speeds;
+        this.waters = List.copyOf(waters);
         this.shadows = shadows;
         this.inDoubt = doubted;
         this.throwers = throwers;
@@ -47,14 +49,14 @@ public final class Wakes {
             return List.of();
         }
         List<Cast> casts = cast.of(laid);
-        Map<List<Wet>, List<String>> alike = new LinkedHashMap<>();
+        Map<List<Wet>, List<WaterAtSpeed>> alike = new LinkedHashMap<>();
         for (WaterAtSpeed water : speeds) {
-            alike.computeIfAbsent(laid.stream().map(feature -> wet(feature, water)).toList(), none -> new ArrayList<>()).add(water.words());
+            alike.computeIfAbsent(laid.stream().map(feature -> wet(feature, water)).toList(), none -> new ArrayList<>()).add(water);
         }
         return alike.entrySet().stream().map(group -> {
             List<Integer> wet = of(casts, group.getKey(), Wet.YES);
             List<Integer> perhaps = of(casts, group.getKey(), Wet.PERHAPS);
-            return new Wakes(String.join("; ", group.getValue()), hull, shadows(casts, wet), features(laid, wet), shadows(casts, perhaps), features(laid, perhaps));
+            return new Wakes(group.getValue(), hull, shadows(casts, wet), features(laid, wet), shadows(casts, perhaps), features(laid, perhaps));
         }).toList();
     }
 
@@ -95,10 +97,10 @@ public final class Wakes {
     }
 
     /** Of a hull afloat. */
-    static Wakes afloat(Hull hull, List<LaidFeature> laid, CastWakes cast, String speeds) {
+    static Wakes afloat(Hull hull, List<LaidFeature> laid, CastWakes cast, List<WaterAtSpeed> waters) {
         List<Cast> casts = cast.of(laid);
         List<Integer> thrown = IntStream.range(0, laid.size()).filter(i -> casts.get(i) instanceof Shadow).boxed().toList();
-        return new Wakes(speeds, hull, shadows(casts, thrown), features(laid, thrown), List.of(), List.of());
+        return new Wakes(waters, hull, shadows(casts, thrown), features(laid, thrown), List.of(), List.of());
     }
 
     /** All of them, those too of what is perhaps dry. */
@@ -113,7 +115,7 @@ public final class Wakes {
 
     /** "cruise, 24 kn; top, 28 kn". */
     String speeds() {
-        return speeds;
+        return waters.stream().map(WaterAtSpeed::words).collect(Collectors.joining("; "));
     }
 
     /** How much is left of the strongest wake under a rectangle: 1 at what throws it, 0 outside all. */
@@ -121,10 +123,10 @@ public final class Wakes {
         return judged.left(x, y, length, width);
     }
 
-    /** What may or may not throw a wake that reaches a rectangle, a sentence; empty where nothing does. */
-    String doubt(double x, double y, double length, double width) {
-        int thrower = doubted.thrower(x, y, length, width);
-        return thrower < 0 ? "" : "Whether " + doubtful.get(thrower).kind() + " \"" + doubtful.get(thrower).name()
+    /** What may or may not throw a wake that reaches the bed, or that the water there is not known at every end, a sentence; empty where all is known. */
+    String doubt(Bed bed, double length, double width) {
+        int thrower = doubted.thrower(bed.x(), bed.y(), length, width);
+        return thrower < 0 ? waters.stream().map(water -> water.unknownAt(bed)).filter(left -> !left.isEmpty()).findFirst().orElse("") : "Whether " + doubtful.get(thrower).kind() + " \"" + doubtful.get(thrower).name()
             + "\" is wet is not known at every end of the band, and the place lies behind it.";
     }
 

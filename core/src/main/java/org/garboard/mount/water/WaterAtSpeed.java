@@ -30,13 +30,15 @@ public final class WaterAtSpeed {
     private final LayerAlong[] thickness;
     private final LayerAlong[] clear;
     private final SpeedInLayer[] within;
+    private final LayerAlong fromBow;
+    private final double bow;
 
     /** A reading of one end of the band at a place. */
     interface Reading {
         double at(int end, Bed bed);
     }
 
-    private WaterAtSpeed(String name, double knots, double beam, double longest, Water water, List<EndOfBand> known, String missing) {
+    private WaterAtSpeed(String name, double knots, double beam, double bow, double longest, Water water, List<EndOfBand> known, String missing) {
         this.name = name;
         this.knots = knots;
         this.beam = beam;
@@ -52,7 +54,9 @@ public final class WaterAtSpeed {
             within[i] = new SpeedInLayer(layers);
         }
         this.missing = missing;
-        this.briefly = "Not known at every end of the band, as \"wet at " + words() + "\" tells.";
+        this.briefly = "Not known at every end of the band, as \"" + (floats() ? FlowAsked.DEPTH : FlowAsked.WET) + words() + "\" tells.";
+        this.fromBow = LayerAlong.of(LayerAlong.layers(knots * KNOT, water, longest), Layer::thickness);
+        this.bow = bow;
     }
 
     public static WaterAtSpeed of(Hull hull, Water water, AtSpeed at) {
@@ -60,7 +64,7 @@ public final class WaterAtSpeed {
         List<String> missing = new ArrayList<>();
         sort(hull, "at the mean load and trim", at.middle(), known, missing);
         at.ends().forEach(end -> sort(hull, end.name(), end.attitude(), known, missing));
-        return new WaterAtSpeed(at.speed().name(), at.speed().knots(), 2 * hull.bottomEdge().y(hull.bottomEnd()),
+        return new WaterAtSpeed(at.speed().name(), at.speed().knots(), 2 * hull.bottomEdge().y(hull.bottomEnd()), hull.forwardEnd(),
             hull.afterEnd() - hull.forwardEnd(), water, known, missing.isEmpty() ? "" : "Not worked out, " + String.join("; ", missing) + ".");
     }
 
@@ -156,6 +160,16 @@ public final class WaterAtSpeed {
         return grown(thickness, end, x, y);
     }
 
+    /** No thicker is the layer there at any end of the band [m]: where one is not known, of water that runs all the way from the bow. */
+    double atMostThick(double x, double y) {
+        double most = missing.isEmpty() ? 0 : fromBow.after(x - bow);
+        for (int i = 0; i < known.length; i++) {
+            double thick = thickness(i, x, y);
+            most = Math.max(most, Double.isNaN(thick) ? fromBow.after(x - bow) : thick);
+        }
+        return most;
+    }
+
     /** The most of the ends that are known [m]; NaN where at none of them water runs along the bottom, or no law reaches. */
     public double thickest(double x, double y) {
         double most = Double.NaN;
@@ -209,6 +223,11 @@ public final class WaterAtSpeed {
             least = value < least || Double.isNaN(least) ? value : least;
         }
         return least;
+    }
+
+    /** What is not known of whether water runs along the bottom at a place, a sentence; empty where all is. */
+    String unknownAt(Bed bed) {
+        return left((end, there) -> known[end].run(there.x(), there.y()), bed);
     }
 
     /** What the readings of a place leave out, a sentence; empty where they are the whole answer. */

@@ -277,6 +277,26 @@ class JudgedWaterTest {
         assertTrue(open.sentence().startsWith("Whether intake \"Intake\" is wet is not known at every end of the band"), open.sentence());
     }
 
+    /** Beside every wake, at a speed that is not known at each end of the band, a place is not said to be clear of them. */
+    @Test
+    void law_noWakeIsMetWhereTheWaterIsNotKnown() {
+        List<LaidFeature> laid = List.of(intake(2.4, 0.5, Sides.STARBOARD, 0.05));
+        Check open = check(at(planes(0, 4), unknown("no method")), laid, FLUSH, 3.9, -0.5, "wake shadow");
+        assertEquals(Verdict.NOT_KNOWN, open.verdict());
+        assertEquals("Not known at every end of the band, as \"wet at top, 30 kn\" tells. As far as it is known: No wake of what is listed on the bottom"
+            + " reaches the place.", open.sentence());
+        assertEquals(Verdict.NOT_MET, check(at(planes(0, 4), unknown("no method")), laid, FLUSH, 3.9, 0.5, "wake shadow").verdict(), "what is known refuses");
+    }
+
+    /** Where an end is not known the layer is taken to have run all the way from the bow: no thinner one is believed. */
+    @Test
+    void exact_noLayerThickerThanFromTheBow() {
+        double known = WaterAtSpeed.of(HULL, SEA, at(planes(1, 4))).atMostThick(4, 0.25);
+        double open = WaterAtSpeed.of(HULL, SEA, at(planes(1, 4), unknown("no method"))).atMostThick(4, 0.25);
+        assertEquals(((LayerLaw.Known) LayerLaw.USUAL.after(2.5, SPEED, SEA)).layer().thickness(), known, 1e-9);
+        assertEquals(((LayerLaw.Known) LayerLaw.USUAL.after(4, SPEED, SEA)).layer().thickness(), open, 1e-9);
+    }
+
     /** A flush fitting's wake is half gone half-way to where it has faded: 100 of its widths of 0.2 m are 20 m. */
     @Test
     void exact_aFlushFittingsWakeFades() {
