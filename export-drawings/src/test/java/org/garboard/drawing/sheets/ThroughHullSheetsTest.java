@@ -55,7 +55,7 @@ class ThroughHullSheetsTest {
     }
 
     private static SheetTask task(SitingRecord record, PartsMade made) {
-        return new SheetTask(record, made, BOAT.table(), HULL, SampleBoat.PROVENANCE);
+        return new SheetTask(record, made, SitingWater.NONE, BOAT.table(), HULL, SampleBoat.PROVENANCE);
     }
 
     private static DrawingWish wish(Units units, Paper paper) {
