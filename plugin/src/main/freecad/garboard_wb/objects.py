@@ -116,7 +116,7 @@ class Fitted(_Proxy):
         ("App::PropertyLink", "Boat", "Whose job it is of", SHOWN),
         ("App::PropertyEnumeration", "Mount", "How the transducer goes in", SHOWN),
         ("App::PropertyDistance", "X", "Aft of the table's origin", SHOWN),
-        ("App::PropertyDistance", "Y", "To starboard; 0 for a keel pocket", SHOWN),
+        ("App::PropertyDistance", "Y", "To starboard; 0 for a pocket athwart the keel", SHOWN),
         ("App::PropertyDistance", "Depth", "Of a pocket's floor above the keel line; -1 as the job says", SHOWN),
         ("App::PropertyFloat", "Ramp", "Length of a pocket's ramps to their height, 0 none; -1 as the job says", SHOWN),
         ("App::PropertyDistance", "Height", "Of a block's face below the skin; -1 as the job says", SHOWN),

@@ -48,7 +48,7 @@ public final class KeelPocketCut {
         List<Vector3D> opening = shape.opening();
         List<FlatPoint> flat = flat(development, opening);
         shape.cutSkin(flat, development::plan);
-        return new Pocket(shape.frame().origin(), shape.slope(), shape.length(), shape.width(), shape.cornerRadius(),
+        return new Pocket(shape.frame().origin(), shape.frame().along(), shape.frame().across(), shape.length(), shape.width(), shape.cornerRadius(),
             shape.depth(), shape.faceDepth(), shape.wallHeight(), shape.endRatio(), shape.foreRamp(), shape.aftRamp(),
             shape.floor(), shape.mouth(), opening, flat, flat(development, shape.mouth()), KeelDevelopment.stretch(opening, flat),
             shape.volume(), shape.openingArea(), shape.sections(), shape.solids(), shape.details(flat));

@@ -5,13 +5,14 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.part.NamedSolid;
 
 /**
- * A keel pocket as it is to be cut, finished outside faces. Hull frame and metres.
+ * A pocket as it is to be cut, finished outside faces. Hull frame and metres.
  *
  * <p>The floor is level athwartships, or square to the skin, and runs fore and aft along the bottom under it or with its after edge a
  * little lower. Walls lean out by their draft angle.
  *
- * @param site where the pocket's middle meets the keel line
- * @param slope of the floor fore and aft, dz/dx [rad], positive rising aft
+ * @param site where the pocket's middle meets the skin
+ * @param along unit vector aft along the floor
+ * @param across unit vector to starboard along it
  * @param length of the floor (body and gap), fore and aft
  * @param width of the floor, athwartships
  * @param cornerRadius of the floor's outline
@@ -34,7 +35,7 @@ import org.garboard.cutout.part.NamedSolid;
  * @param solids what it is made of and milled to, as closed bodies
  * @param details how it is made and what it costs
  */
-public record Pocket(Vector3D site, double slope, double length, double width, double cornerRadius,
+public record Pocket(Vector3D site, Vector3D along, Vector3D across, double length, double width, double cornerRadius,
                      double depth, double faceDepth, double wallHeight, double rampRatio,
                      double foreRamp, double aftRamp,
                      List<Vector3D> floor, List<Vector3D> pocketEdge, List<Vector3D> opening,
@@ -50,5 +51,20 @@ public record Pocket(Vector3D site, double slope, double length, double width, d
         developedPocket = List.copyOf(developedPocket);
         sections = List.copyOf(sections);
         solids = List.copyOf(solids);
+    }
+
+    /** Slope of the floor fore and aft, dz/dx [rad], positive rising aft. */
+    public double slope() {
+        return Math.atan2(along.getZ(), along.getX());
+    }
+
+    /** Lean of the floor athwartships [rad], positive rising to starboard; 0 where it lies level. */
+    public double lean() {
+        return Math.atan2(across.getZ(), across.getY());
+    }
+
+    /** Unit vector into the boat, square to the floor. */
+    public Vector3D up() {
+        return along.cross(across);
     }
 }

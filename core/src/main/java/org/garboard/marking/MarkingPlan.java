@@ -68,16 +68,21 @@ public final class MarkingPlan {
         if (atEnd) {
             plan.onAfterEnd(datum);
         } else {
-            plan.offCentre(datum);
+            plan.offCentre(datum, "THE PLACE: centre of the hole");
         }
         return new MarkingOut(datum, plan.marks, plan.lengths);
     }
 
-    /** The plan for a pocket athwart the keel and the corners of its opening. */
+    /** The plan for a pocket athwart the keel or beside it, and the corners of its opening. */
     public static MarkingOut of(Hull hull, HullOffsets table, Pocket pocket, double round) {
         MarkingPlan plan = new MarkingPlan(hull, table, pocket.site(), round);
-        Datum datum = plan.datumOnKeelLine();
-        plan.onKeel(datum, pocket);
+        boolean onKeel = pocket.site().getY() == 0;
+        Datum datum = onKeel ? plan.datumOnKeelLine() : plan.datum();
+        if (onKeel) {
+            plan.onKeel(datum, pocket);
+        } else {
+            plan.opening(pocket, plan.offCentre(datum, "THE PLACE: middle of the pocket"));
+        }
         return new MarkingOut(datum, plan.marks, plan.lengths);
     }
 
@@ -184,14 +189,15 @@ public final class MarkingPlan {
         return arm < room ? arm : Math.floor(room * 0.8 / round) * round;
     }
 
-    private void offCentre(Datum datum) {
+    /** @return the marks on the keel line forward and aft of the place, and the place's own */
+    private List<Mark> offCentre(Datum datum, String words) {
         double x = place.getX();
         double arm = arm(hull.girth(x, place.getY()));
         Mark a = mark("A", datumWords(datum), datum == Datum.HEEL ? heel().orElseThrow() : onKeel(datumX()));
         Mark b = mark("B", "on the keel line, abreast of the place", onKeel(x));
         Mark c = mark("C", "on the keel line, forward of B", onKeel(x - arm));
         Mark d = mark("D", "on the keel line, aft of B", onKeel(x + arm));
-        Mark e = mark("E", "THE PLACE: centre of the hole", place);
+        Mark e = mark("E", words, place);
         if (datum == Datum.HEEL) {
             besideKeel(a, b, Use.SETS);
         } else {
@@ -205,6 +211,7 @@ public final class MarkingPlan {
         if (datum == Datum.TRANSOM) {
             tight(corner("F", side), e, Use.CHECKS);
         }
+        return List.of(c, d, e);
     }
 
     /** The bottom's outer corner at the transom. */
@@ -230,11 +237,17 @@ public final class MarkingPlan {
             tight(corner("F", 1), e, Use.CHECKS);
             tight(corner("G", -1), e, Use.CHECKS);
         }
+        opening(pocket, List.of(c, d, e));
+    }
+
+    /** The opening's corners, from the marks on the keel line forward and aft of the place, and from the place. */
+    private void opening(Pocket pocket, List<Mark> from) {
+        double x = place.getX();
         List<Mark> corners = List.of(opening("1", "forward starboard", pocket, -1, 1), opening("2", "forward port", pocket, -1, -1),
             opening("3", "after starboard", pocket, 1, 1), opening("4", "after port", pocket, 1, -1));
         for (Mark corner : corners) {
-            tight(corner.place().getX() < x ? c : d, corner, Use.SETS);
-            tight(e, corner, Use.SHAPE);
+            tight(from.get(corner.place().getX() < x ? 0 : 1), corner, Use.SETS);
+            tight(from.get(2), corner, Use.SHAPE);
         }
         tight(corners.get(0), corners.get(3), Use.SHAPE);
         tight(corners.get(1), corners.get(2), Use.SHAPE);

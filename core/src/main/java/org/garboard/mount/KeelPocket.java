@@ -2,6 +2,7 @@ package org.garboard.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.garboard.craft.Transducer;
 import org.garboard.mount.told.BeamAsked;
 import org.garboard.mount.told.NeighboursAsked;
@@ -12,7 +13,7 @@ import org.garboard.mount.told.SupportAsked;
 import org.garboard.mount.water.CavitationAsked;
 import org.garboard.mount.water.FlowAsked;
 
-/** In a recess athwart the keel. */
+/** In a recess athwart the keel, or so far beside it as the job tells. */
 public record KeelPocket() implements Mount {
     /** Part of a millimetre that is rounding of the machine. */
     private static final double WHOLE = 1e-6;
@@ -73,8 +74,9 @@ public record KeelPocket() implements Mount {
     public List<Demand> demands(Installation installation, Surroundings around) {
         Limits limits = installation.limits();
         double height = installation.transducer().height();
+        ToDoubleFunction<Bed> lean = installation.pocket().leans() ? Bed::deadrise : bed -> 0;
         List<Demand> demands = new ArrayList<>(List.of(
-            CommonDemands.leanWhereLevel(installation, "the floor of a pocket lies level"),
+            lean(installation),
             Demand.atMost("depth lost to the V", limits.of(LimitName.DEPTH_LOST), Bed::rise,
                 "The bottom is flat enough across the pocket.",
                 "The V is too deep across the pocket: floor, walls and ramps grow too large."),
@@ -100,19 +102,33 @@ public record KeelPocket() implements Mount {
                 bed -> bed.immersion() - Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()),
                 "The whole face lies deep enough at rest.",
                 "The face lies too near the surface at rest, or above it.")));
-        demands.addAll(SoundAsked.atRest(installation, bed -> 0));
+        if (Math.abs(installation.pocket().aside()) >= footprint(installation).width() / 2) {
+            demands.add(CommonDemands.roomToKeel(limits));
+        }
+        demands.addAll(SoundAsked.atRest(installation, lean));
         demands.addAll(SkinAsked.ofBoat(installation, around));
         demands.addAll(RoomAsked.demands(around, footprint(installation).widened(LANDING), 2 * height, limits));
         demands.addAll(SupportAsked.demands(around, footprint(installation), limits));
-        demands.addAll(FlowAsked.demands(installation, around, footprint(installation).length() / 2, footprint(installation), bed -> 0));
+        demands.addAll(FlowAsked.demands(installation, around, footprint(installation).length() / 2, footprint(installation), lean));
         demands.addAll(FlowAsked.flush(installation, around));
         demands.addAll(cavitation(installation, around));
-        demands.addAll(BeamAsked.demands(installation, around, bed -> -faceDepth(installation, bed.rise()), bed -> 0, Bed::slope));
+        demands.addAll(BeamAsked.demands(installation, around, bed -> -faceDepth(installation, bed.rise()), lean, Bed::slope));
         demands.addAll(NeighboursAsked.spacing(installation, around, footprint(installation), bed -> -faceDepth(installation, bed.rise()), bed -> 0));
         demands.add(Demand.atMost("air trapped in the recess", limits.of(LimitName.AIR_TRAPPED),
             bed -> Math.max(0, faceDepth(installation, bed.rise()) - bed.rise()), "Air runs out of the recess at its outer edges.",
             "The recess is not filled: air stays in it when she is launched, and when she comes off the plane."));
         return demands;
+    }
+
+    /** A level floor looks down; one that leans with the skin as much less as the element leans the other way. */
+    private static Demand lean(Installation installation) {
+        if (!installation.pocket().leans()) {
+            return CommonDemands.leanWhereLevel(installation, "the floor of a pocket lies level");
+        }
+        double inclination = installation.transducer().elementInclination().radians();
+        return Demand.atMost("lean of the element", installation.limits().of(LimitName.LEAN), bed -> bed.deadrise() - inclination,
+            "The beam points down athwartships at rest.",
+            "Floor and element lean too differently: the beam points off to one side.");
     }
 
     @Override

@@ -65,7 +65,10 @@ final class BottomSearch {
 
     /** Each side by itself where they are not alike. */
     private List<Sides> sides(Mount mount) {
-        return mount.seat() == Seat.ATHWART_KEEL || task.isSymmetrical(mount) ? List.of(Sides.BOTH) : List.of(Sides.STARBOARD, Sides.PORT);
+        if (mount.seat() == Seat.ATHWART_KEEL) {
+            return List.of(Ground.sideOf(task.installation().pocket().aside()));
+        }
+        return task.isSymmetrical(mount) ? List.of(Sides.BOTH) : List.of(Sides.STARBOARD, Sides.PORT);
     }
 
     /** Along the transom the skin itself is asked, elsewhere the grid. */
@@ -78,7 +81,7 @@ final class BottomSearch {
         return switch (mount.seat()) {
             case BESIDE_KEEL -> FeasibleParts.ofBottom(grid, suitability);
             case ATHWART_KEEL -> FeasibleParts.ofKeelLine(grid, suitability,
-                mount.footprint(task.installation()).width());
+                Math.abs(task.installation().pocket().aside()), mount.footprint(task.installation()).width());
             case BEHIND_TRANSOM -> FeasibleParts.ofTransom(grid, suitability, TransomBed.edge(lines),
                 task.installation().transducer().length());
         };

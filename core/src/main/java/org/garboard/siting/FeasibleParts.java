@@ -59,8 +59,8 @@ final class FeasibleParts {
         return new Region(outlines.get(0), outlines.subList(1, outlines.size()), area);
     }
 
-    /** Stretches of the keel line, drawn as wide as the footprint. */
-    static List<FeasiblePart> ofKeelLine(BottomGrid grid, Suitability suitability, double width) {
+    /** Stretches of the keel line or of a line so far aside [m], drawn as wide as the footprint. */
+    static List<FeasiblePart> ofKeelLine(BottomGrid grid, Suitability suitability, double aside, double width) {
         List<FeasiblePart> parts = new ArrayList<>();
         int row = 0;
         while (row < grid.rows()) {
@@ -79,7 +79,7 @@ final class FeasibleParts {
                 for (int i = 0; i < nodes.length; i++) {
                     nodes[i] = row + i;
                 }
-                parts.add(new FeasiblePart(strip(from, to, width), nodes));
+                parts.add(new FeasiblePart(strip(from, to, aside, width), nodes));
             }
             row = end + 1;
         }
@@ -120,10 +120,10 @@ final class FeasibleParts {
         return in / (in - suitability.shortfall(fails));
     }
 
-    private static Region strip(double from, double to, double width) {
+    private static Region strip(double from, double to, double aside, double width) {
         double half = width / 2;
-        return new Region(List.of(new PlanPoint(from, -half), new PlanPoint(to, -half),
-            new PlanPoint(to, half), new PlanPoint(from, half)), List.of(), (to - from) * width);
+        return new Region(List.of(new PlanPoint(from, aside - half), new PlanPoint(to, aside - half),
+            new PlanPoint(to, aside + half), new PlanPoint(from, aside + half)), List.of(), (to - from) * width);
     }
 
     /** Equal areas stay in the order of their foremost node. */

@@ -7,7 +7,9 @@ import org.garboard.mount.Installation;
 import org.garboard.mount.KeelSeat;
 import org.garboard.mount.Mount;
 
-/** The bed of a footprint centred on the keel line: the V across it, the keel line along it, and the rooms. */
+/**
+ * The bed of a pocket: on the keel line the V across it, beside it the skin there, the line fore and aft along it, and the rooms.
+ */
 final class KeelBed implements MeasuredBed {
     private static final int COARSE = 9;
     private static final int FINE = 41;
@@ -19,6 +21,8 @@ final class KeelBed implements MeasuredBed {
     private final int samples;
 
     private KeelSeat seat;
+    /** Of its middle, as if to starboard [m]: a job tells how far aside. */
+    private final double aside;
     private double at;
     private double keelGap;
     private double toEdge;
@@ -36,6 +40,7 @@ final class KeelBed implements MeasuredBed {
         this.installation = installation;
         this.footprint = mount.footprint(installation);
         this.samples = samples;
+        this.aside = Math.abs(installation.pocket().aside());
     }
 
     static KeelBed coarse(Ground ground, Mount mount, Installation installation) {
@@ -46,7 +51,7 @@ final class KeelBed implements MeasuredBed {
         return new KeelBed(ground, mount, installation, FINE);
     }
 
-    /** y is taken to be 0: a seat athwart the keel has no other. */
+    /** y is taken to be what the job tells: the pocket has no other. */
     @Override
     public void moveTo(double x, double y) {
         at = x;
@@ -55,14 +60,14 @@ final class KeelBed implements MeasuredBed {
     @Override
     public boolean lay() {
         double x = at;
-        seat = KeelSeat.under(ground.skin(), x, footprint, samples);
+        seat = KeelSeat.under(ground.skin(), x, aside, installation.pocket().make().floor().lies(), footprint, samples);
         if (!seat.onSkin()) {
             return false;
         }
         double cosine = 1 / Math.sqrt(1 + seat.slope() * seat.slope());
         double half = footprint.length() / 2 * cosine;
         double reach = half + mount.ramp(installation, seat.rise()) * cosine;
-        StraightFit run = StraightFit.over(along -> ground.skin().applyAsDouble(along, 0), x, reach, samples);
+        StraightFit run = StraightFit.over(along -> ground.skin().applyAsDouble(along, aside), x, reach, samples);
         if (Double.isNaN(run.gap())) {
             return false;
         }
@@ -72,7 +77,7 @@ final class KeelBed implements MeasuredBed {
         toStep = Double.POSITIVE_INFINITY;
         int next = lines.nextStep(x, 0);
         for (int k = 0; k < samples; k++) {
-            double out = footprint.width() / 2 * k / (samples - 1);
+            double out = aside + footprint.width() / 2 * k / (samples - 1);
             toStep = Math.min(toStep, Math.min(lines.toStep(next, x - reach, out), lines.toStep(next, x + reach, out)));
         }
         toEdge = room(lines.edge(), x, half);
@@ -87,13 +92,13 @@ final class KeelBed implements MeasuredBed {
     private void takePlan(double x, double reach) {
         for (int corner = 0; corner < Quad.CORNERS; corner++) {
             plan[2 * corner] = corner == 0 || corner == 3 ? x - reach : x + reach;
-            plan[2 * corner + 1] = corner < 2 ? -footprint.width() / 2 : footprint.width() / 2;
+            plan[2 * corner + 1] = aside + (corner < 2 ? -footprint.width() / 2 : footprint.width() / 2);
         }
     }
 
     /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
     private double room(LineTrace line, double x, double half) {
-        double out = footprint.width() / 2;
+        double out = aside + footprint.width() / 2;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < samples; k++) {
             double along = x + half * (2.0 * k / (samples - 1) - 1);
@@ -126,7 +131,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public double y() {
-        return 0;
+        return aside;
     }
 
     /** The body lies on its floor, not on the skin. */
@@ -137,7 +142,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public double deadrise() {
-        return 0;
+        return Math.atan(seat.athwart());
     }
 
     @Override
@@ -145,10 +150,10 @@ final class KeelBed implements MeasuredBed {
         return Math.atan(seat.slope());
     }
 
-    /** It lies on the keel line. */
+    /** None on the keel line. */
     @Override
     public double roomToKeel() {
-        return Double.NaN;
+        return aside == 0 ? Double.NaN : aside - footprint.width() / 2;
     }
 
     @Override

@@ -16,8 +16,9 @@ import org.garboard.units.FixedDecimal;
 final class PlaceChecks {
     private static final String OFF_SKIN =
         "The footprint or its ramps leave the skin of the table of offsets here; nothing can be measured.";
-    private static final String OFF_KEEL =
-        "This mount sits athwart the keel line: it has no place beside it; ask at y = 0.";
+    private static final String OFF_KEEL = "The pocket's middle lies as far aside as the job tells: ask at y = ";
+    /** Rounding [m]. */
+    private static final double SAME = 1e-9;
 
     private final Hull hull;
     private final Mount mount;
@@ -26,6 +27,7 @@ final class PlaceChecks {
     /** A place asked about is taken to be on the transom's edge within this [m]: our choice, a finger's breadth. */
     private static final double ON_TRANSOM = 0.02;
 
+    private final double aside;
     private final Asked asked;
     private final MeasuredBed bed;
     private final PlaceJudge judge;
@@ -41,6 +43,7 @@ final class PlaceChecks {
         this.mount = mount;
         this.ground = ground;
         this.asked = asked;
+        this.aside = task.installation().pocket().aside();
         this.bed = Beds.fine(ground, mount, task.installation());
         this.judge = new PlaceJudge(bed, asked);
     }
@@ -53,6 +56,11 @@ final class PlaceChecks {
     /** y to starboard of a place that is looked at as if to starboard [m]. */
     double signed(double y) {
         return ground.signed(y);
+    }
+
+    /** y to starboard of a pocket's middle, as the job tells [m]. */
+    double aside() {
+        return aside;
     }
 
     /** The place with every check. */
@@ -75,7 +83,7 @@ final class PlaceChecks {
         double edge = TransomBed.edge(ground.lines());
         return switch (mount.seat()) {
             case BESIDE_KEEL -> "";
-            case ATHWART_KEEL -> y == 0 ? "" : OFF_KEEL;
+            case ATHWART_KEEL -> Math.abs(y - aside) < SAME ? "" : OFF_KEEL + FixedDecimal.format(aside, 3) + " m.";
             case BEHIND_TRANSOM -> Math.abs(x - edge) <= ON_TRANSOM ? "" : OFF_TRANSOM + FixedDecimal.format(edge, 3) + " m.";
         };
     }

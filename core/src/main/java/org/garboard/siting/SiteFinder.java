@@ -111,7 +111,7 @@ final class SiteFinder {
     private PlanPoint marked(int node) {
         double x = mount.seat() == Seat.BEHIND_TRANSOM ? x(node) : mark.round(x(node));
         if (mount.seat() == Seat.ATHWART_KEEL) {
-            return new PlanPoint(x, 0);
+            return new PlanPoint(x, checks.aside());
         }
         double y = nodes.y(column(node));
         double marked = Girth.halfBreadth(hull, x, mark.round(hull.girth(x, y)), y);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.garboard.craft.Transducer;
+import org.garboard.mount.pocket.Floor;
 import org.garboard.mount.pocket.Walls;
 import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
@@ -172,5 +173,18 @@ class MountTest {
     void exact_allMountsTheLeastInvasiveFirst() {
         assertEquals(List.of("transom-mount", "in-hull", "flush-through-hull", "through-hull-with-fairing-block", "keel-pocket"),
             Mount.ALL.stream().map(Mount::word).toList());
+    }
+
+    /** Beside the keel of a V: a level floor is as high over its outer side as the side rises, one that leans with it touches all over. */
+    @Test
+    void exact_seatBesideTheKeel() {
+        double tangent = Math.tan(Math.toRadians(20));
+        Footprint floor = new Footprint(0.3, 0.15, 0);
+        KeelSeat level = KeelSeat.under((x, y) -> Math.abs(y) * tangent, 3, 0.4, Floor.Lies.LEVEL_ATHWART, floor, 11);
+        assertEquals(0.075 * tangent, level.rise(), 1e-12);
+        assertEquals(tangent, level.athwart(), 1e-12);
+        KeelSeat leaning = KeelSeat.under((x, y) -> Math.abs(y) * tangent, 3, 0.4, Floor.Lies.SQUARE_TO_SKIN, floor, 11);
+        assertEquals(0, leaning.rise(), 1e-12);
+        assertEquals((0.4 + 0.075 * Math.cos(Math.toRadians(20))) * tangent, leaning.highest(), 1e-12);
     }
 }

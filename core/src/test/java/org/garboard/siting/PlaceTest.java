@@ -143,7 +143,7 @@ class PlaceTest {
     @Test
     void badInput_aPocketBesideTheKeel() {
         Site site = Siting.at(Boats.prismaticV(20), TASK, Boats.POCKET, 3, 0.2);
-        assertEquals("This mount sits athwart the keel line: it has no place beside it; ask at y = 0.",
+        assertEquals("The pocket's middle lies as far aside as the job tells: ask at y = 0.000 m.",
             check(site, "seat on the skin").sentence());
         assertFalse(site.feasible());
     }

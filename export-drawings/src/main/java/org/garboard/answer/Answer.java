@@ -89,7 +89,8 @@ public final class Answer {
 
     private String cut(Pocket pocket) {
         return "Pocket: floor " + words.shortLength(pocket.length()) + " by " + words.shortLength(pocket.width())
-            + ", " + words.shortLength(pocket.depth()) + " deep at the keel.";
+            + ", " + words.shortLength(pocket.depth()) + " deep "
+            + (pocket.site().getY() == 0 ? "at the keel." : "at its middle, beside the keel.");
     }
 
     private String other(MountSiting siting) {

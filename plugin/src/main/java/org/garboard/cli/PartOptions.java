@@ -27,7 +27,7 @@ final class PartOptions {
     private Optional<Mount> mount = Optional.empty();
 
     @Option(names = "--at", paramLabel = "X,Y", converter = PlaceConverter.class,
-        description = "The place, in metres: x aft of the table's origin, y to starboard, port negative; 0 for a keel pocket.")
+        description = "The place, in metres: x aft of the table's origin, y to starboard, port negative; 0 for a pocket athwart the keel.")
     private PlanPoint at;
 
     private OptionalDouble depth = OptionalDouble.empty();
@@ -99,9 +99,6 @@ final class PartOptions {
         if (!(way instanceof FairedThroughHull) && height.isPresent()) {
             throw fault("--height is of a fairing block; leave it away with --mount " + way.word());
         }
-        if (pocket && at.y() != 0) {
-            throw fault("--at is " + at.x() + "," + at.y() + "; a keel pocket lies on the centreline: write " + at.x() + ",0");
-        }
     }
 
     private ParameterException fault(String words) {
@@ -113,7 +110,8 @@ final class PartOptions {
         PocketWish pocket = told.pocket();
         FairingWish block = told.particulars().fairing();
         return told.wishing(
-            new PocketWish(depth.isPresent() ? depth : pocket.depth(), gap.orElse(pocket.gap()), ramp.orElse(pocket.rampRatio()), pocket.make()),
+            new PocketWish(depth.isPresent() ? depth : pocket.depth(), gap.orElse(pocket.gap()), ramp.orElse(pocket.rampRatio()),
+                mount.filter(KeelPocket.class::isInstance).isPresent() ? at.y() : pocket.aside(), pocket.make()),
             new FairingWish(block.planform(), block.slenderness(), height.isPresent() ? height : block.height(),
                 block.trailingEdgeLower(), block.toe(), block.throughHull()));
     }

@@ -12,6 +12,12 @@ final class PocketMapping {
     static Pocket toBean(org.garboard.cutout.Pocket pocket) {
         Pocket bean = new Pocket();
         bean.setXM(Decimals.metres(pocket.site().getX()));
+        if (pocket.site().getY() != 0) {
+            bean.setYM(Decimals.metres(pocket.site().getY()));
+        }
+        if (pocket.lean() != 0) {
+            bean.setLeanDeg(Decimals.degrees(pocket.lean()));
+        }
         bean.setZM(Decimals.metres(pocket.site().getZ()));
         bean.setSlopeDeg(Decimals.degrees(pocket.slope()));
         bean.setLengthMm(Decimals.millimetres(pocket.length()));

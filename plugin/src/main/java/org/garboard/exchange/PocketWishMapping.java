@@ -3,12 +3,15 @@ package org.garboard.exchange;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.garboard.exchange.xml.job.Angle;
+import org.garboard.exchange.xml.job.Aside;
 import org.garboard.exchange.xml.job.Former;
 import org.garboard.exchange.xml.job.Length;
 import org.garboard.exchange.xml.job.MoldKind;
 import org.garboard.exchange.xml.job.Pocket;
+import org.garboard.exchange.xml.job.PocketFloor;
 import org.garboard.exchange.xml.job.PocketInto;
 import org.garboard.exchange.xml.job.PocketLaminate;
+import org.garboard.exchange.xml.job.Side;
 import org.garboard.mount.PocketWish;
 import org.garboard.mount.pocket.Blend;
 import org.garboard.mount.pocket.Floor;
@@ -29,14 +32,19 @@ final class PocketWishMapping {
 
     static PocketWish toWish(Pocket wish) {
         return new PocketWish(wish.getDepth() == null ? OptionalDouble.empty() : OptionalDouble.of(Lengths.metres(wish.getDepth())),
-            metres(wish.getGap(), GAP), wish.getRampRatio() == null ? RAMP_RATIO : wish.getRampRatio().doubleValue(), make(wish));
+            metres(wish.getGap(), GAP), wish.getRampRatio() == null ? RAMP_RATIO : wish.getRampRatio().doubleValue(), aside(wish.getAside()), make(wish));
+    }
+
+    private static double aside(Aside aside) {
+        return aside == null ? 0 : aside.getSide() == Side.PORT ? -Lengths.metres(aside) : Lengths.metres(aside);
     }
 
     private static PocketMake make(Pocket wish) {
         return new PocketMake(walls(wish),
             new Blend(wish.getSideRatio() == null ? Blend.USUAL.sideRatio() : wish.getSideRatio().doubleValue(),
                 Optional.ofNullable(wish.getSteepest()).map(angle -> org.garboard.units.Angle.ofDegrees(angle.getValue().doubleValue()))),
-            new Floor(Floor.Lies.LEVEL_ATHWART, angle(wish.getTrailingEdgeLower(), Floor.USUAL.trailingEdgeLower())),
+            new Floor(wish.getFloor() == PocketFloor.SQUARE_TO_SKIN ? Floor.Lies.SQUARE_TO_SKIN : Floor.Lies.LEVEL_ATHWART,
+                angle(wish.getTrailingEdgeLower(), Floor.USUAL.trailingEdgeLower())),
             wish.getInto() == PocketInto.NEW_MOLD ? PocketMake.Into.NEW_MOLD : PocketMake.Into.EXISTING_BOAT,
             wish.getLaminate() == null ? PocketLayup.UNTOLD : layup(wish.getLaminate()),
             wish.getFormer() == null ? FormerWish.USUAL : former(wish.getFormer()),

@@ -18,6 +18,7 @@ import org.garboard.exchange.xml.record.Record;
 import org.garboard.exchange.xml.record.Transducer;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
+import org.garboard.mount.pocket.Floor;
 import org.garboard.job.SitingRecord;
 
 /** Turns a decision into the record's bean, top downward; its sitings and its pocket have their own. */
@@ -121,6 +122,12 @@ final class RecordMapping {
         wish.depth().ifPresent(depth -> bean.setDepthMm(Decimals.millimetres(depth)));
         bean.setGapMm(Decimals.millimetres(wish.gap()));
         bean.setRampRatio(Decimals.fixed(wish.rampRatio(), 3));
+        if (wish.aside() != 0) {
+            bean.setAsideMm(Decimals.millimetres(wish.aside()));
+        }
+        if (wish.make().floor().lies() == Floor.Lies.SQUARE_TO_SKIN) {
+            bean.setFloor("square-to-skin");
+        }
         return bean;
     }
 

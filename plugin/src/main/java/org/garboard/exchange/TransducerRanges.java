@@ -27,6 +27,7 @@ final class TransducerRanges {
     private static final double MOST_BODY = 2;
     private static final double MOST_DEPTH = 1;
     private static final double MOST_GAP = 0.05;
+    private static final double MOST_ASIDE = 10;
     private static final double MOST_KG = 500;
     private static final BigDecimal MOST_KHZ = new BigDecimal(5000);
     private static final BigDecimal STRAIGHT_DEG = new BigDecimal(180);
@@ -125,6 +126,7 @@ final class TransducerRanges {
     private void pocket(Pocket pocket) {
         faults.aboveZero("depth", pocket.getDepth(), MOST_DEPTH);
         faults.fromZero("gap", pocket.getGap(), MOST_GAP);
+        faults.aboveZero("aside", pocket.getAside(), MOST_ASIDE);
         BigDecimal ratio = pocket.getRampRatio();
         if (ratio != null && ratio.signum() != 0
                 && (ratio.compareTo(BigDecimal.ONE) < 0 || ratio.compareTo(MOST_RAMP_RATIO) > 0)) {

@@ -113,7 +113,6 @@ class CutCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "--mount keel --at 4,0.2|--mount is \"keel\"; it must be one of transom-mount, in-hull, flush-through-hull, through-hull-with-fairing-block, keel-pocket",
-        "--mount keel-pocket --at 4,0.2|--at is 4.0,0.2; a keel pocket lies on the centreline: write 4.0,0",
         "--mount flush-through-hull --at 4,0.2 --depth 1in|--depth, --ramp and --gap are of a keel pocket; leave them away with --mount flush-through-hull",
         "--mount keel-pocket --at 4,0 --height 1in|--height is of a fairing block; leave it away with --mount keel-pocket",
         "--mount keel-pocket --at 4,0 --depth -1|--depth is -1.0 m; it must be from 0.0 to 2.0 m"})

@@ -318,12 +318,6 @@ public final class PocketShape {
         return surface;
     }
 
-    /** Slope of the floor fore and aft, dz/dx [rad]. */
-    public double slope() {
-        Vector3D along = form.frame().along();
-        return Math.atan2(along.getZ(), along.getX());
-    }
-
     public double length() {
         return form.floor().length();
     }

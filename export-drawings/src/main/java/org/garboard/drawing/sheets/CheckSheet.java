@@ -6,10 +6,11 @@ import org.garboard.cutout.Pocket;
 import org.garboard.cutout.template.Template;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.layout.Notes;
-import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
+import org.garboard.drawing.layout.Piece;
 import org.garboard.marking.MarkedLength;
 import org.garboard.mount.Check;
+import org.garboard.siting.Site;
 
 /** The builder's check sheet: what is measured and signed before the cut, and where the work holds. */
 final class CheckSheet implements SheetContent {
@@ -125,7 +126,8 @@ final class CheckSheet implements SheetContent {
     }
 
     private String deadrise() {
-        return isPocket() ? "both sides alike; sheet 4" : Figures.degrees(task.record().advised().orElseThrow().sites().get(0).deadrise());
+        Site site = task.record().advised().orElseThrow().sites().get(0);
+        return isPocket() && site.y() == 0 ? "both sides alike; sheet 4" : Figures.degrees(site.deadrise());
     }
 
     private void shape(List<List<String>> rows, String what, double mm) {

@@ -83,7 +83,10 @@ final class MarkingTables {
         steps.add("Then tape the lengths called CHECK, pulled tight over the skin from mark to mark. Off by more than Within: do it again. "
                 + "Off by Stop at or more: STOP, the boat is not as drawn; the place is NOT KNOWN.");
         if (plan.lengths().stream().anyMatch(length -> length.use() == MarkedLength.Use.SHAPE)) {
-            steps.add("SHAPE: the two diagonals of the opening are alike within 2 mm of each other. Lay the template (sheet 3) on E and the corners.");
+            boolean athwart = plan.marks().stream().anyMatch(mark -> mark.letter().equals("E") && mark.place().getY() == 0);
+            steps.add((athwart ? "SHAPE: the two diagonals of the opening are alike within 2 mm of each other."
+                    : "SHAPE: beside the keel the two diagonals of the opening differ; each is as listed.")
+                    + " Lay the template (sheet 3) on E and the corners.");
         } else if (plan.marks().stream().anyMatch(mark -> mark.place().getY() != 0)) {
             steps.add("The other side is the mirror image: the same figures, if the same place is wanted there.");
         }

@@ -56,45 +56,39 @@ final class PocketCrossView {
         shown.add(new Line(Layer.CENTRE, new Point(0, box.bottom() - 2), new Point(0, box.top() + 2)));
     }
 
-    /** The keel's skin in this plane, above the middle's [m]. */
-    private double keel() {
-        Vector3D best = section.skin().get(0);
-        for (Vector3D place : section.skin()) {
-            if (Math.abs(place.getY()) < Math.abs(best.getY())) {
-                best = place;
-            }
-        }
-        return paper.up(best);
+    /** The skin over the pocket's middle in this plane, above that of its very middle [m]. */
+    private double skin() {
+        return overMiddle(paper, section.skin());
     }
 
-    /** Height of the cut over the pocket's middle [m]. */
-    private double middle() {
-        for (int i = 0; i + 1 < section.cut().size(); i++) {
-            Vector3D port = section.cut().get(i);
-            Vector3D starboard = section.cut().get(i + 1);
-            if (port.getY() <= 0 && starboard.getY() > 0) {
-                double share = -port.getY() / (starboard.getY() - port.getY());
+    /** Height of a line from port to starboard where it runs over the pocket's middle [m]. */
+    private static double overMiddle(PocketOnPaper paper, List<Vector3D> line) {
+        for (int i = 0; i + 1 < line.size(); i++) {
+            Vector3D port = line.get(i);
+            Vector3D starboard = line.get(i + 1);
+            if (paper.across(port) <= 0 && paper.across(starboard) > 0) {
+                double share = -paper.across(port) / (paper.across(starboard) - paper.across(port));
                 return paper.up(port) + share * (paper.up(starboard) - paper.up(port));
             }
         }
-        return paper.up(section.cut().get(0));
+        return paper.up(line.get(0));
     }
 
     private void dimensions() {
         Vector3D foot = section.cut().get(0);
         Vector3D otherFoot = section.cut().get(section.cut().size() - 1);
-        double level = middle();
+        double level = overMiddle(paper, section.cut());
         double top = section.cut().stream().mapToDouble(paper::up).max().orElseThrow();
-        double half = paper.paper(Math.abs(foot.getY()));
-        double width = otherFoot.getY() - foot.getY();
+        double half = paper.paper(Math.abs(paper.across(foot)));
+        double width = paper.across(otherFoot) - paper.across(foot);
         boolean middle = section.equals(task.middleSection());
         shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lookingForward(foot), paper.lookingForward(otherFoot),
-                new Point(0, paper.paper(keel()) - task.firstRow()),
+                new Point(0, paper.paper(Math.min(skin(), Math.min(paper.up(foot), paper.up(otherFoot)))) - task.firstRow()),
                 middle ? task.figures().fine(width) : task.figures().bench(width), letter));
         if (middle) {
             deadrise(half);
         }
-        height(0, keel(), level, task.figures().fine(level - keel()), depthPlaces(half));
+        height(0, skin(), level, task.figures().fine(level - skin()), depthPlaces(half));
         height(-half, paper.up(foot), top, task.figures().bench(top - paper.up(foot)), wallPlaces(half));
     }
 
@@ -126,7 +120,7 @@ final class PocketCrossView {
 
     /** From level to the skin on the starboard side, keel to the edge of the pocket. */
     private void deadrise(double half) {
-        Point keel = paper.lookingForward(0, keel());
+        Point keel = paper.lookingForward(0, skin());
         double angle = deadrise(paper, section);
         if (Math.toDegrees(angle) < 2) {
             return;
@@ -136,17 +130,9 @@ final class PocketCrossView {
                 Figures.degrees(angle), letter));
     }
 
-    /** Deadrise of the chord from the keel to the pocket's edge, starboard [rad]. */
+    /** Rise of the chord from the skin at the middle to the pocket's edge, starboard [rad]; athwart the keel it is the deadrise. */
     static double deadrise(PocketOnPaper paper, PocketSection section) {
         Vector3D edge = section.cut().get(section.cut().size() - 1);
-        double keel = Double.POSITIVE_INFINITY;
-        double least = Double.POSITIVE_INFINITY;
-        for (Vector3D place : section.skin()) {
-            if (Math.abs(place.getY()) < least) {
-                least = Math.abs(place.getY());
-                keel = paper.up(place);
-            }
-        }
-        return Math.atan2(paper.up(edge) - keel, Math.abs(edge.getY()));
+        return Math.atan2(paper.up(edge) - overMiddle(paper, section.skin()), Math.abs(paper.across(edge)));
     }
 }

@@ -20,7 +20,7 @@ import org.garboard.drawing.Text;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.ClearPlace;
 
-/** The pocket cut on the centreline, bow to the right, seen from starboard. */
+/** The pocket cut fore and aft through its middle, bow to the right, seen from starboard. */
 final class PocketLongView {
 
     /** So much skin is drawn on either side of the opening [mm on paper]: our choice, for two heights. */
@@ -44,7 +44,7 @@ final class PocketLongView {
         view.section();
         view.depths();
         view.ramps();
-        return ViewTitle.above("LONG SECTION ON CL", "Bow right, seen from starboard. Up: into the boat. Chain lines: face of "
+        return ViewTitle.above("LONG SECTION " + (task.athwartKeel() ? "ON CL" : "THROUGH THE MIDDLE, " + task.aside()), "Bow right, seen from starboard. Up: into the boat. Chain lines: face of "
                 + "the body, skin cut away.", view.shown, task.lettering(), 0);
     }
 

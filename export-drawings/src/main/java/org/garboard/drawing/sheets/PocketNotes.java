@@ -17,11 +17,13 @@ final class PocketNotes {
 
     static Notes of(SheetTask task, Pocket pocket) {
         List<String> notes = new ArrayList<>(List.of(
-                "Depths run from the keel line, square to the floor: lay a straightedge along the keel over the opening.",
+                pocket.site().getY() == 0
+                        ? "Depths run from the keel line, square to the floor: lay a straightedge along the keel over the opening."
+                        : "Depths run from the skin as it was at the pocket's middle, square to the floor: lay a straightedge fore and aft over the opening.",
                 walls(task.figures(), pocket)));
         notes.addAll(lines(task.figures(), pocket));
-        notes.add("Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket on the keel "
-                + "line, bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
+        notes.add("Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket" + (pocket.site().getY() == 0 ? " on the keel line" : "")
+                + ", bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
                 + flattening(pocket.developmentStretch() * 1000));
         notes.add(SurfaceNote.of(task));
         notes.addAll(task.table().remarks());
@@ -78,7 +80,8 @@ final class PocketNotes {
     static Notes cautions(SheetTask task) {
         List<String> more = new ArrayList<>();
         double lean = task.job().transducer().elementInclination().radians();
-        if (lean > 0) {
+        boolean level = task.record().pocket().map(pocket -> pocket.lean() == 0).orElse(true);
+        if (lean > 0 && level) {
             more.add("The floor is level: the beam of an element that leans " + Figures.degrees(lean) + " points so far off to "
                     + "one side. Take a body whose element stands upright, or see under the check of the beam which way it is to look.");
         }

@@ -9,7 +9,7 @@ import org.garboard.drawing.Point;
 import org.garboard.drawing.Scale;
 
 /**
- * A pocket's places on paper at one scale, seen square to its floor; its middle on the keel line is
+ * A pocket's places on paper at one scale, seen square to its floor; its middle on the skin is
  * the origin.
  *
  * <p>Below: bow to the right, starboard up. Lengthwise: bow to the right, into the boat up.
@@ -19,24 +19,25 @@ final class PocketOnPaper {
 
     private final Pocket pocket;
     private final Scale scale;
-    private final double cos;
-    private final double sin;
 
     PocketOnPaper(Pocket pocket, Scale scale) {
         this.pocket = pocket;
         this.scale = scale;
-        this.cos = Math.cos(pocket.slope());
-        this.sin = Math.sin(pocket.slope());
     }
 
     /** Distance aft of the middle along the floor [m]. */
     double along(Vector3D place) {
-        return (place.getX() - pocket.site().getX()) * cos + (place.getZ() - pocket.site().getZ()) * sin;
+        return place.subtract(pocket.site()).dot(pocket.along());
+    }
+
+    /** Distance to starboard of the middle along the floor [m]. */
+    double across(Vector3D place) {
+        return place.subtract(pocket.site()).dot(pocket.across());
     }
 
     /** Distance from the middle into the boat, square to the floor [m]. */
     double up(Vector3D place) {
-        return (place.getZ() - pocket.site().getZ()) * cos - (place.getX() - pocket.site().getX()) * sin;
+        return place.subtract(pocket.site()).dot(pocket.up());
     }
 
     double paper(double metres) {
@@ -53,7 +54,7 @@ final class PocketOnPaper {
     }
 
     Point below(Vector3D place) {
-        return lengthwise(along(place), place.getY());
+        return lengthwise(along(place), across(place));
     }
 
     Point lengthwise(Vector3D place) {
@@ -61,7 +62,7 @@ final class PocketOnPaper {
     }
 
     Point lookingForward(Vector3D place) {
-        return lookingForward(place.getY(), up(place));
+        return lookingForward(across(place), up(place));
     }
 
     /** A run of places without points that fall together on paper. */

@@ -181,6 +181,6 @@ final class PocketPlanView {
         Point bow = new Point(box.right() + 2, 0);
         shown.add(new Leader(Layer.DIM, Leader.End.ARROW, List.of(bow.movedBy(3.5 * letter, 0), bow)));
         shown.add(Text.level(Layer.TEXT, "FWD", bow.movedBy(0, 0.7 * letter), letter, Anchor.LEFT));
-        shown.add(Text.level(Layer.TEXT, "CL", bow.movedBy(0, -1.7 * letter), letter, Anchor.LEFT));
+        shown.add(Text.level(Layer.TEXT, task.athwartKeel() ? "CL" : "MIDDLE", bow.movedBy(0, -1.7 * letter), letter, Anchor.LEFT));
     }
 }

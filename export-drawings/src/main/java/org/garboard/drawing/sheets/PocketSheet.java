@@ -40,7 +40,7 @@ final class PocketSheet implements SheetContent {
 
     @Override
     public String description() {
-        return "Keel pocket seen from below with bow to the right and starboard up, long section on the centreline, "
+        return "Keel pocket seen from below with bow to the right and starboard up, long section through its middle, "
                 + "cross sections looking forward with starboard to the right.";
     }
 

@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.Pocket;
@@ -13,6 +14,7 @@ import org.garboard.drawing.Text;
 import org.garboard.drawing.Wrap;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
+import org.garboard.mount.KeelPocket;
 import org.garboard.units.FixedDecimal;
 
 /** The pocket in figures, and what is to be measured before anything is cut. */
@@ -40,21 +42,37 @@ final class PocketTables {
                 + " x " + figures.fine(body.height())));
         rows.add(List.of("Gap round it", figures.fine((pocket.length() - body.length()) / 2)));
         rows.add(List.of("Floor, length x width", figures.fine(pocket.length()) + " x " + figures.fine(pocket.width())));
-        rows.add(List.of("Floor lies", "level athwartships, " + floorSlope()));
+        if (!task.athwartKeel()) {
+            rows.add(List.of("Middle of pocket, PLAN", task.aside()));
+        }
+        rows.add(List.of("Floor lies", floorLean() + ", " + floorSlope()));
         rows.add(List.of("Corner radius", figures.fine(pocket.cornerRadius())));
-        rows.add(List.of("Depth of floor at keel, middle", figures.fine(pocket.depth())));
-        rows.add(List.of("Depth of face at keel, middle", figures.fine(pocket.faceDepth())));
+        rows.add(List.of("Depth of floor " + atMiddle(), figures.fine(pocket.depth())));
+        rows.add(List.of("Depth of face " + atMiddle(), figures.fine(pocket.faceDepth())));
         rows.add(List.of("Least wall at outer edges", figures.bench(pocket.wallHeight())));
         if (pocket.rampRatio() > 0) {
-            rows.add(List.of("Ramps 1:" + Figures.tenths(pocket.rampRatio()) + ", fore and aft on CL",
+            rows.add(List.of("Ramps 1:" + Figures.tenths(pocket.rampRatio()) + ", fore and aft " + (task.athwartKeel() ? "on CL" : "of the middle"),
                     figures.bench(pocket.foreRamp()) + " and " + figures.bench(pocket.aftRamp())));
         } else {
             rows.add(List.of("Ramps", "none"));
         }
-        rows.add(List.of("Deadrise, chord from keel to pocket edge", Figures.slope(deadrise())));
+        rows.add(List.of(deadriseOf(), Figures.slope(deadrise())));
         rows.add(List.of("Volume", FixedDecimal.format(pocket.volume() * LITRES, 2) + " litres"));
         rows.add(List.of("Opening in the skin", FixedDecimal.format(pocket.openingArea() * 1e4, 0) + " cm²"));
         return shapes("POCKET", rows);
+    }
+
+    private String atMiddle() {
+        return task.athwartKeel() ? "at keel, middle" : "in the middle";
+    }
+
+    private String floorLean() {
+        return Math.abs(Math.toDegrees(pocket.lean())) < 0.05 ? "level athwartships"
+                : "square to the skin, " + Figures.degrees(Math.abs(pocket.lean())) + ", higher " + (pocket.lean() > 0 ? "to starboard" : "to port");
+    }
+
+    private String deadriseOf() {
+        return task.athwartKeel() ? "Deadrise, chord from keel to pocket edge" : "Deadrise at the middle";
     }
 
     private String floorSlope() {
@@ -65,7 +83,8 @@ final class PocketTables {
     }
 
     private double deadrise() {
-        return PocketCrossView.deadrise(task.paper(), task.middleSection());
+        return task.athwartKeel() ? PocketCrossView.deadrise(task.paper(), task.middleSection()) : sheet.record().sitings().stream()
+                .filter(siting -> siting.mount() instanceof KeelPocket).flatMap(siting -> siting.sites().stream()).findFirst().orElseThrow().deadrise();
     }
 
     /** Drawn figures with empty places for what is measured. */
@@ -81,8 +100,8 @@ final class PocketTables {
         double x = pocket.site().getX();
         taped(rows, "Boat: middle of pocket from " + sheet.afterEnd(), sheet.fromAfterEnd(x));
         taped(rows, "Boat: middle of pocket from " + sheet.forwardDatum(), Math.abs(x));
-        rows.add(List.of("Boat: deadrise, keel to pocket edge", Figures.degrees(deadrise()), "±1.0°", "", ""));
-        check(rows, "Pocket: depth of floor at keel, middle", pocket.depth(), Marking.DEPTH);
+        rows.add(List.of("Boat: " + deadriseOf().toLowerCase(Locale.ROOT), Figures.degrees(deadrise()), "±1.0°", "", ""));
+        check(rows, "Pocket: depth of floor " + atMiddle(), pocket.depth(), Marking.DEPTH);
         return shapes("CHECK MEASUREMENTS", rows);
     }
 

@@ -16,6 +16,17 @@ record PocketTask(Pocket pocket, Transducer body, PocketOnPaper paper, Figures f
                 task.lettering());
     }
 
+    /** Whether its middle lies on the keel line. */
+    boolean athwartKeel() {
+        return pocket.site().getY() == 0;
+    }
+
+    /** "350 to port of CL"; empty on it. */
+    String aside() {
+        double y = pocket.site().getY();
+        return athwartKeel() ? "" : figures.length(Math.abs(y)) + (y < 0 ? " to port of CL" : " to starboard of CL");
+    }
+
     double letter() {
         return lettering.figures();
     }

@@ -87,7 +87,7 @@ final class SiteTable {
     }
 
     private static boolean athwartKeel(Site site) {
-        return site.mount().seat() == Seat.ATHWART_KEEL;
+        return site.mount().seat() == Seat.ATHWART_KEEL && onCentreline(site);
     }
 
     private static String window(SheetTask task, Site site) {
