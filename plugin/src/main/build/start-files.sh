@@ -14,7 +14,10 @@ printf 'run\trun "%s" --threads 1 --out "%s"\nprobe\tprobe "%s" --at 4,0.2\n' "$
     | "${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:off -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:DumpLoadedClassList="$list" \
     -cp "$jars" org.garboard.cli.Garboard session --threads 1 > "$out/log" 2>&1
 [ "$(grep -c "$(printf '\texit\t0')" "$out/log")" -eq 2 ] || { cat "$out/log" >&2; exit 1; }
-# classes that the runtime makes as it goes are numbered as they come, and cannot be archived
-sed -n 's/^\([^# @][^ ]*\).*/\1/p' "$list" | grep -v -E '^(com/sun/proxy|jdk/proxy|jdk/internal/reflect/Generated)' | LC_ALL=C sort -u > "$folder/start/classes.lst"
+# classes that the runtime makes as it goes are numbered as they come, and cannot be archived, but for lambdas, which are told by where they stand
+{
+    sed -n 's/^\([^# @][^ ]*\).*/\1/p' "$list" | grep -v -E '^(com/sun/proxy|jdk/proxy|jdk/internal/reflect/Generated)' | LC_ALL=C sort -u
+    grep '^@lambda' "$list" | LC_ALL=C sort -u
+} > "$folder/start/classes.lst"
 # what the Tab key completes in bash, and pages for man
 "${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$jars" org.garboard.cli.BuildFiles "$folder"

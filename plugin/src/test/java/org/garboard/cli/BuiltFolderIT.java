@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -96,8 +97,12 @@ class BuiltFolderIT {
     }
 
     private Shell fromArchive(Path home) throws IOException, InterruptedException {
+        String jars;
+        try (DirectoryStream<Path> parser = Files.newDirectoryStream(home.resolve("lib"), "picocli-*.jar")) {
+            jars = parser.iterator().next() + ":" + home + "/lib/*";
+        }
         return BuiltFolder.run(folder, Map.of(), Path.of(System.getProperty("java.home"), "bin", "java"), "-Xshare:on",
-            "-XX:SharedArchiveFile=" + home.resolve("start/classes.jsa"), "-XX:+UseSerialGC", "-cp", home + "/lib/*",
+            "-XX:SharedArchiveFile=" + home.resolve("start/classes.jsa"), "-XX:+UseSerialGC", "-cp", jars,
             Garboard.class.getName(), "--version");
     }
 
