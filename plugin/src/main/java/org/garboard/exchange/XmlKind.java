@@ -3,6 +3,7 @@ package org.garboard.exchange;
 import jakarta.xml.bind.JAXBContext;
 import jakarta.xml.bind.JAXBException;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.transform.Source;
 import javax.xml.transform.stream.StreamSource;
@@ -70,6 +71,11 @@ enum XmlKind {
     /** Package of the classes made from the schema. */
     String beans() {
         return beans;
+    }
+
+    /** Makes validator and binding side by side, where that was not done yet: they take longer than most files. */
+    void prepare() {
+        Stream.of(grammar, context).parallel().forEach(Once::get);
     }
 
     /** What the schemas say, as a validator. */

@@ -71,6 +71,7 @@ final class XmlReading {
     private void read() throws FaultyFile {
         ElementTrail trail = new ElementTrail(kind, file, source);
         SchemaFaults found = new SchemaFaults(file, trail, new OptionalElements(kind));
+        kind.prepare();
         UnmarshallerHandler binding = binding();
         trail.setParent(parser());
         trail.setContentHandler(validator(found, binding));

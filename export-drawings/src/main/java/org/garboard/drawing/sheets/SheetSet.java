@@ -4,12 +4,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.made.PartsMade;
 import org.garboard.drawing.Sheet;
 import org.garboard.drawing.dxf.CutDxf;
-import org.garboard.drawing.layout.DoesNotFit;
 import org.garboard.drawing.pdf.SheetPdf;
 import org.garboard.drawing.template.TemplatePages;
 import org.garboard.drawing.template.TemplateShape;
@@ -26,6 +27,7 @@ import org.garboard.offsets.HullOffsets;
  * and measured after it stands on the sheets, so where one of them cannot be drawn there is nothing to cut by.
  */
 public final class SheetSet {
+    private static final String POCKET = "sheet-4-pocket";
 
     private final List<NamedDrawing> drawings = new ArrayList<>();
     private final List<Sheet> sheets = new ArrayList<>();
@@ -47,59 +49,65 @@ public final class SheetSet {
      */
     public static DrawnSet draw(SitingRecord record, HullOffsets table, Hull hull, Provenance provenance, PartsMade made, BottomWater water) {
         SheetTask task = new SheetTask(record, made, SitingWater.of(water), table, hull, provenance);
+        List<WantedSheet> wanted = wanted(record, made);
+        List<WantedSheet.Drawn> drawn = wanted.parallelStream().map(sheet -> sheet.on(task)).toList();
         SheetSet set = new SheetSet();
-        set.sheet("sheet-1-siting", "sheet 1 (siting)", task, SitingSheet::new);
-        if (record.advised().isPresent()) {
-            set.sheet("sheet-2-marking-out", "sheet 2 (marking out)", task, MarkingSheet::new);
+        for (int i = 0; i < wanted.size(); i++) {
+            set.take(drawn.get(i));
+            if (wanted.get(i).file().equals(POCKET)) {
+                set.cutFile(record.pocket().orElseThrow());
+            }
         }
-        record.pocket().ifPresent(pocket -> {
-            set.sheet("sheet-4-pocket", "sheet 4 (pocket)", task, PocketSheet::new);
-            set.cutFile(pocket);
-        });
-        if (CutTask.isWanted(made)) {
-            set.sheet("sheet-4-cutout", "sheet 4 (cutout)", task, CutoutSheet::new);
-        }
-        if (BlockTask.isWanted(made)) {
-            set.sheet("sheet-5-blocks", "sheet 5 (blocks)", task, BlockSheet::new);
-        }
-        if (record.advised().isPresent()) {
-            set.sheet("sheet-7-check", "sheet 7 (check)", task, CheckSheet::new);
-        }
-        set.templates(task);
-        set.inOneFile(record.job().drawing().date());
+        set.papers(task);
         return new DrawnSet(set.drawings, set.refusals);
     }
 
-    private void sheet(String file, String called, SheetTask task, SheetSetter.Maker<SheetTask> maker) {
-        try {
-            List<Sheet> pages = SheetSetter.pages(task, maker);
-            sheets.addAll(pages);
-            for (int i = 0; i < pages.size(); i++) {
-                for (SheetFormat format : SheetFormat.values()) {
-                    drawings.add(format.drawing(i == 0 ? file : file + "-page-" + (i + 1), pages.get(i)));
-                }
-            }
-        } catch (DoesNotFit refusal) {
-            refusals.add(new SheetRefusal(called, refusal.reason(), refusal.remedy()));
+    private static List<WantedSheet> wanted(SitingRecord record, PartsMade made) {
+        List<WantedSheet> wanted = new ArrayList<>(List.of(new WantedSheet("sheet-1-siting", "sheet 1 (siting)", SitingSheet::new)));
+        if (record.advised().isPresent()) {
+            wanted.add(new WantedSheet("sheet-2-marking-out", "sheet 2 (marking out)", MarkingSheet::new));
         }
+        if (record.pocket().isPresent()) {
+            wanted.add(new WantedSheet(POCKET, "sheet 4 (pocket)", PocketSheet::new));
+        }
+        if (CutTask.isWanted(made)) {
+            wanted.add(new WantedSheet("sheet-4-cutout", "sheet 4 (cutout)", CutoutSheet::new));
+        }
+        if (BlockTask.isWanted(made)) {
+            wanted.add(new WantedSheet("sheet-5-blocks", "sheet 5 (blocks)", BlockSheet::new));
+        }
+        if (record.advised().isPresent()) {
+            wanted.add(new WantedSheet("sheet-7-check", "sheet 7 (check)", CheckSheet::new));
+        }
+        return wanted;
     }
 
-    private void inOneFile(String issued) {
+    private void take(WantedSheet.Drawn sheet) {
+        sheets.addAll(sheet.pages());
+        drawings.addAll(sheet.files());
+        sheet.refusal().ifPresent(refusals::add);
+    }
+
+    /** Templates, and all sheets in one file. */
+    private void papers(SheetTask task) {
+        Map<String, List<Sheet>> papers = new LinkedHashMap<>(templates(task));
         if (!sheets.isEmpty()) {
-            drawings.add(new NamedDrawing("set.pdf", SheetPdf.write(sheets, issued)));
+            papers.put("set.pdf", sheets);
         }
+        drawings.addAll(List.copyOf(papers.entrySet()).parallelStream()
+            .map(paper -> new NamedDrawing(paper.getKey(), SheetPdf.write(paper.getValue(), task.drawing().date()))).toList());
     }
 
-    private void templates(SheetTask task) {
+    private Map<String, List<Sheet>> templates(SheetTask task) {
         List<TemplateShape> shapes = new ArrayList<>(task.made().templates().stream().map(template -> PaperTemplate.of(task, template)).toList());
         task.record().pocket().ifPresent(pocket -> shapes.add(PaperTemplate.of(task, pocket)));
-        if (shapes.isEmpty() || !refusals.isEmpty()) {
-            return;
+        Map<String, List<Sheet>> papers = new LinkedHashMap<>();
+        if (!shapes.isEmpty() && refusals.isEmpty()) {
+            for (TilePaper paper : TilePaper.values()) {
+                papers.put("template-" + paper.words() + ".pdf", shapes.stream().flatMap(shape -> TemplatePages.of(shape, paper).stream()).toList());
+            }
         }
-        for (TilePaper paper : TilePaper.values()) {
-            drawings.add(new NamedDrawing("template-" + paper.words() + ".pdf",
-                    SheetPdf.write(shapes.stream().flatMap(shape -> TemplatePages.of(shape, paper).stream()).toList(), task.drawing().date())));
-        }
+        return papers;
     }
 
     private void cutFile(Pocket pocket) {
