@@ -57,7 +57,7 @@ final class LocalSkin {
             throw new CannotBeBuilt("the pocket's laminate is " + Lengths.mm(form.thickness()) + " thick and the skin beside it "
                 + Lengths.mm(thickness) + ", and where one runs into the other is not told", "a laminate as thick as the skin");
         }
-        double[] outer = surface.net(0);
+        double[] outer = surface.net();
         double[] inner = surface.net(thickness);
         int last = surface.rings() - 1;
         Loop opening = WovenFace.outline(surface, outer, last);

@@ -37,7 +37,7 @@ final class PocketBodies {
 
     /** What is taken out of the boat: between skin and finished face. A former for it is the same, larger by its shrinkage. */
     Solid room(Half half, double shrinkage) throws CannotBeBuilt {
-        double[] net = surface.net(0);
+        double[] net = surface.net();
         Weave weave = new Weave(enlarged(1 + shrinkage));
         WovenFace upper = WovenFace.of(weave, surface, net);
         int[] range = half == Half.WHOLE ? upper.allRound() : range(half);
@@ -155,7 +155,7 @@ final class PocketBodies {
      * @param width of the rim [m]
      */
     Solid formerWithRim(double width, double shrinkage) throws CannotBeBuilt {
-        double[] net = surface.net(0);
+        double[] net = surface.net();
         Loop opening = WovenFace.outline(surface, net, surface.rings() - 1);
         Loop rim = Rim.outside(form, opening, width);
         if (Rim.onSkin(form, rim).stream().anyMatch(place -> !place.isFinite())) {
@@ -188,7 +188,7 @@ final class PocketBodies {
 
     /** Where a rim of that width ends on the skin; NaN off it. */
     List<Vector3D> rimPlaces(double width) throws CannotBeBuilt {
-        return Rim.onSkin(form, Rim.outside(form, WovenFace.outline(surface, surface.net(0), surface.rings() - 1), width));
+        return Rim.onSkin(form, Rim.outside(form, WovenFace.outline(surface, surface.net(), surface.rings() - 1), width));
     }
 
     /** A layer of the laminate, from so far behind the finished face to farther; its rim where it meets the skin. */

@@ -108,9 +108,9 @@ record PocketPlace(Hull hull, double x, double y, double length, double width) {
     }
 
     /** The finished pocket against steps, the edge of the bottom, edges of the skin. */
-    void requireClear(PocketShape shape) throws CannotBeBuilt {
-        requireOffSteps("the pocket and its ramps", shape.opening());
-        requireSmooth("the opening", shape.opening());
+    void requireClear(List<Vector3D> opening) throws CannotBeBuilt {
+        requireOffSteps("the pocket and its ramps", opening);
+        requireSmooth("the opening", opening);
     }
 
     /** Whether what lies within a line round the pocket runs across no step. */

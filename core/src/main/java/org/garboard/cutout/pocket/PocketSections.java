@@ -11,35 +11,39 @@ final class PocketSections {
     private static final double BEYOND = 0.12;
     private static final int PIECES = 96;
 
-    private final PocketShape shape;
+    private final PocketForm form;
+    private final PocketSurface surface;
     private final double[] net;
+    private final PocketOutlines outlines;
 
-    PocketSections(PocketShape shape, double[] net) {
-        this.shape = shape;
+    PocketSections(PocketForm form, PocketSurface surface, double[] net, PocketOutlines outlines) {
+        this.form = form;
+        this.surface = surface;
         this.net = net;
+        this.outlines = outlines;
     }
 
     /** The long section, then A forward, B amidships of the pocket, C aft. */
     List<PocketSection> all() {
-        double half = shape.length() / 2;
-        boolean ramped = shape.endRatio() > 0;
-        double fore = ramped ? -0.5 * (shape.extreme(0, -1) + half) : -half / 2;
-        double aft = ramped ? 0.5 * (shape.extreme(0, 1) + half) : half / 2;
+        double half = form.floor().length() / 2;
+        boolean ramped = form.endRatio() > 0;
+        double fore = ramped ? -0.5 * (outlines.extreme(0, -1) + half) : -half / 2;
+        double aft = ramped ? 0.5 * (outlines.extreme(0, 1) + half) : half / 2;
         return List.of(section("LONG", 1, 0), section("A", 0, fore), section("B", 0, 0), section("C", 0, aft));
     }
 
     private PocketSection section(String name, int axis, double at) {
-        List<Vector3D> cut = NetCut.line(shape.surface(), net, axis, at).stream()
-            .map(place -> shape.frame().toHull(place[0], place[1], place[2])).toList();
-        double from = -shape.extreme(1 - axis, -1) - BEYOND;
-        double to = shape.extreme(1 - axis, 1) + BEYOND;
+        List<Vector3D> cut = NetCut.line(surface, net, axis, at).stream()
+            .map(place -> form.frame().toHull(place[0], place[1], place[2])).toList();
+        double from = -outlines.extreme(1 - axis, -1) - BEYOND;
+        double to = outlines.extreme(1 - axis, 1) + BEYOND;
         List<Vector3D> skin = new ArrayList<>();
         for (double other : stops(axis, at, from, to)) {
             double u = axis == 0 ? at : other;
             double v = axis == 0 ? other : at;
-            double rise = shape.frame().outside(u, v);
+            double rise = form.frame().outside(u, v);
             if (rise == rise) {
-                skin.add(shape.frame().toHull(u, v, rise));
+                skin.add(form.frame().toHull(u, v, rise));
             }
         }
         return new PocketSection(name, axis == 0 ? at : 0, skin, cut);
@@ -52,7 +56,7 @@ final class PocketSections {
             stops.add(from + (to - from) * i / PIECES);
         }
         if (axis == 0) {
-            shape.form().creases().forEach(line -> stops.add(line.v(at)));
+            form.creases().forEach(line -> stops.add(line.v(at)));
         }
         return stops.stream().filter(stop -> stop >= from && stop <= to).sorted().distinct().toList();
     }

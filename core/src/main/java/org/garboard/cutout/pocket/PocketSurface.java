@@ -115,13 +115,18 @@ final class PocketSurface {
         return 3 * (rings * ray + ring);
     }
 
+    /** The net of the finished face: u, v, w of each ring of each ray, rays in turn. */
+    double[] net() {
+        return finished.clone();
+    }
+
     /**
-     * The net: u, v, w of each ring of each ray, rays in turn.
+     * The net of a face of the laminate.
      *
-     * @param behind the finished face [m]
+     * @param behind the finished face [m], 0 for that itself
      */
     double[] net(double behind) throws CannotBeBuilt {
-        return behind > 0 ? new FaceBehind(form, this, finished, behind).net() : finished.clone();
+        return behind > 0 ? new FaceBehind(form, this, finished, behind).net() : net();
     }
 
     private double[] finished() throws CannotBeBuilt {
