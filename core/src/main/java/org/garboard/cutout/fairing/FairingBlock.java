@@ -51,20 +51,20 @@ public record FairingBlock(Vector3D site, Vector3D axis, Planform planform, doub
 
     /** Speed of the water at which it begins to boil on nose and sides, the nose rounded and the bedding faired [m/s]; on a square or proud edge sooner. */
     public double boilsAt(Inception water) {
-        return water.speed(FairingNose.ofBlock(nose.length(), width, high).answer().least());
+        return water.speed(FairingNose.ofBlock(nose.length(), width, high).least());
     }
 
     /** Over what length the nose would have to run out so that water of a speed [m/s] does not boil on it [m]; none up to the whole block's. */
     public OptionalDouble noseFor(double speed, Inception water) {
         double most = -water.number(speed);
-        if (FairingNose.ofBlock(length, width, high).answer().least() < most) {
+        if (FairingNose.ofBlock(length, width, high).least() < most) {
             return OptionalDouble.empty();
         }
         double shortest = nose.length() / 100;
         double longest = length;
         while (longest - shortest > NOSE_WITHIN) {
             double middle = (shortest + longest) / 2;
-            if (FairingNose.ofBlock(middle, width, high).answer().least() < most) {
+            if (FairingNose.ofBlock(middle, width, high).least() < most) {
                 shortest = middle;
             } else {
                 longest = middle;

@@ -48,17 +48,4 @@ public record Ellipsoid(double a, double b, double c) {
         double up = (1 + inertiaUp()) * w;
         return 1 - (along * along + across * across + up * up) / (u * u + v * v + w * w);
     }
-
-    /** Square of the surface velocity over the stream's at a place of the surface. */
-    double speedSquared(double x, double y, double z, double u, double v, double w) {
-        double nx = x / (a * a);
-        double ny = y / (b * b);
-        double nz = z / (c * c);
-        double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
-        double along = (1 + inertiaAlong()) * u;
-        double across = (1 + inertiaAcross()) * v;
-        double up = (1 + inertiaUp()) * w;
-        double normal = (along * nx + across * ny + up * nz) / size;
-        return (along * along + across * across + up * up - normal * normal) / (u * u + v * v + w * w);
-    }
 }

@@ -3,24 +3,13 @@ package org.garboard.flow.cavitation;
 import org.garboard.units.Angle;
 
 /** A shape that speeds the water up, and how far: its least pressure coefficient in potential flow. */
-public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut, Suction.RoundedEdge, Suction.SharpEdge {
+public sealed interface Suction permits Suction.FairingNose, Suction.RoundedEdge {
 
     /** Most yaw of the flow for which a fairing is looked at; more is no longer flow along it. */
     double MOST_YAW_DEG = 30;
 
-    /** What the flow does there. */
-    sealed interface Answer permits Coefficient, Unbounded {
-    }
-
     /** Least pressure coefficient, below 0. */
-    record Coefficient(double least) implements Answer {
-    }
-
-    /** Potential flow sets no bound to the suction: it separates, and cavitates early. @param reason in words */
-    record Unbounded(String reason) implements Answer {
-    }
-
-    Answer answer();
+    double least();
 
     /**
      * A fairing as half of an ellipsoid, its flat side on the skin: mirrored in the skin, the flow is that of the whole.
@@ -56,31 +45,8 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
         }
 
         @Override
-        public Coefficient answer() {
-            return new Coefficient(new Ellipsoid(length / 2, width / 2, height)
-                .leastPressure(Math.cos(yaw.radians()), Math.sin(yaw.radians()), 0));
-        }
-    }
-
-    /**
-     * A strut or planform as an elliptic cylinder.
-     *
-     * @param ratio of thickness to length
-     * @param yaw of the flow
-     */
-    record Strut(double ratio, Angle yaw) implements Suction {
-        public Strut {
-            if (!(ratio > 0 && ratio <= 1) || !(Math.abs(yaw.degrees()) <= MOST_YAW_DEG)) {
-                throw new IllegalArgumentException("strut of thickness ratio " + ratio + " at a yaw of " + yaw.degrees()
-                    + " deg; ratio more than 0 and at most 1, yaw from -30 to 30");
-            }
-        }
-
-        @Override
-        public Answer answer() {
-            double cos = Math.cos(yaw.radians());
-            double sin = Math.sin(yaw.radians());
-            return new Coefficient(1 - Math.pow((1 + ratio) * cos, 2) - Math.pow((1 + 1 / ratio) * sin, 2));
+        public double least() {
+            return new Ellipsoid(length / 2, width / 2, height).leastPressure(Math.cos(yaw.radians()), Math.sin(yaw.radians()), 0);
         }
     }
 
@@ -104,17 +70,8 @@ public sealed interface Suction permits Foil, Suction.FairingNose, Suction.Strut
         }
 
         @Override
-        public Answer answer() {
-            return new Coefficient(1 - Math.pow(1 + Math.sqrt(height / radius), 2));
-        }
-    }
-
-    /** A square or sharp edge across the flow. */
-    record SharpEdge() implements Suction {
-        @Override
-        public Answer answer() {
-            return new Unbounded("a sharp edge across the flow: the flow leaves it, and no speed is known to be free of"
-                + " cavitation; round it");
+        public double least() {
+            return 1 - Math.pow(1 + Math.sqrt(height / radius), 2);
         }
     }
 }

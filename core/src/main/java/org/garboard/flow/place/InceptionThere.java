@@ -1,7 +1,7 @@
 package org.garboard.flow.place;
 
 /** When a shape at a place begins to cavitate. */
-public sealed interface InceptionThere permits InceptionThere.From, InceptionThere.AtAnySpeed, InceptionThere.NotKnown {
+public sealed interface InceptionThere permits InceptionThere.From, InceptionThere.NotKnown {
 
     /**
      * @param depth below the undisturbed water at this speed's trim [m]
@@ -10,10 +10,6 @@ public sealed interface InceptionThere permits InceptionThere.From, InceptionThe
      * @param standing at this speed
      */
     record From(double depth, double speed, double share, Standing standing) implements InceptionThere {
-    }
-
-    /** No speed is known to be free of it. @param reason in words */
-    record AtAnySpeed(String reason) implements InceptionThere {
     }
 
     /** No figure. @param reason in words */

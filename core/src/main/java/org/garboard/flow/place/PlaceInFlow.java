@@ -61,11 +61,8 @@ public record PlaceInFlow(Hull hull, Water water, LayerLaw law, double judgedFro
         if (level.isEmpty()) {
             return new InceptionThere.NotKnown("how deep the place runs is not known");
         }
-        if (shape.answer() instanceof Suction.Unbounded unbounded) {
-            return new InceptionThere.AtAnySpeed(unbounded.reason());
-        }
         double depth = depth(level.get(), x, y);
-        double boils = new Inception(water, depth).speed(((Suction.Coefficient) shape.answer()).least());
+        double boils = new Inception(water, depth).speed(shape.least());
         return new InceptionThere.From(depth, boils, attitude.speed() / boils, Standing.at(attitude.speed(), judgedFromKnots));
     }
 

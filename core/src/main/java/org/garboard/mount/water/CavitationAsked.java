@@ -62,7 +62,7 @@ public final class CavitationAsked {
     }
 
     private static double suction(double height) {
-        return -((Suction.Coefficient) new Suction.RoundedEdge(height, FAIRED).answer()).least();
+        return -new Suction.RoundedEdge(height, FAIRED).least();
     }
 
     /** An edge across the flow, faired; the water at its height is that of the layer. */

@@ -12,7 +12,7 @@ final class NoseSuction {
 
     NoseSuction(double run, double width) {
         for (int i = 0; i < COUNT; i++) {
-            suction[i] = -Suction.FairingNose.ofBlock(run, width, Math.max(1e-3, i * STEP)).answer().least();
+            suction[i] = -Suction.FairingNose.ofBlock(run, width, Math.max(1e-3, i * STEP)).least();
         }
     }
 

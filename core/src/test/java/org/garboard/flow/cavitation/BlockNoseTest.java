@@ -103,9 +103,9 @@ class BlockNoseTest {
     @CsvSource({"0.532, 0.152, 0.0643, 0.084", "0.532, 0.152, 0.0643, 0.136", "0.9, 0.2, 0.05, 0.12", "0.6, 0.12, 0.09, 0.11"})
     void law_theNosesEllipsoidHoldsThePanels(double length, double width, double height, double run) {
         double panels = byPanels(length, width, height, run);
-        double ellipsoid = FairingNose.ofBlock(run, width, height).answer().least();
+        double ellipsoid = FairingNose.ofBlock(run, width, height).least();
         assertTrue(ellipsoid < panels && ellipsoid > 1.67 * panels, "ellipsoid " + ellipsoid + ", panels " + panels);
-        double whole = new FairingNose(length, width, height, Angle.ofDegrees(0)).answer().least();
+        double whole = new FairingNose(length, width, height, Angle.ofDegrees(0)).least();
         double edge = 1 - Math.pow(1 + height / run, 2);
         assertTrue(whole > 0.75 * panels && edge < 1.5 * panels, "whole form " + whole + ", edge " + edge + ", panels " + panels);
     }
@@ -113,6 +113,6 @@ class BlockNoseTest {
     /** A nose as long, as wide and as high as half a ball: -5/4 (Lamb), whatever the yaw. */
     @Test
     void exact_aBall() {
-        assertEquals(-1.25, FairingNose.ofBlock(0.1, 0.2, 0.1).answer().least(), 1e-9);
+        assertEquals(-1.25, FairingNose.ofBlock(0.1, 0.2, 0.1).least(), 1e-9);
     }
 }

@@ -163,7 +163,7 @@ class JudgedWaterTest {
         double z = (0.25 + 0.04 * Math.cos(Math.toRadians(20))) * Math.tan(Math.toRadians(20));
         WaterSurface surface = new WaterSurface(0.5, 6, Angle.ofDegrees(4));
         double depth = (surface.at(4) - z) * Math.cos(Math.toRadians(4));
-        double boils = new Inception(SEA, depth).speed(((Suction.Coefficient) new Suction.RoundedEdge(0.0005, 0.005).answer()).least());
+        double boils = new Inception(SEA, depth).speed(new Suction.RoundedEdge(0.0005, 0.005).least());
         Layer layer = ((LayerLaw.Known) LayerLaw.USUAL.after(2.5, SPEED, SEA)).layer();
         assertEquals(boils / layer.velocityAt(0.0005), check.demand(), 1e-6);
         assertTrue(layer.velocityAt(0.0005) > 1.05 * SPEED * Math.pow(0.0005 / layer.thickness(), 1.0 / 7));
@@ -216,7 +216,7 @@ class JudgedWaterTest {
     void exact_blockCavitatesLikeAnEllipsoid() {
         NoseSuction nose = new NoseSuction(0.2, 0.1);
         for (double height : new double[] {0.02, 0.05, 0.1, 0.15}) {
-            double least = ((Suction.Coefficient) new Suction.FairingNose(0.4, 0.1, height, Angle.ofDegrees(5)).answer()).least();
+            double least = new Suction.FairingNose(0.4, 0.1, height, Angle.ofDegrees(5)).least();
             assertEquals(-least, nose.at(height), 1e-9, "height " + height);
         }
     }

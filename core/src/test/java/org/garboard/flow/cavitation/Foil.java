@@ -5,33 +5,22 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
- * A strut or planform with the symmetric four-digit section, the flow along it.
+ * The symmetric four-digit section, the flow along it: a body whose figures are published, for panels to be checked on.
  *
  * @param ratio of thickness to length, 0.03 to 0.30
  * @see "I. H. Abbott, A. E. von Doenhoff, Theory of Wing Sections, ch. 6: ordinates"
  */
-public record Foil(double ratio) implements Suction {
+record Foil(double ratio) {
     private static final int PANELS = 160;
 
-    public Foil {
-        if (!(ratio >= 0.03 && ratio <= 0.30)) {
-            throw new IllegalArgumentException("foil of thickness ratio " + ratio + "; it must be from 0.03 to 0.30");
-        }
-    }
-
     /** Half of the thickness over the length, at a share of the length from the nose. */
-    public double ordinate(double x) {
+    double ordinate(double x) {
         return 5 * ratio * (0.2969 * Math.sqrt(x) + x * (-0.1260 + x * (-0.3516 + x * (0.2843 - 0.1015 * x))));
     }
 
     /** Radius of the nose over the length. */
-    public double noseRadius() {
+    double noseRadius() {
         return 0.5 * Math.pow(5 * ratio * 0.2969, 2);
-    }
-
-    @Override
-    public Answer answer() {
-        return new Coefficient(section().leastPressure());
     }
 
     /** Crowded at both ends; the tail, left open by the ordinates, is drawn together there. */
