@@ -11,6 +11,7 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.PointsFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
+import org.garboard.cli.print.SkinReach;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.LaidFeature;
 import org.garboard.hull.Hull;
@@ -130,15 +131,6 @@ final class ProbeCommand implements Callable<Integer> {
     }
 
     private static String missed(PlanPoint place, Hull hull, HullOffsets from) {
-        return at(place) + " is " + from.beyond() + " the skin, which runs from x = " + FixedDecimal.format(hull.forwardEnd(), 3)
-            + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m" + breadth(place, hull);
-    }
-
-    private static String breadth(PlanPoint place, Hull hull) {
-        if (place.x() < hull.forwardEnd() || place.x() > hull.afterEnd()) {
-            return "";
-        }
-        double widest = hull.lines().stream().mapToDouble(line -> line.y(place.x())).max().orElse(0);
-        return " and there reaches " + FixedDecimal.format(widest, 3) + " m from the centreline";
+        return at(place) + " is " + from.beyond() + " the skin, " + SkinReach.at(hull, place.x());
     }
 }

@@ -15,6 +15,7 @@ import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
 import org.garboard.cli.print.FlowCurvesCsv;
 import org.garboard.cli.print.TrimCsv;
+import org.garboard.cli.print.SkinReach;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Craft;
 import org.garboard.craft.RunningSpeed;
@@ -148,8 +149,8 @@ final class TrimCommand implements Callable<Integer> {
         Hull hull = Garboard.of(spec).hull(source.table(), source.job().fit());
         BottomFeatures features = source.features(hull);
         if (at != null && Double.isNaN(hull.height(at.x(), Math.abs(at.y())))) {
-            return said("--at " + FixedDecimal.format(at.x(), 3) + "," + FixedDecimal.format(at.y(), 3) + " is off the skin, which runs from x = "
-                + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m", Exit.INPUT);
+            return said("--at " + FixedDecimal.format(at.x(), 3) + "," + FixedDecimal.format(at.y(), 3) + " is off the skin, "
+                + SkinReach.at(hull, at.x()), Exit.INPUT);
         }
         Optional<Craft> craft = source.job().particulars().craft();
         if (craft.isEmpty()) {

@@ -121,8 +121,8 @@ class SiteCommandTest {
         assertTrue(on.out().contains("room to strakes and fittings"), on.out());
         assertEquals(0, Shell.run("site", task.job(), "--at", "4,0.65", "--csv").code());
         task.with("<at><x unit=\"m\">2</x>", "<at><x unit=\"m\">20</x>");
-        assertEquals(new Shell(3, "", "job.xml: lifting strake \"Strake\": its place 1 is off the skin, which runs from x = 0.000 m to 8.000 m; "
-            + "correct its x, y or girth\n"), Shell.run("site", task.job()));
+        assertEquals(new Shell(3, "", "job.xml: lifting strake \"Strake\": its place 1, x = 20.000 m and y = 0.500 m, is off the skin, "
+            + "which runs from x = 0.000 m to 8.000 m; correct its x, y or girth\n"), Shell.run("site", task.job()));
     }
 
     @Test

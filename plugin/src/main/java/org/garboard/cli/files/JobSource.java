@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.appendage.Keel;
+import org.garboard.cli.print.SkinReach;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.Feature;
+import org.garboard.craft.FeaturePlace;
 import org.garboard.exchange.CraftOnHull;
 import org.garboard.exchange.FileFault;
 import org.garboard.exchange.FileHash;
@@ -78,13 +80,10 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
         List<String> off = new ArrayList<>();
         Job job = job();
         for (Feature feature : job.features().orElse(List.of())) {
-            feature.placeOffSkin(hull).ifPresent(place -> off.add(file.name() + ": " + feature.kind() + " \"" + feature.name()
-                + "\": its place" + (feature.places().size() > 1 ? " " + (place + 1) : "") + " is off the skin, which runs from x = "
-                + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3)
-                + " m; correct its x, y or girth"));
+            feature.placeOffSkin(hull).ifPresent(place -> off.add(offSkin(hull, feature, place)));
         }
-        job.particulars().off(hull).forEach(each -> off.add(file.name() + ": " + each + ", which runs from x = "
-            + FixedDecimal.format(hull.forwardEnd(), 3) + " m to " + FixedDecimal.format(hull.afterEnd(), 3) + " m; correct where it is"));
+        job.particulars().off(hull).forEach(each -> off.add(file.name() + ": " + each + ", " + SkinReach.along(hull)
+            + "; correct where it is"));
         if (job.particulars().craft().isPresent()) {
             off.addAll(text.faultsOn(hull));
         }
@@ -92,6 +91,13 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
             throw new InputFault(off);
         }
         return BottomFeatures.on(hull, job.features()).with(table.table(), hull);
+    }
+
+    private String offSkin(Hull hull, Feature feature, int number) {
+        FeaturePlace place = feature.places().get(number);
+        return file.name() + ": " + feature.kind() + " \"" + feature.name() + "\": its place" + (feature.places().size() > 1 ? " " + (number + 1) : "")
+            + ", x = " + FixedDecimal.format(place.x(hull), 3) + " m and " + (place.measure() == FeaturePlace.Measure.GIRTH ? "girth " : "y = ")
+            + FixedDecimal.format(place.out(), 3) + " m, is off the skin, " + SkinReach.at(hull, place.x(hull)) + "; correct its x, y or girth";
     }
 
     /** What a record is made from. */
