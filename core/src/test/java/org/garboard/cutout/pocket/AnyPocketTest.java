@@ -97,6 +97,11 @@ class AnyPocketTest {
         PocketOutcome outcome = KeelPocketCut.cut(hull, body, wish, boat(make.layup(), seed), x, y);
         if (outcome instanceof PocketOutcome.Built built) {
             sound(built.pocket(), seed);
+            if (any.sensible) {
+                boolean laid = built.pocket().details().notMade().stream().noneMatch(said -> said.startsWith("the laminate"));
+                Statistics.label("laminate of the sensible").collect(laid).coverage(coverage -> coverage.check(true).percentage(share -> share >= 99));
+                Statistics.label("of those built").collect(y == 0 ? "athwart the keel" : "beside it", make.floor().lies());
+            }
         } else {
             speaks((PocketOutcome.Refused) outcome);
         }
