@@ -13,7 +13,7 @@ import Part
 from FreeCAD import Vector
 
 import kernel_pocket
-from garboard_wb import core, files, java, objects, operations, shapes
+from garboard_wb import core, document, files, fitting, java, objects, operations, shapes
 
 DEMO = os.environ["GARBOARD_DEMO"]
 BOATS = ("outboard-22", "stepped-38", "outboard-39", "inboard-58", "displacement-30")
@@ -67,11 +67,11 @@ class HullFaces(Document):
             with self.subTest(boat):
                 self.doc = FreeCAD.newDocument()
                 self.opened(boat)
-                hull = operations.hull_of(self.doc)
+                hull = document.hull_of(self.doc)
                 self.assertTrue(hull.Shape.isValid())
                 box = hull.Shape.BoundBox
                 places = [(box.XMin + box.XLength * i / 12.0, box.YMax * k / 9.0) for i in range(1, 12) for k in range(-8, 9)]
-                told = files.rows(core.ask(["probe", operations.boat_of(self.doc).Table, "--at"] + [objects.place(*at) for at in places]).text())
+                told = files.rows(core.ask(["probe", document.boat_of(self.doc).Table, "--at"] + [objects.place(*at) for at in places]).text())
                 told = [Vector(*(float(row[c]) * MM for c in ("x_m", "y_m", "z_m"))) for row in told if row["z_m"]]
                 self.assertGreater(len(told), 60)
                 for point in told:
@@ -82,10 +82,10 @@ class HullFaces(Document):
         self.opened()
         with tempfile.TemporaryDirectory() as folder:
             target = os.path.join(folder, "surface.xml")
-            core.ask(["lines", operations.boat_of(self.doc).Table, "--surface", target]).require()
+            core.ask(["lines", document.boat_of(self.doc).Table, "--surface", target]).require()
             with open(target, encoding="utf-8") as file:
                 surface = files.Surface(file.read())
-        faces = operations.hull_of(self.doc).Shape.Faces
+        faces = document.hull_of(self.doc).Shape.Faces
         self.assertEqual(2 * len(surface.panels), len(faces))
         for panel, face in zip(surface.panels, faces):
             held = [[(p.x, p.y, p.z) for p in row] for row in face.Surface.getPoles()]
@@ -94,7 +94,7 @@ class HullFaces(Document):
     def test_a_cut_panel_ends_at_its_edge(self):
         """The stepped boat's after length is drawn on past step and transom: no face of it reaches ahead of the step."""
         self.opened("stepped-38")
-        hull = operations.hull_of(self.doc)
+        hull = document.hull_of(self.doc)
         after = hull.Shape.Faces[4]
         for x, on in ((9250, False), (9350, True), (11500, True), (11650, False)):
             self.assertEqual(on, after.isInside(Vector(x, 0, after.Surface.value(x / MM, 0).z), 1e-3, True), x)
@@ -105,7 +105,7 @@ class Pockets(Document):
 
     def pocket(self, boat, x, **wishes):
         self.opened(boat)
-        return core.run(operations.place_part(self.doc, objects.POCKET, x, 0, **wishes))
+        return core.run(fitting.place_part(self.doc, objects.POCKET, x, 0, **wishes))
 
     def sound(self, part):
         """Closed, and by the mesh's own triangles of the volume that is told."""
@@ -124,7 +124,7 @@ class Pockets(Document):
         """What the opening has in common with the hull's exact faces, less the plug, is the pocket."""
         part = self.pocket("outboard-22", 5000)
         cut = kernel_pocket.PocketCut(files.Part(part.Told))
-        whole = kernel_pocket.closed_hull(operations.hull_of(self.doc).Shape)
+        whole = kernel_pocket.closed_hull(document.hull_of(self.doc).Shape)
         plug = cut.plug()
         self.assertTrue(plug.isValid() and plug.isClosed())
         litres = (whole.common(cut.opening()).Volume - plug.Volume) / 1e6
@@ -163,7 +163,7 @@ class Pockets(Document):
         for mount, boat in ((objects.FLUSH, "outboard-22"), (objects.BLOCK, "outboard-39"), ("in-hull", "outboard-22")):
             self.doc = FreeCAD.newDocument()
             self.opened(boat)
-            part = core.run(operations.place_part(self.doc, mount, 5000, 350))
+            part = core.run(fitting.place_part(self.doc, mount, 5000, 350))
             self.assertGreater(len(part.Parts), 1)
             self.assertTrue(part.Mesh.isSolid(), mount)
             for solid in files.Part(part.Told).solids:
@@ -175,11 +175,11 @@ class Pockets(Document):
     def cut_skin(self, part):
         """One valid body, its faces on the kernel's own skin and as far inside it as the job tells, and made at once."""
         begun = time.time()
-        cut = operations.cut_hull(self.doc)
+        cut = fitting.cut_hull(self.doc)
         FreeCAD.Console.PrintMessage("skin cut in %.3f s, %d triangles\n" % (time.time() - begun, cut.Mesh.CountFacets))
         self.sound(cut)
         self.assertEqual(1, len(cut.Mesh.getSeparateComponents()))
-        skin = operations.hull_of(self.doc).Shape
+        skin = document.hull_of(self.doc).Shape
         away = [skin.distToShape(Part.Vertex(point.Vector))[0] for point in cut.Mesh.Points[::max(1, len(cut.Mesh.Points) // 150)]]
         for each in away:
             self.assertLess(min(each, abs(each - 11)), 0.1)
@@ -194,7 +194,7 @@ class Pockets(Document):
         self.assertFalse(cut.Mesh.foraminate((5000, 0, 0), (0, 0, 1)))
         beside = cut.Mesh.BoundBox
         self.assertTrue(cut.Mesh.foraminate((beside.XMin + 20, 30, 0), (0, 0, 1)))
-        step = operations.export(cut, os.path.join(self.folder, "cut.step"))
+        step = core.run(fitting.export(cut, os.path.join(self.folder, "cut.step")))
         read = Part.Shape()
         read.read(step)
         self.assertTrue(read.isValid())
@@ -202,17 +202,34 @@ class Pockets(Document):
         # a mesh sums in single precision
         self.assertAlmostEqual(1, read.Volume / cut.Mesh.Volume, delta=1e-5)
         import Mesh
-        mesh = Mesh.Mesh(operations.export(cut, os.path.join(self.folder, "cut.stl")))
+        mesh = Mesh.Mesh(core.run(fitting.export(cut, os.path.join(self.folder, "cut.stl"))))
         self.assertTrue(mesh.isSolid())
         self.assertAlmostEqual(1, mesh.Volume / cut.Mesh.Volume, delta=1e-5)
         for path, words in (("cut.obj", "name a file that ends in"), ("no folder/cut.step", "cannot be written")):
-            with self.assertRaises(operations.Refused) as caught:
-                operations.export(cut, os.path.join(self.folder, path))
+            with self.assertRaises(document.Refused) as caught:
+                core.run(fitting.export(cut, os.path.join(self.folder, path)))
             self.assertIn(words, str(caught.exception))
+
+    def test_one_of_several_transducers_is_placed(self):
+        """The first unless another is named; opening asks nothing that a job of several would be refused for."""
+        path = os.path.join(shutil.copytree(os.path.join(DEMO, "outboard-22"), os.path.join(self.folder, "boat")), "job.xml")
+        with open(path, encoding="utf-8") as file:
+            text = file.read()
+        begin, end = text.index("<transducer "), text.index("</transducer>") + len("</transducer>")
+        second = text[begin:end].replace('name="', 'name="Second ', 1)
+        at = text.index("<drawing")
+        with open(path, "w", encoding="utf-8") as file:
+            file.write(text[:at] + "<further-transducers><further>%s<mounts><flush-through-hull/></mounts></further></further-transducers>\n  " % second + text[at:])
+        core.run(operations.open_boat(self.doc, path))
+        names = files.transducers(path)
+        self.assertEqual(2, len(names))
+        self.assertEqual(names[0], core.run(fitting.place_part(self.doc, objects.FLUSH, 5000, 350)).Transducer)
+        self.assertEqual(names[1], core.run(fitting.place_part(self.doc, objects.FLUSH, 5000, -350, transducer=names[1])).Transducer)
+        self.assertIn("did you mean", self.refused(fitting.place_part(self.doc, objects.FLUSH, 5000, 350, transducer=names[1] + "x")))
 
     def test_the_skin_under_a_through_hull_is_cut_through(self):
         self.opened()
-        self.cut_skin(core.run(operations.place_part(self.doc, objects.FLUSH, 5000, 350)))
+        self.cut_skin(core.run(fitting.place_part(self.doc, objects.FLUSH, 5000, 350)))
 
     def test_a_skin_that_is_not_told_is_not_guessed(self):
         shutil.copytree(os.path.join(DEMO, "outboard-22"), os.path.join(self.folder, "untold"))
@@ -222,9 +239,9 @@ class Pockets(Document):
         with open(path, "w", encoding="utf-8") as file:
             file.write(text[:text.index("<skin ")] + text[text.index("</skin>") + len("</skin>"):])
         core.run(operations.open_boat(self.doc, path))
-        core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
-        with self.assertRaises(operations.Refused) as caught:
-            operations.cut_hull(self.doc)
+        core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
+        with self.assertRaises(document.Refused) as caught:
+            fitting.cut_hull(self.doc)
         self.assertIn("its thickness here is not told; what works: tell it as skin in the job", str(caught.exception))
 
 
@@ -233,7 +250,7 @@ class Commands(Document):
     def test_lines_stand_on_the_skin(self):
         self.opened()
         core.run(operations.show_lines(self.doc, (1000, 300, 300)))
-        skin = operations.hull_of(self.doc).Shape
+        skin = document.hull_of(self.doc).Shape
         for name in ("Sections", "Buttocks", "Waterlines"):
             members = self.doc.getObject(name).Group
             self.assertGreater(len(members), 1, name)
@@ -255,9 +272,9 @@ class Commands(Document):
         self.opened()
         record = core.run(operations.find_sites(self.doc))
         self.assertTrue(record.answer.startswith("Advised: flush through-hull"), record.answer)
-        places = operations.of_kind(self.doc, objects.Places)[0]
+        places = document.of_kind(self.doc, objects.Places)[0]
         self.assertEqual(len(record.sites), len(places.Shape.Vertexes))
-        skin = operations.hull_of(self.doc).Shape
+        skin = document.hull_of(self.doc).Shape
         for site in record.sites:
             self.assertLess(skin.distToShape(Part.Vertex(site.point))[0], 0.002)
             rows = core.run(operations.check_place(self.doc, site.point.x, site.point.y))
@@ -269,29 +286,29 @@ class Commands(Document):
     def test_sheets_are_the_files_of_a_run(self):
         self.opened()
         target = os.path.join(self.folder, "drawings")
-        sheets = core.run(operations.make_sheets(self.doc, target))
+        sheets = core.run(fitting.make_sheets(self.doc, target))
         self.assertIn("record.xml", sheets.Files)
         self.assertIn("sheet-1-siting.svg", sheets.Files)
         self.assertTrue(sheets.Words[0].startswith("Advised: "), sheets.Words)
 
     def test_sheets_of_a_part_are_drawn_where_it_is_placed(self):
         self.opened()
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0, depth=60))
-        sheets = core.run(operations.make_sheets(self.doc, os.path.join(self.folder, "drawings"), part))
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0, depth=60))
+        sheets = core.run(fitting.make_sheets(self.doc, os.path.join(self.folder, "drawings"), part))
         self.assertIn("Given by the yard, not advised: keel pocket", sheets.Words[0])
         self.assertIn("NOT MET there: lean of the element", sheets.Words[2])
         with open(os.path.join(sheets.Folder, "record.xml"), encoding="utf-8") as file:
             record = files.Record(file.read())
         self.assertEqual((5000, 0), (record.sites[0].point.x, record.sites[0].point.y))
         part.X = 20000
-        self.assertIn("keel pocket cannot be built", self.refused(operations.make_sheets(self.doc, sheets.Folder, part)))
+        self.assertIn("keel pocket cannot be built", self.refused(fitting.make_sheets(self.doc, sheets.Folder, part)))
 
     def test_each_is_one_step_of_undo(self):
         self.doc.UndoMode = 1
         self.opened()
         opened = [obj.Name for obj in self.doc.Objects]
         core.run(operations.show_lines(self.doc, (2000, 500, 500)))
-        core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
         self.assertEqual(3, self.doc.UndoCount)
         self.doc.undo()
         self.doc.undo()
@@ -304,9 +321,9 @@ class Kept(Document):
 
     def test_saved_opened_and_worked_out_without_a_core(self):
         self.opened()
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
-        volumes = part.Mesh.Volume, operations.cut_hull(self.doc).Mesh.Volume
-        area = operations.hull_of(self.doc).Shape.Area
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
+        volumes = part.Mesh.Volume, fitting.cut_hull(self.doc).Mesh.Volume
+        area = document.hull_of(self.doc).Shape.Area
         path = os.path.join(self.folder, "boat.FCStd")
         self.doc.saveAs(path)
         FreeCAD.closeDocument(self.doc.Name)
@@ -319,10 +336,10 @@ class Kept(Document):
                 obj.touch()
             self.doc.recompute()
             self.assertTrue(all(obj.isValid() for obj in self.doc.Objects), [obj.getStatusString() for obj in self.doc.Objects])
-            part = operations.of_kind(self.doc, objects.Fitted)[0]
+            part = document.of_kind(self.doc, objects.Fitted)[0]
             self.assertAlmostEqual(volumes[0], part.Mesh.Volume, delta=1e-6 * volumes[0])
-            self.assertAlmostEqual(volumes[1], operations.of_kind(self.doc, objects.Cut)[0].Mesh.Volume, delta=1e-6 * volumes[1])
-            self.assertAlmostEqual(area, operations.hull_of(self.doc).Shape.Area, delta=1e-9 * area)
+            self.assertAlmostEqual(volumes[1], document.of_kind(self.doc, objects.Cut)[0].Mesh.Volume, delta=1e-6 * volumes[1])
+            self.assertAlmostEqual(area, document.hull_of(self.doc).Shape.Area, delta=1e-9 * area)
             part.Depth = 70
             self.doc.recompute()
             self.assertIn("The core of Garboard is not in", part.getStatusString())
@@ -345,7 +362,7 @@ class BadInput(Document):
         return os.path.join(target, "job.xml")
 
     def test_wrong_kinds_of_file(self):
-        for name, kind, words in (("boat.txt", operations.Refused, "is neither a job (.xml) nor a table of offsets"),
+        for name, kind, words in (("boat.txt", document.Refused, "is neither a job (.xml) nor a table of offsets"),
                                   ("none.xml", core.CoreFault, "there is no such file"), ("none.csv", core.CoreFault, "there is no such file")):
             self.assertIn(words, self.refused(operations.open_boat(self.doc, os.path.join(self.folder, name)), kind))
         wrong = os.path.join(self.folder, "wrong.xml")
@@ -358,19 +375,19 @@ class BadInput(Document):
     def test_a_job_whose_table_moved(self):
         path = self.copied()
         core.run(operations.open_boat(self.doc, path))
-        hull = operations.hull_of(self.doc)
+        hull = document.hull_of(self.doc)
         area = hull.Shape.Area
         os.rename(os.path.join(os.path.dirname(path), "offsets.csv"), os.path.join(self.folder, "offsets.csv"))
-        self.assertIn("the table file offsets.csv is not there", self.refused(operations.place_part(self.doc, objects.POCKET, 5000, 0)))
+        self.assertIn("the table file offsets.csv is not there", self.refused(fitting.place_part(self.doc, objects.POCKET, 5000, 0)))
         with self.assertRaises(core.CoreFault) as caught:
             core.run(operations.refresh(self.doc))
         self.assertIn("the table file offsets.csv is not there", str(caught.exception))
-        self.assertEqual(area, operations.hull_of(self.doc).Shape.Area)
+        self.assertEqual(area, document.hull_of(self.doc).Shape.Area)
 
     def test_files_that_changed_are_read_again(self):
         path = self.copied()
         core.run(operations.open_boat(self.doc, path))
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
         before = part.Litres
         with open(path, encoding="utf-8") as file:
             text = file.read()
@@ -383,42 +400,42 @@ class BadInput(Document):
         self.assertLess(abs(part.Mesh.Volume / 1e6 / part.Litres - 1), 0.001)
 
     def test_a_document_edited_by_hand(self):
-        self.assertIn("No boat is open", self.refused(operations.find_sites(self.doc), operations.Refused))
+        self.assertIn("No boat is open", self.refused(operations.find_sites(self.doc), document.Refused))
         self.opened()
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
         part.Boat = None
         part.Depth = 55
         self.doc.recompute()
         self.assertFalse(part.isValid())
         self.assertIn("Boat is not set", part.getStatusString())
-        self.doc.removeObject(operations.hull_of(self.doc).Name)
-        self.assertIn("The hull is not shown", self.refused(operations.show_lines(self.doc), operations.Refused))
+        self.doc.removeObject(document.hull_of(self.doc).Name)
+        self.assertIn("The hull is not shown", self.refused(operations.show_lines(self.doc), document.Refused))
 
     def test_what_an_object_keeps_is_edited_by_hand(self):
         self.doc.UndoMode = 1
         self.opened()
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
         told, volume = part.Told, part.Mesh.Volume
         part.Told = "<part"
         with self.assertRaises((core.CoreFault, files.Unreadable)) as caught:
-            operations.cut_hull(self.doc)
+            fitting.cut_hull(self.doc)
         self.assertIn("what is kept in the document is not what Garboard wrote there", str(caught.exception))
-        self.assertEqual([], operations.of_kind(self.doc, objects.Cut))
+        self.assertEqual([], document.of_kind(self.doc, objects.Cut))
         core.run(operations.refresh(self.doc))
         self.assertEqual((told, volume), (part.Told, part.Mesh.Volume))
-        boat = operations.boat_of(self.doc)
+        boat = document.boat_of(self.doc)
         boat.File = ""
-        self.assertIn("File of outboard-22 is empty; set it", self.refused(operations.find_sites(self.doc), operations.Refused))
+        self.assertIn("File of outboard-22 is empty; set it", self.refused(operations.find_sites(self.doc), document.Refused))
 
     def test_a_table_alone_has_no_transducer(self):
         core.run(operations.open_boat(self.doc, os.path.join(DEMO, "outboard-22", "offsets.csv")))
-        self.assertIn("is a table of offsets alone", self.refused(operations.find_sites(self.doc), operations.Refused))
+        self.assertIn("is a table of offsets alone", self.refused(operations.find_sites(self.doc), document.Refused))
 
     def test_a_core_that_dies_is_begun_once_more(self):
         import signal
         self.opened()
         os.kill(core.session().process_id(), signal.SIGKILL)
-        part = core.run(operations.place_part(self.doc, objects.POCKET, 5000, 0))
+        part = core.run(fitting.place_part(self.doc, objects.POCKET, 5000, 0))
         self.assertTrue(part.isValid())
 
     def test_no_java(self):

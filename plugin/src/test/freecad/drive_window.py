@@ -2,6 +2,7 @@
 
 GARBOARD_DEMO is the demo folder, GARBOARD_SCREENS where the pictures and `result.txt` go. The result is "passed", or what went wrong.
 """
+import importlib
 import os
 import shutil
 import time
@@ -55,10 +56,10 @@ class Drive:
 
     def open(self, command):
         """By its command, as the toolbar does; the panel that it shows is caught on the way."""
-        from garboard_wb import panels
-        shown = []
         from garboard_wb import commands
+        shown = []
         kind = commands.COMMANDS[command].panel
+        panels = importlib.import_module("garboard_wb." + commands.COMMANDS[command].module)
         made = getattr(panels, kind)
 
         class Kept(made):
@@ -147,8 +148,8 @@ class Drive:
         check(doc.getObject("Attitude") is not None and self.panel.rows.rowCount() > 3, self.panel.said.toPlainText())
         shown = {obj.Label.rsplit(" at ", 1)[1] for obj in doc.getObject("Attitude").Group if obj.ViewObject.Visibility}
         check(shown == {"28.00 kn"}, "shown is the water at %s, not at the highest speed alone" % shown)
-        from garboard_wb import panels
-        panels.look(doc, below=True)
+        from garboard_wb import looking
+        looking.look(doc, below=True)
         screen("4-attitude")
         doc.getObject("Attitude").ViewObject.Visibility = False
         for obj in doc.getObject("Attitude").Group:

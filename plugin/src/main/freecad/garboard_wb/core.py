@@ -140,11 +140,13 @@ def ask(words, progress=None):
 
 
 def run(steps, progress=None):
-    """Carries out an operation: a generator that yields requests, is sent their answers, and returns a result."""
+    """Carries out an operation: a generator that yields requests (words to the core, or a script of `child`), is sent their answers,
+    and returns a result.
+    """
     answer = None
     try:
         while True:
             request = steps.send(answer)
-            answer = ask(request, progress)
+            answer = ask(request, progress) if isinstance(request, list) else request.wait()
     except StopIteration as done:
         return done.value

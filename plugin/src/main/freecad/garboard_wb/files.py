@@ -18,6 +18,14 @@ def job_table(path):
     return table.get("file"), table.get("fit") == "exact"
 
 
+def transducers(path):
+    """Names of the transducers of a job, in its order; none of what cannot be read, which the core will tell."""
+    try:
+        return [found.get("name", "") for found in ElementTree.parse(path).getroot().iter(JOB + "transducer")]
+    except (OSError, ElementTree.ParseError):
+        return []
+
+
 class Unreadable(Exception):
     """What an object of a document keeps is not what the core wrote there."""
 

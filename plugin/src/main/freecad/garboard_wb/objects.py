@@ -115,6 +115,7 @@ class Fitted(_Proxy):
     PROPERTIES = (
         ("App::PropertyLink", "Boat", "Whose job it is of", SHOWN),
         ("App::PropertyEnumeration", "Mount", "How the transducer goes in", SHOWN),
+        ("App::PropertyString", "Transducer", "Which of a job with several, by its name there; empty of a job with one", SHOWN),
         ("App::PropertyDistance", "X", "Aft of the table's origin", SHOWN),
         ("App::PropertyDistance", "Y", "To starboard; 0 for a pocket athwart the keel", SHOWN),
         ("App::PropertyDistance", "Depth", "Of a pocket's floor above the keel line; -1 as the job says", SHOWN),
@@ -162,12 +163,12 @@ def cut_words(obj):
 
 def wish_words(obj):
     """What is to be made, and where: for `cut` as for `run`."""
-    return placed_words(obj.Mount, obj.X.Value, obj.Y.Value, obj.Depth.Value, obj.Ramp, obj.Height.Value)
+    return placed_words(obj.Mount, obj.X.Value, obj.Y.Value, obj.Depth.Value, obj.Ramp, obj.Height.Value, obj.Transducer)
 
 
-def placed_words(mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB):
-    """Lengths in millimetres; what is below 0 is left to the job."""
-    words = ["--mount", mount, "--at", place(x, 0 if mount == POCKET else y)]
+def placed_words(mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB, transducer=""):
+    """Lengths in millimetres; what is below 0 is left to the job. A transducer is named where the job has several."""
+    words = ["--mount", mount, "--at", place(x, 0 if mount == POCKET else y)] + (["--transducer", transducer] if transducer else [])
     if mount == POCKET:
         words += ["--depth", "%.4fmm" % depth] if depth >= 0 else []
         words += ["--ramp", "%.4f" % ramp] if ramp >= 0 else []

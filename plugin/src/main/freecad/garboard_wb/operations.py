@@ -1,76 +1,20 @@
 """What the commands do. Each is a generator: it yields requests, is sent the core's answers, and only then changes the document,
 as one step that can be undone. `core.run` carries it out without a window, a panel with one.
 """
-import contextlib
 import os
 import tempfile
 
 import FreeCAD
 import Mesh
-import MeshPart
 import Part
 
 from garboard_wb import core, files, objects, shapes
+from garboard_wb.document import Refused, boat_of, group, hull_of, of_kind, step
 
 GREEN, GREY, AMBER = (0.25, 0.65, 0.35), (0.72, 0.74, 0.78), (0.90, 0.62, 0.15)
 # what is drawn on the bottom stands so far below it as to be seen [mm]; outlines below the colours
 SEEN = 5
 SPACINGS_MM = (500.0, 200.0, 200.0)
-
-
-class Refused(Exception):
-    """What was asked cannot be done here; the words say why and what would work."""
-
-
-@contextlib.contextmanager
-def step(doc, words):
-    """One step of undo; what fails in it leaves the document as it was."""
-    doc.openTransaction(words)
-    try:
-        yield
-        doc.recompute()
-        failed = [obj for obj in doc.Objects if not obj.isValid() and "Invalid" in obj.State]
-        if failed:
-            raise core.CoreFault("\n".join("%s: %s" % (obj.Label, obj.getStatusString()) for obj in failed))
-    except BaseException:
-        doc.abortTransaction()
-        raise
-    doc.commitTransaction()
-
-
-def of_kind(doc, proxy):
-    return [obj for obj in doc.Objects if isinstance(getattr(obj, "Proxy", None), proxy)]
-
-
-def boat_of(doc, job=False):
-    """The one boat of a document."""
-    boats = of_kind(doc, objects.Boat) if doc else []
-    if not boats:
-        raise Refused("No boat is open in this document; open a job or a table first.")
-    if not boats[0].File:
-        raise Refused("File of %s is empty; set it to a job or a table in its properties, or open one." % boats[0].Label)
-    if job and not boats[0].IsJob:
-        raise Refused("%s is a table of offsets alone; this needs a job, which tells the transducer too. Open a job.xml." % boats[0].File)
-    return boats[0]
-
-
-def hull_of(doc):
-    hulls = of_kind(doc, objects.Hull)
-    if not hulls:
-        raise Refused("The hull is not shown in this document; show it first.")
-    return hulls[0]
-
-
-def group(doc, name, label):
-    """A group of ours, made anew: what an earlier run put there goes."""
-    old = doc.getObject(name)
-    if old is not None:
-        for child in list(old.Group):
-            doc.removeObject(child.Name)
-        return old
-    made = doc.addObject("App::DocumentObjectGroup", name)
-    made.Label = label
-    return made
 
 
 def open_boat(doc, path):
@@ -99,7 +43,9 @@ def _read(path):
     table, exact = path, False
     if _is_job(path):
         # whether a job is sound is told by any question that reads the whole of it; the answer itself is not wanted
-        (yield ["cut", path] + objects.placed_words(objects.POCKET, 0, 0)).require(0, 4)
+        named = files.transducers(path)
+        asked = objects.placed_words(objects.POCKET, 0, 0, transducer=named[0] if len(named) > 1 else "")
+        (yield ["cut", path] + asked).require(0, 4)
         name, exact = files.job_table(path)
         table = os.path.join(os.path.dirname(path), name)
     with tempfile.TemporaryDirectory() as folder:
@@ -273,89 +219,6 @@ def check_place(doc, x, y):
     boat = boat_of(doc, job=True)
     answer = (yield ["site", boat.File, "--at", objects.place(x, y), "--csv"]).require(0, 4)
     return files.rows(answer.text())
-
-
-def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_JOB, height=objects.AS_THE_JOB):
-    """A pocket, or the parts of another mount, at a place; lengths in millimetres."""
-    boat = boat_of(doc, job=True)
-    answer = (yield ["cut", boat.File] + objects.placed_words(mount, x, y, depth, ramp, height)).require()
-    with step(doc, "Place part"):
-        part = objects.add(doc, "Mesh::FeaturePython", objects.Fitted, "Part",
-                           objects.LABELS[mount])
-        part.Boat, part.Mount, part.X, part.Y = boat, mount, x, 0 if mount == objects.POCKET else y
-        part.Depth, part.Ramp, part.Height = depth, ramp, height
-        objects.Fitted.take(part, answer)
-    return part
-
-
-def cut_hull(doc):
-    """The skin with what is cut in it for the parts that are placed."""
-    hull = hull_of(doc)
-    placed = of_kind(doc, objects.Fitted)
-    parts = [(fitted, files.Part(fitted.Told)) for fitted in placed]
-    cuts = [fitted for fitted, part in parts if part.skin is not None]
-    if not cuts:
-        raise Refused("No part is placed that the skin is cut for; place a pocket or a through-hull first."
-                      + "".join("\n%s: %s" % (fitted.Label, " ".join(part.notes)) for fitted, part in parts))
-    with step(doc, "Cut hull"):
-        there = of_kind(doc, objects.Cut)
-        cut = there[0] if there else objects.add(doc, "Mesh::FeaturePython", objects.Cut, "CutHull", "Cut skin")
-        cut.Cuts = cuts
-    if FreeCAD.GuiUp:
-        hull.ViewObject.Visibility = False
-        for fitted in placed:
-            fitted.ViewObject.Visibility = False
-    return cut
-
-
-def export(obj, path, deflection=1.0):
-    """One object as STEP or STL by the name's ending; STL of a shape strays by no more than so many millimetres."""
-    kind = os.path.splitext(path)[1].lower()
-    if kind not in (".step", ".stp", ".stl"):
-        raise Refused("%s: name a file that ends in .step or .stl" % path)
-    if not 0.01 <= deflection <= 50:
-        raise Refused("A deflection of %g mm; from 0.01 to 50 mm can be written." % deflection)
-    part = os.path.join(os.path.dirname(os.path.abspath(path)), ".%s.%d%s" % (os.path.basename(path), os.getpid(), kind))
-    try:
-        if hasattr(obj, "Mesh"):
-            _export_mesh(obj.Mesh, kind, part)
-        elif kind == ".stl":
-            # Shape.exportStl leaves slivers at seams, and takes 0.01 mm unless told, which on a whole hull fills the memory
-            MeshPart.meshFromShape(Shape=obj.Shape, LinearDeflection=deflection, AngularDeflection=0.3, Relative=False).write(part)
-        else:
-            obj.Shape.exportStep(part)
-        os.replace(part, path)
-    except (OSError, RuntimeError, Part.OCCError) as fault:
-        raise Refused("%s cannot be written: %s" % (path, fault)) from None
-    finally:
-        if os.path.exists(part):
-            os.remove(part)
-    return path
-
-
-def _export_mesh(mesh, kind, path):
-    """As STL its own triangles; as STEP bodies of plane faces."""
-    if kind == ".stl":
-        mesh.write(path)
-    else:
-        Part.makeCompound([shapes.solid(body) for body in mesh.getSeparateComponents()]).exportStep(path)
-
-
-def make_sheets(doc, folder, part=None):
-    """The whole set of drawings, by the core: of the advised site, or of a part where it was placed. Whatever the answer, what it
-    said is kept.
-    """
-    boat = boat_of(doc, job=True)
-    answer = (yield ["run", boat.File, "--out", folder] + (objects.wish_words(part) if part else [])).require(0, 4)
-    if not answer.out:
-        raise core.CoreFault(answer.words())
-    with step(doc, "Make sheets"):
-        old = [obj for obj in of_kind(doc, objects.Sheets) if obj.Folder == folder]
-        sheets = old[0] if old else objects.add(doc, "App::FeaturePython", objects.Sheets, "Sheets", "Sheets")
-        sheets.Folder = folder
-        sheets.Files = sorted(name for name in os.listdir(folder) if not name.startswith("."))
-        sheets.Words = answer.out + answer.err
-    return sheets
 
 
 def refresh(doc):

@@ -6,14 +6,14 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from garboard_wb import core, files, java, operations
+from garboard_wb import core, document, files, java
 
 try:
     from PySide import QtWidgets
 except ImportError:
     QtWidgets = QtGui
 
-OURS = (core.CoreFault, operations.Refused, files.Unreadable, java.NoCore, OSError)
+OURS = (core.CoreFault, document.Refused, files.Unreadable, java.NoCore, OSError)
 
 
 class Panel:
@@ -110,7 +110,7 @@ class Panel:
             self.end()
             self.fail(fault)
             return
-        self.request = core.session().start(words, self.answered, self.progress)
+        self.request = core.session().start(words, self.answered, self.progress) if isinstance(words, list) else words.start(self.answered)
 
     def answered(self, answer):
         self.request = None
@@ -118,7 +118,7 @@ class Panel:
             return
         if answer.code is None or answer.code == core.CANCELLED:
             self.end()
-            self.fail(core.CoreFault("Cancelled; nothing was changed." if answer.code else answer.words()))
+            self.fail(core.CoreFault("Cancelled; nothing more was changed." if answer.code else answer.words()))
         else:
             # out of the reader's own call: it may be asked again from here
             QtCore.QTimer.singleShot(0, lambda: self.advance(answer))
@@ -128,7 +128,7 @@ class Panel:
 
     def cancel(self):
         if self.request is not None:
-            core.session().cancel(self.request)
+            self.request.cancel()
 
     def busy(self, working):
         self.do.setEnabled(not working)

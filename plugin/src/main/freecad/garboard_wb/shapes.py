@@ -117,3 +117,8 @@ def solid(mesh):
     if made.Volume < 0:
         made.reverse()
     return made
+
+
+def write_step(mesh, path):
+    """A mesh of closed bodies as solids of plane faces."""
+    Part.makeCompound([solid(body) for body in mesh.getSeparateComponents()]).exportStep(path)

@@ -14,7 +14,8 @@ PATIENCE_MS = 5000
 class Request:
     """Asked and not yet answered."""
 
-    def __init__(self, name, words, done, progress):
+    def __init__(self, session, name, words, done, progress):
+        self._session = session
         self.name = name
         self.words = words
         self.done = done
@@ -22,6 +23,9 @@ class Request:
         self.answer = Answer()
         self.tries = 0
         self.cancelled = False
+
+    def cancel(self):
+        self._session.cancel(self)
 
 
 class WindowSession(QtCore.QObject):
@@ -37,7 +41,7 @@ class WindowSession(QtCore.QObject):
 
     def start(self, words, done, progress=None):
         """Asks; done(answer) is called when it is answered, also when the core cannot be had: then code is None."""
-        request = Request(str(next(self._names)), words, done, progress)
+        request = Request(self, str(next(self._names)), words, done, progress)
         self._asked[request.name] = request
         self._send(request)
         return request

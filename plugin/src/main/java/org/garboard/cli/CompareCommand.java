@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.OutputRefused;
 import org.garboard.cli.files.RecordedFolder;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.ChangesReport;
 import org.garboard.drawing.Sheet;
@@ -22,6 +21,7 @@ import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.revision.Change;
 import org.garboard.revision.Comparison;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard compare EARLIER LATER [--csv] [--out FILE]",
+    customSynopsis = "garboard compare EARLIER LATER [--csv] [--out FILE [--replace]]",
     description = {
         "Tells what moved between two records: inputs, figures, features, mounts, places, checks.",
         "%nReads the records, and for a drawing the tables beside them; nothing is sited anew. Ends with 4 when the paper of "
@@ -68,6 +68,9 @@ final class CompareCommand implements Callable<Integer> {
         this.out = out;
     }
 
+    @Mixin
+    private Replace replace;
+
     @Option(names = "--earlier-table", paramLabel = "FILE", description = "The table of the earlier set, where no copy of it lies beside its record.")
     private Path earlierTable;
 
@@ -94,7 +97,7 @@ final class CompareCommand implements Callable<Integer> {
         try {
             List<Sheet> sheets = RevisionDrawing.of(before, after, new Provenance(Version.number(), later.record().set().tableHash()));
             if (out.toString().endsWith(PDF)) {
-                new SingleFile(out, SheetPdf.MARK).write(SheetPdf.write(sheets, later.record().set().drawing().date()));
+                replace.file(out, SheetPdf.MARK).write(SheetPdf.write(sheets, later.record().set().drawing().date()));
             } else {
                 writeEach(sheets);
             }
@@ -119,7 +122,7 @@ final class CompareCommand implements Callable<Integer> {
         String stem = name.substring(0, name.length() - format.ending().length());
         for (int page = 1; page <= sheets.size(); page++) {
             NamedDrawing drawing = format.drawing(page == 1 ? stem : stem + "-" + page, sheets.get(page - 1));
-            new SingleFile(out.resolveSibling(drawing.fileName()), RevisionDrawing.MARK).write(drawing.content());
+            replace.file(out.resolveSibling(drawing.fileName()), RevisionDrawing.MARK).write(drawing.content());
         }
     }
 }

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--allow-elsewhere] [--threads N]",
+    customSynopsis = "garboard cut JOB --mount WORD --at X,Y [--transducer NAME] [--depth L] [--ramp N] [--gap L] [--height L] [--allow-elsewhere] [--threads N]",
     description = {
         "Prints what is cut or made at one place, as XML (garboard-part.xsd): for a CAD program.",
         "%nA keel pocket by its figures; it, its body, the skin with the cut in it, and the parts of every other mount as closed meshes. "
@@ -66,7 +66,7 @@ final class CutCommand implements Callable<Integer> {
     }
 
     private byte[] made(PartFile.Origin origin, JobSource source, Hull hull, GivenPlace place) throws CannotBeBuilt {
-        Job job = part.wishing(source.job());
+        Job job = part.wishing(source.jobs().get(part.among(source.jobs())));
         if (place.mount() instanceof KeelPocket) {
             Pocket pocket = place.pocket(hull, job);
             return PartFile.pocket(origin, pocket, PocketWords.lines(pocket));

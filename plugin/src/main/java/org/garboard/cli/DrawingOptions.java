@@ -30,7 +30,7 @@ final class DrawingOptions {
 
     @Option(names = "--out", paramLabel = "FILE",
         description = "Draw instead of printing: a sheet in this file, .dxf or .svg. An earlier drawing of this command is "
-            + "replaced, any other file is left alone.")
+            + "replaced, any other file only with --replace.")
     void setOut(Path out) {
         this.out = out;
         format();

@@ -14,11 +14,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.garboard.cli.files.InTheWay;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
 import org.garboard.cli.files.RecordedFolder;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.files.WriteFault;
 import org.garboard.cli.fleet.FleetJob;
 import org.garboard.cli.fleet.FleetRow;
@@ -39,7 +39,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard fleet JOB... --out DIR [--shard I/N] [--allow-elsewhere] [--threads N]",
+    customSynopsis = "garboard fleet JOB... --out DIR [--shard I/N] [--replace] [--allow-elsewhere] [--threads N]",
     description = {
         "Does many jobs side by side, each into a folder of its own, with one summary.",
         "%nA job that is at fault does not stop the rest. What is there already, made by this version from the same files, is "
@@ -59,6 +59,9 @@ final class FleetCommand implements Callable<Integer> {
 
     @Mixin
     private Elsewhere elsewhere;
+
+    @Mixin
+    private Replace replace;
 
     @Mixin
     private Threads threads;
@@ -116,8 +119,8 @@ final class FleetCommand implements Callable<Integer> {
         FleetSummary summary = new FleetSummary(all.stream().flatMap(done -> done.rows().stream()).toList());
         if (shard.isAll()) {
             try {
-                new SingleFile(folder.resolve("summary.csv"), FleetSummary.CSV_MARK).write(summary.csv().getBytes(StandardCharsets.UTF_8));
-                new SingleFile(folder.resolve("summary.html"), FleetSummary.HTML_MARK).write(summary.html());
+                replace.file(folder.resolve("summary.csv"), FleetSummary.CSV_MARK).write(summary.csv().getBytes(StandardCharsets.UTF_8));
+                replace.file(folder.resolve("summary.html"), FleetSummary.HTML_MARK).write(summary.html());
             } catch (OutputRefused refused) {
                 spec.commandLine().getErr().println(refused.getMessage());
                 return Exit.USAGE.code();
@@ -152,6 +155,9 @@ final class FleetCommand implements Callable<Integer> {
         int code;
         try (PrintWriter out = new PrintWriter(new StringWriter()); PrintWriter err = new PrintWriter(said)) {
             List<String> words = new ArrayList<>(List.of("run", job.file().toString(), "--out", own.toString(), "--threads", Integer.toString(processors)));
+            if (replace.inTheWay() == InTheWay.GOES) {
+                words.add(Replace.NAME);
+            }
             if (elsewhere.tables() == TablePlace.ANYWHERE) {
                 words.add(Elsewhere.NAME);
             }

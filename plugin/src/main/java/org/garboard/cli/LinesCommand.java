@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.OutputRefused;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.drawing.lines.LinesDrawing;
 import org.garboard.drawing.lines.LinesWish;
@@ -32,10 +31,10 @@ import picocli.CommandLine.TypeConversionException;
     usageHelpWidth = 100,
     customSynopsis = {
         "garboard lines TABLE [--section X ...] [--buttock Y ...] [--waterline Z ...] [--diagonal Z:DEG ...]",
-        "                     [--expanded X ...] [--step S] [--surface FILE] [--exact] [--threads N]",
-        "       garboard lines TABLE --out FILE [--section X ...] [--buttock Y ...] [--waterline Z ...]",
+        "                     [--expanded X ...] [--step S] [--surface FILE] [--replace] [--exact] [--threads N]",
+        "       garboard lines TABLE --out FILE [--replace] [--section X ...] [--buttock Y ...] [--waterline Z ...]",
         "                     [--diagonal Z:DEG ...] [--units UNITS] [--paper SIZE] [--projection WORD] ...",
-        "       garboard lines TABLE --comb LINE --out FILE [--units UNITS] [--paper SIZE] ..."},
+        "       garboard lines TABLE --comb LINE --out FILE [--replace] [--units UNITS] [--paper SIZE] ..."},
     description = {
         "Prints sections, buttocks, waterlines and diagonals as CSV, or draws the lines.",
         "%nA row for each point of the starboard side; of the port side for a buttock at a negative distance. Sections "
@@ -74,6 +73,9 @@ final class LinesCommand implements Callable<Integer> {
     }
 
     @Mixin
+    private Replace replace;
+
+    @Mixin
     private Threads threads;
 
     private Path surface;
@@ -85,7 +87,7 @@ final class LinesCommand implements Callable<Integer> {
         Hull hull = table.hull(source);
         try {
             if (surface != null) {
-                new SingleFile(surface, SurfaceFile.BEGINNING).write(SurfaceFile.write(hull, Version.number(), source.file()));
+                replace.file(surface, SurfaceFile.BEGINNING).write(SurfaceFile.write(hull, Version.number(), source.file()));
             }
             if (drawing.out() != null) {
                 return (comb == null ? drawLines(source, hull) : drawComb(source, hull)).code();
@@ -159,7 +161,7 @@ final class LinesCommand implements Callable<Integer> {
             drawn.refusals().forEach(refusal -> spec.commandLine().getErr().println("not drawn: " + refusal.message()));
             return Exit.NO;
         }
-        new SingleFile(drawing.out(), LinesDrawing.MARK).write(drawn.drawings().get(0).content());
+        replace.file(drawing.out(), LinesDrawing.MARK).write(drawn.drawings().get(0).content());
         return Exit.DONE;
     }
 

@@ -1,10 +1,12 @@
 package org.garboard.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.garboard.cutout.fairing.FairingWish;
 import org.garboard.decision.GivenPlace;
+import org.garboard.exchange.Spelling;
 import org.garboard.job.Job;
 import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.KeelPocket;
@@ -29,6 +31,10 @@ final class PartOptions {
     @Option(names = "--at", paramLabel = "X,Y", converter = PlaceConverter.class,
         description = "The place, in metres: x aft of the table's origin, y to starboard, port negative; 0 for a pocket athwart the keel.")
     private PlanPoint at;
+
+    @Option(names = "--transducer", paramLabel = "NAME",
+        description = "Which transducer of a job that tells several, by its name there.")
+    private String transducer;
 
     private OptionalDouble depth = OptionalDouble.empty();
     private OptionalDouble ramp = OptionalDouble.empty();
@@ -76,7 +82,7 @@ final class PartOptions {
 
     /** The place; empty where none of these options is used. */
     Optional<GivenPlace> place() {
-        boolean wished = depth.isPresent() || ramp.isPresent() || gap.isPresent() || height.isPresent();
+        boolean wished = depth.isPresent() || ramp.isPresent() || gap.isPresent() || height.isPresent() || transducer != null;
         if (mount.isEmpty() && at == null && !wished) {
             return Optional.empty();
         }
@@ -103,6 +109,19 @@ final class PartOptions {
 
     private ParameterException fault(String words) {
         return new ParameterException(spec.commandLine(), words);
+    }
+
+    /** Which of the jobs of one boat, one for each transducer, is meant; the only one need not be named. */
+    int among(List<Job> jobs) {
+        List<String> names = jobs.stream().map(job -> job.transducer().name()).toList();
+        if (transducer == null && jobs.size() > 1) {
+            throw fault("--transducer is missing; the job tells " + names.size() + ", name one of them: \"" + String.join("\", \"", names) + "\"");
+        }
+        if (transducer != null && !names.contains(transducer)) {
+            throw fault("--transducer is \"" + transducer + "\"; the job tells \"" + String.join("\", \"", names) + "\""
+                + Spelling.meant(transducer, names).map(meant -> "; did you mean \"" + meant + "\"?").orElse(""));
+        }
+        return transducer == null ? 0 : names.indexOf(transducer);
     }
 
     /** The job with the wishes that were told here in the place of its own. */

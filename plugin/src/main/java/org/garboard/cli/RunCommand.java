@@ -13,6 +13,7 @@ import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputFile;
 import org.garboard.cli.files.OutputFolder;
 import org.garboard.answer.Answer;
+import org.garboard.craft.BottomFeatures;
 import org.garboard.cutout.CannotBeBuilt;
 import org.garboard.decision.Decision;
 import org.garboard.decision.GivenPlace;
@@ -24,6 +25,7 @@ import org.garboard.exchange.RecordOutputs;
 import org.garboard.exchange.RecordSource;
 import org.garboard.exchange.ToldDecision;
 import org.garboard.hull.Hull;
+import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.water.RunningWater;
 import org.garboard.report.NamedHash;
@@ -44,7 +46,7 @@ import picocli.CommandLine.Spec;
     usageHelpWidth = 100,
     customSynopsis = {
         "garboard run JOB --out DIR [--replace] [--allow-elsewhere] [--threads N]",
-        "garboard run JOB --out DIR --mount WORD --at X,Y [--depth L] [--ramp N] [--gap L] [--height L] [--replace] [--allow-elsewhere] [--threads N]"},
+        "garboard run JOB --out DIR --mount WORD --at X,Y [--transducer NAME] [--depth L] [--ramp N] [--gap L] [--height L] [--replace] [--allow-elsewhere] [--threads N]"},
     description = {
         "Does a whole job: sites, pocket, drawings, record.",
         "%nWrites the sheets into DIR and record.xml last. A file in DIR that no earlier run wrote, or "
@@ -120,17 +122,21 @@ final class RunCommand implements Callable<Integer> {
             refused.messages().forEach(spec.commandLine().getErr()::println);
             return Exit.USAGE.code();
         }
+        if (all.size() < source.jobs().size()) {
+            said.add("Drawn is " + all.get(0).job().transducer().name() + " alone; the other transducers of the job are taken to be where they "
+                + "are advised: run the job without --at for them, and hold the two sets together.");
+        }
         print(said, drawn, refusals);
         boolean yes = all.stream().allMatch(decided -> decided.advised().isPresent() && decided.notMet().isEmpty());
         return (yes && refusals.isEmpty() ? Exit.DONE : Exit.NO).code();
     }
 
+    /** Of several transducers the others are taken to be where they are advised. */
     private SitingRecord decided(GivenPlace place, JobSource source, Hull hull, RunningWater running) throws CannotBeBuilt, InputFault {
-        if (source.jobs().size() > 1) {
-            throw new InputFault(List.of(file + ": " + source.jobs().size() + " transducers are told; --at gives the place of one: "
-                + "write a job of that one alone"));
-        }
-        return place.decided(hull, running, part.wishing(source.job()), source.features(hull));
+        List<Job> jobs = source.jobs();
+        int which = part.among(jobs);
+        BottomFeatures bottom = Decision.bottoms(hull, running, jobs, source.features(hull)).get(which);
+        return place.decided(hull, running, part.wishing(jobs.get(which)), bottom);
     }
 
     private static OutputFile report(JobSource source, Hull hull, RunningWater running, List<Reported> reported, List<OutputFile> files,

@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.answer.Answer;
 import org.garboard.cli.print.SiteCsv;
 import org.garboard.cli.print.SiteReport;
@@ -41,7 +40,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--heat-map FILE.svg] [--allow-elsewhere] [--threads N]",
+    customSynopsis = "garboard site JOB [--at X,Y] [--csv | --xml] [--heat-map FILE.svg [--replace]] [--allow-elsewhere] [--threads N]",
     description = {
         "Finds the best sites for a transducer, with every check.",
         "%nSearches the whole bottom for every mount of the job; or checks the one place that --at names. "
@@ -74,6 +73,9 @@ final class SiteCommand implements Callable<Integer> {
     private Elsewhere elsewhere;
 
     @Mixin
+    private Replace replace;
+
+    @Mixin
     private Threads threads;
 
     @Override
@@ -96,7 +98,7 @@ final class SiteCommand implements Callable<Integer> {
         List<SitingRecord> all = Decision.of(hull, running, source.jobs(), source.features(hull));
         if (heatMap != null) {
             try {
-                new SingleFile(heatMap, HeatMap.MARK).write(HeatMap.draw(source.job().boat(), hull, HeatPanels.of(hull, running, all)));
+                replace.file(heatMap, HeatMap.MARK).write(HeatMap.draw(source.job().boat(), hull, HeatPanels.of(hull, running, all)));
             } catch (OutputRefused refused) {
                 spec.commandLine().getErr().println(refused.getMessage());
                 return Exit.USAGE;

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.OutputRefused;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Csv;
 import org.garboard.cli.print.TextTable;
@@ -46,7 +45,7 @@ import picocli.CommandLine.Spec;
     usageHelpWidth = 100,
     customSynopsis = {
         "garboard table TABLE [--csv] [--exact] [--threads N]",
-        "       garboard table --worksheet FILE.pdf"},
+        "       garboard table --worksheet FILE.pdf [--replace]"},
     description = {
         "Reads a table of offsets and tells what it holds and which cells are likely slips, or lists its faults.",
         "%nPrints stations with their distances, lines, panels of the skin, and girth and deadrise at each "
@@ -71,8 +70,11 @@ final class TableCommand implements Callable<Integer> {
 
     @Option(names = "--worksheet", paramLabel = "FILE.pdf",
         description = "Write a blank worksheet for taking a boat off in the yard, for A4 and Letter: how to measure, and a list "
-            + "whose columns are those of a take-off. An earlier worksheet is replaced, any other file is left alone.")
+            + "whose columns are those of a take-off. An earlier worksheet is replaced, any other file only with --replace.")
     private Path worksheet;
+
+    @Mixin
+    private Replace replace;
 
     @Mixin
     private Threads threads;
@@ -124,7 +126,7 @@ final class TableCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--worksheet is \"" + worksheet + "\"; the name must end in .pdf");
         }
         try {
-            new SingleFile(worksheet, SheetPdf.MARK).write(SheetPdf.write(Worksheet.pages()));
+            replace.file(worksheet, SheetPdf.MARK).write(SheetPdf.write(Worksheet.pages()));
         } catch (OutputRefused refused) {
             spec.commandLine().getErr().println(refused.getMessage());
             return Exit.USAGE;

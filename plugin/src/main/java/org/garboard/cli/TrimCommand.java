@@ -44,7 +44,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     usageHelpWidth = 100,
-    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR] [--curves] [--allow-elsewhere] [--threads N]",
+    customSynopsis = "garboard trim JOB [--speeds KN ...] [--at X,Y [--within M]] [--upper M] [--pictures DIR [--replace]] [--curves] [--allow-elsewhere] [--threads N]",
     description = {
         "Tells how the boat runs: trim, wetted lengths, boundary layer; as CSV.",
         "%nFor each speed of the job's craft, slowest first, a row under the mean of her weights light and full, and one for "
@@ -96,7 +96,7 @@ final class TrimCommand implements Callable<Integer> {
     @Option(names = "--pictures", paramLabel = "DIR",
         description = "Draw running.svg, trim and wetted lengths against speed, and for each speed flow-<speed>kn.svg, the bottom "
             + "from below with stagnation lines, spray, air behind steps, streamlines, layer, wake "
-            + "shadows, and what is clean. Earlier pictures are replaced, any other file is left alone.")
+            + "shadows, and what is clean. Earlier pictures are replaced, any other file only with --replace.")
     private Path pictures;
 
     @Option(names = "--curves", description = "Print the lines of the water on the bottom instead, a row for each point, to starboard: the undisturbed "
@@ -105,6 +105,9 @@ final class TrimCommand implements Callable<Integer> {
 
     @Mixin
     private Elsewhere elsewhere;
+
+    @Mixin
+    private Replace replace;
 
     @Mixin
     private Threads threads;
@@ -188,7 +191,7 @@ final class TrimCommand implements Callable<Integer> {
         told.forEach(spec.commandLine().getErr()::println);
         if (pictures != null) {
             try {
-                TrimPictures drawn = new TrimPictures(source, hull, features, Version.number());
+                TrimPictures drawn = new TrimPictures(source, hull, features, Version.number(), replace);
                 drawn.write(pictures, asked, waters).forEach(spec.commandLine().getErr()::println);
                 drawn.diagram(pictures, running, asked).forEach(spec.commandLine().getErr()::println);
             } catch (OutputRefused refused) {

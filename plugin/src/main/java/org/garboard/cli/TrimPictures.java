@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.OutputRefused;
-import org.garboard.cli.files.SingleFile;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.RunningSpeed;
 import org.garboard.drawing.flow.FlowDrawing;
@@ -47,12 +46,14 @@ final class TrimPictures {
     private final Hull hull;
     private final BottomFeatures features;
     private final Provenance provenance;
+    private final Replace replace;
 
-    TrimPictures(JobSource source, Hull hull, BottomFeatures features, String version) {
+    TrimPictures(JobSource source, Hull hull, BottomFeatures features, String version, Replace replace) {
         this.source = source;
         this.hull = hull;
         this.features = features;
         this.provenance = new Provenance(version, source.table().file().sha256());
+        this.replace = replace;
     }
 
     /** Writes a picture for each speed whose water is known; tells in words which are not drawn and why. */
@@ -75,7 +76,7 @@ final class TrimPictures {
                 source.job().drawing(), source.job().tableFile(), provenance, SheetFormat.SVG);
             set.refusals().forEach(refusal -> words.add("not drawn: " + refusal.message()));
             for (NamedDrawing drawing : set.drawings()) {
-                new SingleFile(folder.resolve(drawing.fileName()), FlowDrawing.MARK).write(drawing.content());
+                replace.file(folder.resolve(drawing.fileName()), FlowDrawing.MARK).write(drawing.content());
             }
         }
         return words;
@@ -95,7 +96,7 @@ final class TrimPictures {
         }
         DrawnSet set = RunningDiagram.draw("running", source.table().table(), hull, figures, source.job().drawing(), source.job().tableFile(), provenance);
         for (NamedDrawing drawing : set.drawings()) {
-            new SingleFile(folder.resolve(drawing.fileName()), FlowDrawing.MARK).write(drawing.content());
+            replace.file(folder.resolve(drawing.fileName()), FlowDrawing.MARK).write(drawing.content());
         }
         return set.refusals().stream().map(refusal -> "not drawn: " + refusal.message()).toList();
     }

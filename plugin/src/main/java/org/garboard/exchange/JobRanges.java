@@ -63,7 +63,7 @@ final class JobRanges {
             return;
         }
         boolean bound = tables == TablePlace.BELOW_JOB;
-        String remedy = "; name a file in the folder of the job or below it, such as offsets.csv";
+        String remedy = "; name a file in the folder of the job or below it, such as offsets.csv, or give --allow-elsewhere";
         if (path.indexOf('\\') >= 0) {
             faults.add(table, "table file \"" + path + "\" has a backslash; part folders with /");
         } else if (bound && (path.startsWith("/") || path.matches("[A-Za-z]:.*"))) {

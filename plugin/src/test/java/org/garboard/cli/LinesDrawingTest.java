@@ -137,8 +137,13 @@ class LinesDrawingTest {
             Shell.run("lines", wedge, "--section", "99", "--out", folder.resolve("a.svg")));
         Path stranger = Files.writeString(folder.resolve("mine.svg"), "<svg/>");
         assertEquals(new Shell(2, "", stranger + ": is there already and was not written by this command; nothing was written."
-            + " Give another name, or move it away\n"), Shell.run("lines", wedge, "--out", stranger));
+            + " Give another name, or move it away, or give --replace\n"), Shell.run("lines", wedge, "--out", stranger));
         assertEquals("<svg/>", Files.readString(stranger));
+        assertEquals(0, Shell.run("lines", wedge, "--out", stranger, "--replace").code());
+        assertTrue(Files.readString(stranger).length() > 1000);
+        Path other = Files.createDirectory(folder.resolve("other.svg"));
+        assertEquals(new Shell(2, "", other + ": this is a folder; name a file in it\n"), Shell.run("lines", wedge, "--out", other, "--replace"));
+        Files.delete(other);
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count());
         }

@@ -102,4 +102,26 @@ class RunAtGivenPlaceTest {
         assertEquals(2, shell.code());
         assertTrue(shell.err().startsWith("garboard run: " + message + "\n"), shell.err());
     }
+
+    /** Of a job with two, the one that is named is drawn; the other is where the job's own run advises it. */
+    @Test
+    void oneOfSeveralTransducersIsTold() throws IOException {
+        new SampleTask(job).with("  <drawing>", SampleTask.SECOND + "  <drawing>");
+        String place = "--mount flush-through-hull --at 7.5,-0.115";
+        Shell unnamed = run(place);
+        assertEquals(2, unnamed.code());
+        assertTrue(unnamed.err().startsWith("garboard run: --transducer is missing; the job tells 2, name one of them: \"Test body\", \"Second body\"\n"), unnamed.err());
+        assertFalse(Files.exists(out));
+        Object[] second = {"run", job, "--out", out, "--mount", "flush-through-hull", "--at", "7.5,-0.115", "--transducer", "Second body"};
+        Shell shell = Shell.run(second);
+        assertTrue(shell.out().contains("Drawn is Second body alone; the other transducers of the job are taken to be where they are advised"), shell.out() + shell.err());
+        String record = read("record.xml");
+        assertTrue(record.contains("Second body") && read("sheet-1-siting.svg").contains("Second body"), record);
+        assertTrue(read("report.html").contains("Test body"), "as something on the bottom");
+        second[9] = "Second bdy";
+        assertTrue(Shell.run(second).err().startsWith("garboard run: --transducer is \"Second bdy\"; the job tells \"Test body\", \"Second body\"; "
+            + "did you mean \"Second body\"?\n"));
+        assertEquals(0, Shell.run("cut", job, "--mount", "flush-through-hull", "--at", "7.5,-0.115", "--transducer", "Test body").code());
+        assertEquals(2, Shell.run("cut", job, "--mount", "flush-through-hull", "--at", "7.5,-0.115").code());
+    }
 }

@@ -138,7 +138,7 @@ class SiteCommandTest {
         Path link = Files.createSymbolicLink(folder.resolve("wedge.csv"), elsewhere.resolve("wedge.csv"));
         Shell shell = Shell.run("site", task.job());
         Files.delete(link);
-        assertEquals(task.job() + ": the table file wedge.csv is a link that leads out of the folder of the job; put the table itself there\n",
+        assertEquals(task.job() + ": the table file wedge.csv is a link that leads out of the folder of the job; put the table itself there, or give --allow-elsewhere\n",
             shell.err());
         assertEquals(3, shell.code());
     }

@@ -75,7 +75,7 @@ class SurfaceOptionTest {
     void leavesWhatItDidNotWrite() throws IOException {
         byte[] table = Files.readAllBytes(wedge);
         assertEquals(new Shell(2, "", wedge + ": is there already and was not written by this command; nothing was written."
-            + " Give another name, or move it away\n"), Shell.run("lines", wedge, "--section", "3", "--surface", wedge));
+            + " Give another name, or move it away, or give --replace\n"), Shell.run("lines", wedge, "--section", "3", "--surface", wedge));
         assertArrayEquals(table, Files.readAllBytes(wedge));
         assertEquals(2, Shell.run("lines", wedge, "--surface", "/dev/null").code());
         assertOnlyThere("wedge.csv");

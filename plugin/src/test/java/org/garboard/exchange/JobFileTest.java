@@ -259,7 +259,7 @@ class JobFileTest {
 
     @Test
     void keepsTheTableBelowTheFolderOfTheJob() {
-        String remedy = "; name a file in the folder of the job or below it, such as offsets.csv";
+        String remedy = "; name a file in the folder of the job or below it, such as offsets.csv, or give --allow-elsewhere";
         assertEquals(List.of("job.xml:4:3: table file \"a/../../offsets.csv\" leaves the folder of the job" + remedy),
             faults("offsets.csv", "a/../../offsets.csv"));
         assertEquals(List.of("job.xml:4:3: table file \"/offsets.csv\" is an absolute path" + remedy), faults("offsets.csv", "/offsets.csv"));

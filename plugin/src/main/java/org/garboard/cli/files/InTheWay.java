@@ -1,6 +1,6 @@
 package org.garboard.cli.files;
 
-/** What is done with a file that no run wrote, or that was changed since, where one of the same name is to stand. */
+/** What is done with a file that this program did not write, or that was changed since, where one of the same name is to stand. */
 public enum InTheWay {
     /** Nothing is written at all. */
     STAYS,

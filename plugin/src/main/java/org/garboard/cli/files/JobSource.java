@@ -121,7 +121,7 @@ public record JobSource(List<Job> jobs, FileHash file, TableSource table, Text t
             Path folder = jobFile.toAbsolutePath().getParent().toRealPath();
             if (tables == TablePlace.BELOW_JOB && !table.toRealPath().startsWith(folder)) {
                 throw new InputFault(jobFile + ": the table file " + job.tableFile()
-                    + " is a link that leads out of the folder of the job; put the table itself there");
+                    + " is a link that leads out of the folder of the job; put the table itself there, or give --allow-elsewhere");
             }
             return table;
         } catch (IOException | InvalidPathException e) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +15,7 @@ public final class NewFiles {
 
     /** Writes all of them, or none. The folder is made if need be. */
     public static void write(Path folder, List<OutputFile> files) throws OutputRefused {
-        List<Path> begun = new ArrayList<>();
+        List<UnfinishedFile> begun = new ArrayList<>();
         try {
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
                 throw new OutputRefused(folder + " is a file; name a folder");
@@ -28,20 +27,27 @@ public final class NewFiles {
                 }
             }
             for (OutputFile file : files) {
-                begun.add(part(folder, file));
-                Files.write(part(folder, file), file.content(), StandardOpenOption.CREATE_NEW);
+                UnfinishedFile part = new UnfinishedFile(folder.resolve(file.name()));
+                begun.add(part);
+                part.write(file.content());
             }
-            for (OutputFile file : files) {
-                Files.move(part(folder, file), folder.resolve(file.name()));
+            for (UnfinishedFile part : begun) {
+                part.finish();
             }
         } catch (IOException e) {
             throw new OutputRefused("cannot write to " + folder + ": " + WriteFault.words(e));
         } finally {
-            begun.forEach(part -> part.toFile().delete());
+            for (UnfinishedFile part : begun) {
+                close(part);
+            }
         }
     }
 
-    private static Path part(Path folder, OutputFile file) {
-        return folder.resolve("." + file.name() + "." + ProcessHandle.current().pid() + ".part");
+    private static void close(UnfinishedFile part) throws OutputRefused {
+        try {
+            part.close();
+        } catch (IOException e) {
+            throw new OutputRefused("what was begun cannot be taken away again: " + WriteFault.words(e));
+        }
     }
 }
