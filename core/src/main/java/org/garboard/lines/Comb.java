@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 
 /**
@@ -41,7 +42,7 @@ public record Comb(Vector3D square, List<List<Tooth>> branches) {
             return branches.isEmpty() ? List.of() : List.of(new Comb(cut.square(), branches));
         }
         HullLine named = ((DrawnLine.Named) line).line();
-        List<Curve> pieces = hull.line(named, CHORD);
+        List<Curve> pieces = new HullCurves(hull).line(named, CHORD);
         List<Comb> combs = new ArrayList<>();
         combs.add(named(hull, named, pieces, ATHWART, spacing));
         if (pieces.stream().flatMap(piece -> piece.points().stream()).anyMatch(foot -> foot.getY() > OFF_CENTRE)) {

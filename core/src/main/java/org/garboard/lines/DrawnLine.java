@@ -5,6 +5,7 @@ import java.util.function.DoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.units.Angle;
 import org.garboard.units.FixedDecimal;
@@ -26,7 +27,7 @@ public sealed interface DrawnLine {
     record Named(HullLine line) implements DrawnLine {
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return hull.line(line, chord);
+            return new HullCurves(hull).line(line, chord);
         }
 
         @Override
@@ -50,7 +51,7 @@ public sealed interface DrawnLine {
     record Section(double x) implements Cut {
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return hull.section(x, chord);
+            return new HullCurves(hull).section(x, chord);
         }
 
         @Override
@@ -72,7 +73,7 @@ public sealed interface DrawnLine {
     record Buttock(double y) implements Cut {
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return hull.buttock(y, chord);
+            return new HullCurves(hull).buttock(y, chord);
         }
 
         @Override
@@ -94,7 +95,7 @@ public sealed interface DrawnLine {
     record Waterline(double z) implements Cut {
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return hull.waterline(z, chord);
+            return new HullCurves(hull).waterline(z, chord);
         }
 
         @Override
@@ -124,7 +125,7 @@ public sealed interface DrawnLine {
 
         @Override
         public List<Curve> on(Hull hull, double chord) {
-            return hull.diagonal(z, below, chord);
+            return new HullCurves(hull).diagonal(z, below, chord);
         }
 
         @Override

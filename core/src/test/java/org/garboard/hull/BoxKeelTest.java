@@ -65,9 +65,9 @@ class BoxKeelTest {
     void exact_curvesCrossAVerticalSide() {
         Hull hull = upright();
         assertEquals(0.1, hull.halfBreadth(3, 0.2).orElseThrow(), 1e-12);
-        assertEquals(1, hull.waterline(0.2, 1e-4).stream().filter(curve -> curve.panel() == 1).count());
-        assertEquals(1, hull.buttock(0.5, 1e-4).size());
-        assertEquals(4, hull.section(3, 1e-4).size());
+        assertEquals(1, new HullCurves(hull).waterline(0.2, 1e-4).stream().filter(curve -> curve.panel() == 1).count());
+        assertEquals(1, new HullCurves(hull).buttock(0.5, 1e-4).size());
+        assertEquals(4, new HullCurves(hull).section(3, 1e-4).size());
     }
 
     /** A keel that is wider at its top leans its sides; one that is narrower there hides them from below. */

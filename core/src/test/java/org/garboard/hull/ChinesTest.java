@@ -60,6 +60,6 @@ class ChinesTest {
         assertEquals(0.38, point.z(), 1e-12);
         assertEquals(-Math.atan(0.2), point.deadrise().radians(), 1e-12);
         assertTrue(point.nz() < 0 && point.ny() < 0, "normal into the water, turned inboard");
-        assertEquals(2, hull.waterline(0.38, 1e-4).stream().filter(c -> c.panel() < 2).count());
+        assertEquals(2, new HullCurves(hull).waterline(0.38, 1e-4).stream().filter(c -> c.panel() < 2).count());
     }
 }

@@ -17,7 +17,7 @@ class CurveChordTest {
     void law_buttocksWithinTheChord() {
         int checked = 0;
         for (double y : new double[] {0.1, 0.4, 0.8, 1.2, 1.4}) {
-            for (Curve curve : hull.buttock(y, CHORD)) {
+            for (Curve curve : new HullCurves(hull).buttock(y, CHORD)) {
                 checked += checkHeights(curve.points());
             }
         }
@@ -47,7 +47,7 @@ class CurveChordTest {
     void law_waterlinesWithinTheChord() {
         int checked = 0;
         for (double z : new double[] {0.1, 0.3, 0.5, 0.9, 1.4}) {
-            for (Curve curve : hull.waterline(z, CHORD)) {
+            for (Curve curve : new HullCurves(hull).waterline(z, CHORD)) {
                 List<Vector3D> points = curve.points();
                 for (int i = 1; i < points.size(); i++) {
                     Vector3D on = points.get(i - 1).lerp(points.get(i), 0.5);
@@ -66,7 +66,7 @@ class CurveChordTest {
     @Test
     void law_sectionsWithinTheChord() {
         for (double x : new double[] {0.7, 2, 5, 9}) {
-            for (Curve curve : hull.section(x, CHORD)) {
+            for (Curve curve : new HullCurves(hull).section(x, CHORD)) {
                 for (int i = 1; i < curve.points().size(); i++) {
                     Vector3D from = curve.points().get(i - 1);
                     Vector3D to = curve.points().get(i);

@@ -48,7 +48,7 @@ class OutsideTest {
                 assertEquals((R + T) * Math.asin(y / (R + T)), hull.girth(x, y), 1e-6, "girth at " + y);
             }
         }
-        List<Vector3D> section = hull.section(3, 1e-5).get(0).points();
+        List<Vector3D> section = new HullCurves(hull).section(3, 1e-5).get(0).points();
         for (Vector3D point : section) {
             assertEquals(R + T, Math.hypot(point.getY(), R - point.getZ()), 1e-6);
         }

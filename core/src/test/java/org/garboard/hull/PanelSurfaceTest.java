@@ -139,7 +139,7 @@ class PanelSurfaceTest {
         Hull hull = Hull.through(new Forms(0, 0, 1, 2.5, 4).keel(x -> 0.04 * x)
                 .named(LineKind.CHINE, "Chine", x -> 1.0, x -> 0.04 * x + 0.36)
                 .named(LineKind.SHEER, "Sheer", x -> 1.5, x -> 2.0).table());
-        List<Curve> curves = hull.waterline(0.3, 1e-5);
+        List<Curve> curves = new HullCurves(hull).waterline(0.3, 1e-5);
         assertEquals(1, curves.size());
         List<Vector3D> points = curves.get(0).points();
         assertEquals(0, points.get(0).getX(), 1e-9);
@@ -152,7 +152,7 @@ class PanelSurfaceTest {
 
     @Test
     void exact_buttockStaysInItsPlaneAndOnTheSphere() {
-        List<Curve> curves = sphereHull().buttock(0.6, 1e-5);
+        List<Curve> curves = new HullCurves(sphereHull()).buttock(0.6, 1e-5);
         assertEquals(1, curves.size());
         for (Vector3D point : curves.get(0).points()) {
             assertEquals(0.6, point.getY(), 1e-9);

@@ -69,9 +69,9 @@ class StepTest {
     @Test
     void exact_sectionsAtAStraightStep() {
         Hull hull = Hull.through(prism());
-        assertEquals(2, hull.section(AT, 1e-4).size());
-        assertEquals(0, hull.section(AT, 1e-4).get(0).points().get(0).getZ(), EXACT);
-        assertEquals(STEP, hull.section(Math.nextUp(AT), 1e-4).get(0).points().get(0).getZ(), EXACT);
+        assertEquals(2, new HullCurves(hull).section(AT, 1e-4).size());
+        assertEquals(0, new HullCurves(hull).section(AT, 1e-4).get(0).points().get(0).getZ(), EXACT);
+        assertEquals(STEP, new HullCurves(hull).section(Math.nextUp(AT), 1e-4).get(0).points().get(0).getZ(), EXACT);
         assertEquals(Math.hypot(0.4, 0.4 * RISE), hull.girth(AT + 1, 0.4), EXACT);
         assertEquals(0.4, hull.halfBreadth(AT + 1, 0.4 * RISE + STEP).orElseThrow(), EXACT);
     }
@@ -96,7 +96,7 @@ class StepTest {
     @Test
     void exact_sectionThroughASweptStep() {
         Hull hull = swept();
-        List<Curve> section = hull.section(5, 1e-4);
+        List<Curve> section = new HullCurves(hull).section(5, 1e-4);
         assertEquals(3, section.size());
         assertEquals(0.4, section.get(0).points().get(section.get(0).points().size() - 1).getY(), EXACT);
         assertEquals(0.4 * RISE + STEP, section.get(1).points().get(0).getZ(), EXACT);
@@ -116,21 +116,21 @@ class StepTest {
     @Test
     void exact_curvesEndOnASweptStep() {
         Hull hull = swept();
-        List<Curve> buttock = hull.buttock(0.6, 1e-5);
+        List<Curve> buttock = new HullCurves(hull).buttock(0.6, 1e-5);
         assertEquals(2, buttock.size());
         assertEquals(4.9, buttock.get(0).points().get(buttock.get(0).points().size() - 1).getX(), EXACT);
         assertEquals(4.9, buttock.get(1).points().get(0).getX(), EXACT);
         assertEquals(STEP, buttock.get(1).points().get(0).getZ() - buttock.get(0).points().get(0).getZ(), EXACT);
-        List<Curve> waterline = hull.waterline(0.2, 1e-5);
+        List<Curve> waterline = new HullCurves(hull).waterline(0.2, 1e-5);
         assertEquals(2, waterline.size());
         assertEquals(5.2 - 0.4, waterline.get(0).points().get(waterline.get(0).points().size() - 1).getX(), EXACT);
         assertEquals(5.2 - 0.3, waterline.get(1).points().get(0).getX(), EXACT);
-        List<Curve> chine = hull.line(hull.bottomEdge(), 1e-5);
+        List<Curve> chine = new HullCurves(hull).line(hull.bottomEdge(), 1e-5);
         assertEquals(4.7, chine.get(0).points().get(chine.get(0).points().size() - 1).getX(), EXACT);
         assertEquals(4.7, chine.get(1).points().get(0).getX(), EXACT);
         assertEquals(RISE + STEP, hull.bottomEdge().z(4.8), EXACT);
         assertEquals(RISE, hull.bottomEdge().z(4.7 - 1e-9), EXACT);
-        assertEquals(5.2, hull.line(hull.keel(), 1e-5).get(1).points().get(0).getX(), EXACT);
+        assertEquals(5.2, new HullCurves(hull).line(hull.keel(), 1e-5).get(1).points().get(0).getX(), EXACT);
     }
 
     @Test
@@ -141,7 +141,7 @@ class StepTest {
         assertEquals(0.4 * RISE, hull.height(5.1, 0.4), EXACT, "the inboard face answers");
         assertEquals(0.41 * RISE + STEP, hull.height(5.1, 0.41), EXACT);
         assertEquals(0.41 * RISE, hull.height(4.9, 0.41), EXACT);
-        assertEquals(STEP, hull.section(5, 1e-4).get(1).points().get(0).getZ() - 0.4 * RISE, 1e-7);
+        assertEquals(STEP, new HullCurves(hull).section(5, 1e-4).get(1).points().get(0).getZ() - 0.4 * RISE, 1e-7);
     }
 
     /** Two steps, and each length on its own: the middle one curved as the square of x. */

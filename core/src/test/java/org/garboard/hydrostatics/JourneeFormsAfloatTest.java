@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Forms;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.offsets.LineKind;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -59,7 +60,7 @@ class JourneeFormsAfloatTest {
     @EnumSource(Form.class)
     void published_midshipCoefficient(Form form) {
         double area = 0;
-        for (Curve curve : form.hull().section(L / 2, 1e-7)) {
+        for (Curve curve : new HullCurves(form.hull()).section(L / 2, 1e-7)) {
             List<Vector3D> points = curve.points();
             for (int i = 1; i < points.size(); i++) {
                 area += (points.get(i).getY() + points.get(i - 1).getY()) * (points.get(i).getZ() - points.get(i - 1).getZ());

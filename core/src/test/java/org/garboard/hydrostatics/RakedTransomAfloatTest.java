@@ -7,6 +7,7 @@ import java.util.List;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Forms;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.SteppedForms;
 import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
@@ -50,10 +51,10 @@ class RakedTransomAfloatTest {
             assertEquals(Double.NaN, hull.height(end + 1e-9, y));
             assertEquals(false, hull.evaluate(end + 1e-9, -y, point, 0));
         }
-        assertEquals(FOOT, last(hull.line(hull.keel(), 1e-4).get(0)), 1e-12);
-        assertEquals(FOOT + 0.3 * RISE / 2, last(hull.waterline(RISE / 2, 1e-4).get(0)), 1e-9);
+        assertEquals(FOOT, last(new HullCurves(hull).line(hull.keel(), 1e-4).get(0)), 1e-12);
+        assertEquals(FOOT + 0.3 * RISE / 2, last(new HullCurves(hull).waterline(RISE / 2, 1e-4).get(0)), 1e-9);
         double cut = 0.06 / 0.3;
-        assertEquals(cut, hull.section(FOOT + 0.06, 1e-4).get(0).points().get(0).getZ(), 1e-9);
+        assertEquals(cut, new HullCurves(hull).section(FOOT + 0.06, 1e-4).get(0).points().get(0).getZ(), 1e-9);
     }
 
     private static double last(Curve curve) {

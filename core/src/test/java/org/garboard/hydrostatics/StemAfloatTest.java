@@ -11,6 +11,7 @@ import org.garboard.geometry.GaussRule;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Forms;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.SteppedForms;
 import org.garboard.offsets.EndPoint;
 import org.garboard.offsets.LineKind;
@@ -70,10 +71,10 @@ class StemAfloatTest {
         Hull hull = wedge(rake, siding);
         assertEquals(Math.min(FOOT, FOOT - rake * SHEER_Z), hull.forwardEnd(), 1e-12);
         assertEquals(0, hull.firstSection());
-        assertEquals(FOOT, start(hull.line(hull.keel(), 1e-4).get(0)), 1e-12);
+        assertEquals(FOOT, start(new HullCurves(hull).line(hull.keel(), 1e-4).get(0)), 1e-12);
         for (double z = 0.1; z < 1.4; z += 0.2) {
             double end = FOOT - rake * z;
-            Curve line = first(hull.waterline(z, 1e-4));
+            Curve line = first(new HullCurves(hull).waterline(z, 1e-4));
             assertEquals(end, start(line), 1e-9);
             assertEquals(siding, line.points().get(0).getY(), 1e-9);
             for (double x = end + 0.013; x < 0.5; x += 0.05) {
@@ -93,8 +94,8 @@ class StemAfloatTest {
         assertEquals(0.5 + 0.02 / SPREAD / 0.3, hull.height(x, -0.02), 1e-9);
         assertEquals(-hull.at(x, 0.02).orElseThrow().ny(), hull.at(x, -0.02).orElseThrow().ny(), 0);
         assertEquals(0.02 * Math.hypot(1, 1 / SPREAD / 0.3), hull.girth(x, 0.02), 1e-9);
-        assertEquals(0.5, hull.section(x, 1e-4).get(0).points().get(0).getZ(), 1e-9);
-        assertEquals(FOOT + 0.05 / SPREAD - 0.3 * SHEER_Z, start(first(hull.buttock(0.05, 1e-4))), 1e-9);
+        assertEquals(0.5, new HullCurves(hull).section(x, 1e-4).get(0).points().get(0).getZ(), 1e-9);
+        assertEquals(FOOT + 0.05 / SPREAD - 0.3 * SHEER_Z, start(first(new HullCurves(hull).buttock(0.05, 1e-4))), 1e-9);
     }
 
     /** Waterlines are trapezoids; each figure is a polynomial in z. */
@@ -167,7 +168,7 @@ class StemAfloatTest {
         Hull hull = Hull.through(SteppedForms.with(wedgeForm(rake, 0).table(), new StemLine(ends, 0)));
         double h = 1.2;
         for (double z = 0.03; z < SHEER_Z; z += 0.1) {
-            Curve line = first(hull.waterline(z, 1e-5));
+            Curve line = first(new HullCurves(hull).waterline(z, 1e-5));
             assertEquals(arc(z), start(line), 2e-5);
             assertEquals(0, line.points().get(0).getY(), 1e-6);
             for (double x = arc(z) + 0.01; x < 0; x += 0.05) {
@@ -214,7 +215,7 @@ class StemAfloatTest {
             new EndPoint("Sheer", LineKind.SHEER, 0, -HALF_LENGTH - LEAN * DRAUGHT)), 0)));
         for (double z = -0.5; z < 0; z += 0.1) {
             double end = -HALF_LENGTH - LEAN * (z + DRAUGHT);
-            assertEquals(end, start(first(hull.waterline(z, 1e-5))), 1e-5);
+            assertEquals(end, start(first(new HullCurves(hull).waterline(z, 1e-5))), 1e-5);
             for (double x = end + 0.02; x < -3; x += 0.1) {
                 // the lines across which the loft runs on are not level, so it is not the form's own parabola between stations
                 assertEquals(wigley(x, z), hull.halfBreadth(x, z).orElseThrow(), 1e-4);

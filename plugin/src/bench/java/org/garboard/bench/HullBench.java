@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Panel;
 import org.garboard.offsets.OffsetTable;
@@ -101,10 +102,10 @@ public class HullBench {
         int points = 0;
         for (int i = 0; i < 100; i++) {
             double at = hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * (i + 0.5) / 100;
-            points += hull.section(at, 1e-5).size();
+            points += new HullCurves(hull).section(at, 1e-5).size();
         }
         for (int i = 0; i < 20; i++) {
-            points += hull.buttock(1.6 * (i + 0.5) / 20, 1e-5).size();
+            points += new HullCurves(hull).buttock(1.6 * (i + 0.5) / 20, 1e-5).size();
         }
         return points;
     }

@@ -13,6 +13,7 @@ import org.garboard.exchange.xml.surface.Surface;
 import org.garboard.exchange.xml.surface.TableFile;
 import org.garboard.geometry.KnotVector;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.Step;
 
 /** Turns the hull surface into its bean, every number exact. */
@@ -39,11 +40,11 @@ final class SurfaceMapping {
         hull.steps().forEach(step -> bean.getStep().add(step(step)));
         if (!hull.endsSquare()) {
             bean.setTransomEdgeM(new Edge());
-            hull.afterEdge().forEach(curve -> bean.getTransomEdgeM().getCurve().add(curve(curve.points())));
+            new HullCurves(hull).afterEdge().forEach(curve -> bean.getTransomEdgeM().getCurve().add(curve(curve.points())));
         }
         if (hull.stem().isPresent()) {
             bean.setStemEdgeM(new Edge());
-            hull.stemEdge().forEach(curve -> bean.getStemEdgeM().getCurve().add(curve(curve.points())));
+            new HullCurves(hull).stemEdge().forEach(curve -> bean.getStemEdgeM().getCurve().add(curve(curve.points())));
         }
         return bean;
     }

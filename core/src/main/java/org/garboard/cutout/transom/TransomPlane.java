@@ -7,6 +7,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.hull.Curve;
 import org.garboard.hull.EndFace;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.solid.Placement;
 import org.garboard.units.Angle;
 
@@ -40,7 +41,7 @@ final class TransomPlane implements Placement {
      */
     static Optional<TransomPlane> at(Hull hull, double y, double width, double height) {
         List<Vector3D> edge = new ArrayList<>();
-        for (Curve curve : hull.afterEdge()) {
+        for (Curve curve : new HullCurves(hull).afterEdge()) {
             edge.addAll(curve.points());
         }
         EndFace face = hull.panels().get(hull.panels().size() - 1).aft();

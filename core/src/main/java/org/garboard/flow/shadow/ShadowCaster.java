@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.garboard.craft.Sides;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.locationtech.jts.geom.Geometry;
 
@@ -80,7 +81,7 @@ public final class ShadowCaster {
         if (hull.endsSquare()) {
             edge.add(Vector2D.of(hull.afterEnd(), 0));
         } else {
-            hull.afterEdge().forEach(curve -> curve.points().forEach(point -> edge.add(Vector2D.of(point.getX(), point.getY()))));
+            new HullCurves(hull).afterEdge().forEach(curve -> curve.points().forEach(point -> edge.add(Vector2D.of(point.getX(), point.getY()))));
             Collections.reverse(edge);
         }
         return edge;

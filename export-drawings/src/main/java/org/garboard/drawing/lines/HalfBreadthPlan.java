@@ -13,6 +13,7 @@ import org.garboard.drawing.layout.NameColumn;
 import org.garboard.drawing.layout.NameColumn.Name;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Curve;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.lines.DrawnLine.Diagonal;
 
@@ -52,18 +53,18 @@ final class HalfBreadthPlan {
             curve(Layer.HULL, line.name(), lines.curves(line), this::place);
         }
         for (GridLine waterline : lines.grid().waterlines()) {
-            curve(Layer.FORM, waterline.words(), lines.hull().waterline(waterline.at(), chord), this::place);
+            curve(Layer.FORM, waterline.words(), new HullCurves(lines.hull()).waterline(waterline.at(), chord), this::place);
         }
         shown.addAll(lines.paper().stepsInPlan(Layer.HULL, this::place));
         if (lines.hull().endsSquare()) {
             ending(lines.hull().afterEnd());
         } else {
-            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(), this::place));
+            shown.addAll(lines.paper().drawn(Layer.HULL, new HullCurves(lines.hull()).afterEdge(), this::place));
         }
         if (lines.hull().stem().isEmpty()) {
             ending(lines.hull().forwardEnd());
         } else {
-            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().stemEdge(), this::place));
+            shown.addAll(lines.paper().drawn(Layer.HULL, new HullCurves(lines.hull()).stemEdge(), this::place));
         }
     }
 
@@ -114,7 +115,7 @@ final class HalfBreadthPlan {
 
     /** The skin's last section seen from above. */
     private void ending(double x) {
-        double widest = lines.hull().section(x, chord).stream().flatMap(curve -> curve.points().stream())
+        double widest = new HullCurves(lines.hull()).section(x, chord).stream().flatMap(curve -> curve.points().stream())
                 .mapToDouble(Vector3D::getY).max().orElse(0);
         if (lines.scale().paper(widest) > 0.01) {
             shown.add(new Line(Layer.HULL, lines.plan(x, 0), lines.plan(x, widest)));

@@ -5,6 +5,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.appendage.Keel;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 
 /**
  * How far a hull reaches, as its sections show it.
@@ -26,7 +27,7 @@ record HullExtent(double lowest, double highest, double halfBeam) {
         for (int i = 0; i <= LOOKS; i++) {
             double share = (double) i / LOOKS;
             double x = hull.forwardEnd() * (1 - share) + hull.afterEnd() * share;
-            for (Curve curve : hull.section(x, CHORD)) {
+            for (Curve curve : new HullCurves(hull).section(x, CHORD)) {
                 for (Vector3D point : curve.points()) {
                     lowest = Math.min(lowest, point.getZ());
                     highest = Math.max(highest, point.getZ());

@@ -11,6 +11,7 @@ import org.garboard.drawing.layout.NameColumn;
 import org.garboard.drawing.layout.NameColumn.Name;
 import org.garboard.drawing.sheets.StationLabels;
 import org.garboard.drawing.sheets.ViewTitle;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.lines.DrawnLine.Diagonal;
 
@@ -65,14 +66,14 @@ final class LinesBodyPlan {
     /** A transom that is not square shows as a shape of its own, on the side of the after sections. */
     private void transom() {
         if (!lines.hull().endsSquare()) {
-            shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().afterEdge(),
+            shown.addAll(lines.paper().drawn(Layer.HULL, new HullCurves(lines.hull()).afterEdge(),
                     point -> lines.paper().lookingForward(-point.getY(), point.getZ())));
         }
     }
 
     /** On the side of the forward sections: the centreline, or the edge of the skin at the stem's half-siding. */
     private void stem() {
-        shown.addAll(lines.paper().drawn(Layer.HULL, lines.hull().stemEdge(),
+        shown.addAll(lines.paper().drawn(Layer.HULL, new HullCurves(lines.hull()).stemEdge(),
                 point -> lines.paper().lookingForward(point.getY(), point.getZ())));
     }
 

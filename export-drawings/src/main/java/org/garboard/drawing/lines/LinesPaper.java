@@ -11,6 +11,7 @@ import org.garboard.drawing.sheets.Figures;
 import org.garboard.drawing.sheets.HullOnPaper;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 
 /**
@@ -48,6 +49,6 @@ record LinesPaper(Hull hull, Optional<Keel> keel, HullExtent extent, LinesGrid g
     }
 
     List<Curve> curves(HullLine line) {
-        return hull.line(line, paper.chord());
+        return new HullCurves(hull).line(line, paper.chord());
     }
 }

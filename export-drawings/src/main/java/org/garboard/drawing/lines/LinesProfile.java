@@ -13,6 +13,7 @@ import org.garboard.drawing.layout.NameColumn.Name;
 import org.garboard.drawing.sheets.StationLabels;
 import org.garboard.drawing.sheets.ViewTitle;
 import org.garboard.hull.Curve;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 
 /** The profile from starboard, bow to the right: named lines and buttocks as curves, stations and waterlines straight. */
@@ -74,7 +75,7 @@ final class LinesProfile {
             names.add(new Name(keel.name(), lines.paper().profile(keel.to(), keel.section(keel.to()).z())));
         });
         for (GridLine buttock : lines.grid().buttocks()) {
-            curve(Layer.FORM, buttock.words(), lines.hull().buttock(buttock.at(), lines.paper().chord()), names);
+            curve(Layer.FORM, buttock.words(), new HullCurves(lines.hull()).buttock(buttock.at(), lines.paper().chord()), names);
         }
         shown.addAll(NameColumn.leftOf(-3, bottom, names, lines.letter()));
         shown.addAll(lines.paper().afterEndInProfile());

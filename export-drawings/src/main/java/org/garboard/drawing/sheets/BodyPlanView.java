@@ -17,6 +17,7 @@ import org.garboard.drawing.layout.ClearPlace;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.NameColumn;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.Station;
 import org.garboard.offsets.StrakeEdges;
@@ -87,7 +88,7 @@ final class BodyPlanView {
                     .forEach(cut -> shown.add(paper.cut(Layer.GRID, cut, side)));
         }
         if (side < 0 && !hull.endsSquare()) {
-            shown.addAll(paper.drawn(Layer.GRID, hull.afterEdge(), point -> paper.lookingForward(-point.getY(), point.getZ())));
+            shown.addAll(paper.drawn(Layer.GRID, new HullCurves(hull).afterEdge(), point -> paper.lookingForward(-point.getY(), point.getZ())));
         }
         names.accept(stations, side);
     }

@@ -13,6 +13,7 @@ import org.garboard.drawing.Point;
 import org.garboard.drawing.Text;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.offsets.HullOffsets;
 import org.garboard.offsets.Station;
@@ -80,7 +81,7 @@ public final class HullBelow {
 
     private void outline() {
         for (HullLine line : hull.lines().subList(1, hull.lines().size())) {
-            both(hull.line(line, paper.chord()));
+            both(new HullCurves(hull).line(line, paper.chord()));
         }
         for (int side : new int[] {1, -1}) {
             shown.addAll(own.stepsInPlan(layer, point -> below(point, side)));
@@ -88,12 +89,12 @@ public final class HullBelow {
         if (hull.endsSquare()) {
             ending(hull.afterEnd());
         } else {
-            both(hull.afterEdge());
+            both(new HullCurves(hull).afterEdge());
         }
         if (hull.stem().isEmpty()) {
             ending(hull.forwardEnd());
         } else {
-            both(hull.stemEdge());
+            both(new HullCurves(hull).stemEdge());
         }
     }
 

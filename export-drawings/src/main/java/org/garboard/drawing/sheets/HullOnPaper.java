@@ -14,6 +14,7 @@ import org.garboard.drawing.Polyline;
 import org.garboard.drawing.Scale;
 import org.garboard.hull.Curve;
 import org.garboard.hull.Hull;
+import org.garboard.hull.HullCurves;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Step;
 import org.garboard.offsets.StrakeEdges;
@@ -71,18 +72,18 @@ public final class HullOnPaper {
 
     /** A named line seen from the side, a polyline for each piece between steps. */
     public List<Entity> profile(HullLine line) {
-        return drawn(Layer.HULL, hull.line(line, chord()), point -> profile(point.getX(), point.getZ()));
+        return drawn(Layer.HULL, new HullCurves(hull).line(line, chord()), point -> profile(point.getX(), point.getZ()));
     }
 
     /** A named line seen from below, on the side of the sign. */
     public List<Entity> below(HullLine line, int side) {
-        return drawn(Layer.HULL, hull.line(line, chord()), point -> below(point.getX(), side * point.getY()));
+        return drawn(Layer.HULL, new HullCurves(hull).line(line, chord()), point -> below(point.getX(), side * point.getY()));
     }
 
     /** The whole section of one side as one line; the sides of a hull meet its panels end to end. */
     public Polyline section(Layer layer, double x, int side) {
         List<Point> points = new ArrayList<>();
-        for (Curve curve : hull.section(x, chord())) {
+        for (Curve curve : new HullCurves(hull).section(x, chord())) {
             for (Vector3D point : curve.points()) {
                 add(points, lookingForward(side * point.getY(), point.getZ()));
             }
@@ -129,13 +130,13 @@ public final class HullOnPaper {
     /** The forward end seen from the side: edge on, or the stem ahead of the first station. */
     public List<Entity> foreEndInProfile() {
         return hull.stem().isEmpty() ? endInProfile(hull.forwardEnd())
-                : drawn(Layer.HULL, hull.stemEdge(), point -> profile(point.getX(), point.getZ()));
+                : drawn(Layer.HULL, new HullCurves(hull).stemEdge(), point -> profile(point.getX(), point.getZ()));
     }
 
     /** The after end seen from the side: edge on, or of a raked or round transom the edge of its skin. */
     public List<Entity> afterEndInProfile() {
         return hull.endsSquare() ? endInProfile(hull.afterEnd())
-                : drawn(Layer.HULL, hull.afterEdge(), point -> profile(point.getX(), point.getZ()));
+                : drawn(Layer.HULL, new HullCurves(hull).afterEdge(), point -> profile(point.getX(), point.getZ()));
     }
 
     /** Steps seen from the side: the face at the keel and at the edge of the bottom, and the edges between where they are swept. */
