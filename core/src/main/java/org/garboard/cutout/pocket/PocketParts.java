@@ -80,6 +80,11 @@ final class PocketParts {
     private void former() throws CannotBeBuilt {
         FormerWish wish = make.former();
         boolean boatsOwn = make.into() == Into.NEW_MOLD;
+        double reach = form.floor().width() / 2;
+        if (boatsOwn && wish.mold() == Mold.SPLIT_ON_CENTRELINE && place.y() != 0 && Math.abs(place.y()) < reach) {
+            throw new CannotBeBuilt("the mold parts on the centreline, which runs " + Lengths.mm(Math.abs(place.y())) + " beside the pocket's middle",
+                "a middle on the centreline, one more than " + Lengths.mmUp(reach) + " aside, or a mold in one piece");
+        }
         leastDraft = new Pulls(form, surface, surface.net()).require(wish, boatsOwn);
         if (boatsOwn && wish.mold() == Mold.SPLIT_ON_CENTRELINE && place.y() == 0) {
             if (wish.flange() > 0) {

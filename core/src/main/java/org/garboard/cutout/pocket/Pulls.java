@@ -44,6 +44,10 @@ final class Pulls {
             look(form.frame().up(), 0);
         } else if (wish.mold() == Mold.ONE_PIECE) {
             look(Vector3D.of(0, 0, 1), 0);
+        } else if (form.frame().origin().getY() != 0) {
+            // all of it lies in one half, and comes off with that
+            double off = Math.signum(form.frame().origin().getY()) * a;
+            look(Vector3D.of(0, -Math.sin(off), Math.cos(off)), 0);
         } else {
             // the half goes off towards its own side, so what is moulded moves the other way against it
             look(Vector3D.of(0, -Math.sin(a), Math.cos(a)), 1);

@@ -93,7 +93,7 @@ class AnyPocketTest {
         PocketWish wish = new PocketWish(any.lot.nextInt(3) > 0 ? OptionalDouble.empty() : OptionalDouble.of(any.usual() ? height + any.from(0.03, 0.08) : any.any()),
             any.usual() ? any.from(0, 0.005) : any.any(), any.lot.nextInt(4) == 0 ? 0 : any.usual() ? any.from(4, 12) : any.from(-2, 120), make);
         double x = hull.forwardEnd() + (hull.afterEnd() - hull.forwardEnd()) * (any.usual() ? any.from(0.5, 0.7) : any.from(-0.2, 1.2));
-        double y = any.lot.nextInt(4) > 0 ? 0 : any.sensible ? any.from(0.3, 0.35) : any.from(-1.5, 1.5);
+        double y = any.lot.nextInt(4) > 0 ? 0 : any.sensible ? (any.lot.nextBoolean() ? 1 : -1) * any.from(0.35, 0.6) : any.from(-1.5, 1.5);
         PocketOutcome outcome = KeelPocketCut.cut(hull, body, wish, boat(make.layup(), seed), x, y);
         if (outcome instanceof PocketOutcome.Built built) {
             sound(built.pocket(), seed);

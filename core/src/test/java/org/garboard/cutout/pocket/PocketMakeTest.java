@@ -95,6 +95,34 @@ class PocketMakeTest {
         assertEquals(3, built(FLAT, two, 0.06, 0).details().leastDraft().degrees(), 1e-9);
     }
 
+    /** Beside the keel a pocket that leans with the skin comes off with its own half, pulled as far off plumb as the skin leans. */
+    @Test
+    void exact_aFormerInOneHalf() {
+        Transducer body = new Transducer("test body", L, W, H, 0, 0.02, Angle.ofDegrees(0));
+        PocketMake leaning = SHARP.with(new Floor(Floor.Lies.SQUARE_TO_SKIN, Angle.ofDegrees(0)));
+        for (int side = -1; side <= 1; side += 2) {
+            PocketMake make = leaning.into(Into.NEW_MOLD, new FormerWish(Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(20), 0, 0));
+            PocketOutcome outcome = KeelPocketCut.cut(VEE, body, new PocketWish(OptionalDouble.empty(), 0, 0, make), BoatTold.NOTHING, 3, side * 0.5);
+            Pocket pocket = assertInstanceOf(PocketOutcome.Built.class, outcome, outcome.toString()).pocket();
+            assertEquals(5, pocket.details().leastDraft().degrees(), 1e-6);
+            assertEquals(pocket.volume(), solid(pocket, "pocket-former").volume(), 1e-12);
+            PocketMake plumb = leaning.into(Into.NEW_MOLD, new FormerWish(Mold.ONE_PIECE, Angle.ofDegrees(0), 0, 0));
+            PocketOutcome locked = KeelPocketCut.cut(VEE, body, new PocketWish(OptionalDouble.empty(), 0, 0, plumb), BoatTold.NOTHING, 3, side * 0.5);
+            assertTrue(assertInstanceOf(PocketOutcome.Refused.class, locked).reason().contains("stands at -15.0 deg to the pull"), locked.toString());
+        }
+    }
+
+    /** A mold that parts under a pocket beside its middle would need a former in two unlike pieces. */
+    @Test
+    void badInput_aSplitBesideTheMiddle() {
+        Transducer body = new Transducer("test body", L, W, H, 0, 0.02, Angle.ofDegrees(0));
+        PocketMake make = SHARP.into(Into.NEW_MOLD, new FormerWish(Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(0), 0, 0));
+        PocketOutcome.Refused refused = assertInstanceOf(PocketOutcome.Refused.class,
+            KeelPocketCut.cut(FLAT, body, new PocketWish(OptionalDouble.of(0.06), 0, 0, make), BoatTold.NOTHING, 3, 0.03));
+        assertEquals("the mold parts on the centreline, which runs 30.0 mm beside the pocket's middle", refused.reason());
+        assertEquals("a middle on the centreline, one more than 80 mm aside, or a mold in one piece", refused.remedy());
+    }
+
     /** A rim of width b on a flat bottom adds 12 mm of it under everything inside its line. */
     @Test
     void exact_formerWithARim() {
