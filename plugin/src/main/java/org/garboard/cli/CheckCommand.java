@@ -15,6 +15,7 @@ import org.garboard.cli.files.InputFault;
 import org.garboard.cli.files.JobSource;
 import org.garboard.cli.files.TableSource;
 import org.garboard.cli.print.Untold;
+import org.garboard.cli.start.JobText;
 import org.garboard.cli.start.StillTheDemos;
 import org.garboard.craft.Weights;
 import org.garboard.decision.Decision;
@@ -86,7 +87,7 @@ final class CheckCommand implements Callable<Integer> {
         source.table().slips().slips().forEach(slip -> odd.add(slip.message()));
         weight(source, hull).ifPresent(odd::add);
         print(out, "Odd:", odd, "Nothing odd was found.");
-        print(out, "Not told:", Untold.parts(source.job()), "Every part of the job is told.");
+        print(out, "Not told:", Untold.parts(source.job(), new JobText(text().orElse(""))), "Every part of the job is told.");
         print(out, "Not known where the transducer would go:",
             Untold.checks(Decision.of(hull, source.running(hull), source.jobs(), source.features(hull))),
             "Every check could be made where the transducer would go.");

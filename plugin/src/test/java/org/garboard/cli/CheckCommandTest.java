@@ -63,7 +63,7 @@ class CheckCommandTest {
         Shell check = Shell.run("check", folder.resolve("job.xml"));
         assertEquals(0, check.code(), check.err());
         assertTrue(check.out().matches("(?s)Odd:\n  floating level at 0\\.580 m she displaces [0-9]{4} kg of salt water, but is told to weigh 2500 to 3000 kg: "
-            + "draught, weights or table is another's\nNot told:\n  <features> is not told: what is on the bottom\n.*"), check.out());
+            + "draught, weights or table is another's\nNot told:\n  line 7, in <job>: <features> is not told: what is on the bottom\n.*"), check.out());
         assertTrue(check.out().contains("\nNot known where the transducer would go:\n"), check.out());
     }
 

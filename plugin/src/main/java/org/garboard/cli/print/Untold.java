@@ -3,8 +3,10 @@ package org.garboard.cli.print;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.garboard.cli.start.JobText;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
 import org.garboard.mount.Check;
@@ -17,23 +19,24 @@ public final class Untold {
     private Untold() {
     }
 
-    /** A line for each part that the job could tell and does not. */
-    public static List<String> parts(Job job) {
+    /** A line for each part that the job could tell and does not, with the line of the element that would hold it. */
+    public static List<String> parts(Job job, JobText text) {
         List<String> lines = new ArrayList<>();
-        part(lines, job.features().isPresent(), "features", "what is on the bottom");
-        part(lines, job.particulars().craft().isPresent(), "craft", "drive, weights and speeds, and so how she runs and where the water is clean");
+        part(lines, text, job.features().isPresent(), "job", "features", "what is on the bottom");
+        part(lines, text, job.particulars().craft().isPresent(), "job", "craft", "drive, weights and speeds, and so how she runs and where the water is clean");
         if (job.particulars().craft().isPresent()) {
-            part(lines, job.particulars().craft().get().weights().isPresent(), "weights", "what she weighs and where, and so how she runs");
+            part(lines, text, job.particulars().craft().get().weights().isPresent(), "craft", "weights", "what she weighs and where, and so how she runs");
         }
-        part(lines, job.particulars().skin().isPresent(), "skin", "what the skin is and how thick");
-        part(lines, job.particulars().rooms().isPresent(), "rooms", "what is inside; a fuel tank or fuel line rules a place out");
-        part(lines, job.particulars().supports().isPresent(), "supports", "what she rests on or hangs from");
+        part(lines, text, job.particulars().skin().isPresent(), "job", "skin", "what the skin is and how thick");
+        part(lines, text, job.particulars().rooms().isPresent(), "job", "rooms", "what is inside; a fuel tank or fuel line rules a place out");
+        part(lines, text, job.particulars().supports().isPresent(), "job", "supports", "what she rests on or hangs from");
         return lines;
     }
 
-    private static void part(List<String> lines, boolean told, String element, String what) {
+    private static void part(List<String> lines, JobText text, boolean told, String holder, String element, String what) {
         if (!told) {
-            lines.add("<" + element + "> is not told: " + what);
+            OptionalInt line = text.lineOf(holder);
+            lines.add((line.isPresent() ? "line " + line.getAsInt() + ", in <" + holder + ">: <" : "<") + element + "> is not told: " + what);
         }
     }
 

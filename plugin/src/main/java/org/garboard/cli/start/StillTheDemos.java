@@ -1,13 +1,11 @@
 package org.garboard.cli.start;
 
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
@@ -49,7 +47,7 @@ public final class StillTheDemos {
     }
 
     private static String demo(String job) throws XMLStreamException {
-        XMLStreamReader xml = reader(job);
+        XMLStreamReader xml = new JobText(job).reader();
         xml.nextTag();
         String like = xml.getAttributeValue(null, "like");
         return like == null ? "" : like;
@@ -60,7 +58,7 @@ public final class StillTheDemos {
         Deque<String> path = new ArrayDeque<>();
         StringBuilder text = new StringBuilder();
         String unit = "";
-        for (XMLStreamReader xml = reader(job); xml.hasNext(); xml.next()) {
+        for (XMLStreamReader xml = new JobText(job).reader(); xml.hasNext(); xml.next()) {
             if (xml.isStartElement()) {
                 path.addLast(xml.getLocalName());
                 text.setLength(0);
@@ -77,12 +75,5 @@ public final class StillTheDemos {
             }
         }
         return values;
-    }
-
-    private static XMLStreamReader reader(String job) throws XMLStreamException {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-        return factory.createXMLStreamReader(new StringReader(job));
     }
 }
