@@ -39,15 +39,4 @@ public record Spray(Angle edge, double area) {
     public Angle edgeInPlan(Angle deadrise) {
         return Angle.ofRadians(Math.atan2(Math.sin(edge.radians()) * Math.cos(deadrise.radians()), Math.cos(edge.radians())));
     }
-
-    /**
-     * Spray area that counts for drag, over the beam squared: the later form, 0 where the spray is thrown ahead.
-     *
-     * @see "D. Savitsky, M. DeLorme, R. Datla, Marine Technology 44(1), 2007, pp. 35-56; as another text quotes it"
-     */
-    static double dragArea(Angle trim, Angle deadrise) {
-        double alpha = Math.atan2(Math.PI / 2 * Math.tan(trim.radians()), Math.tan(deadrise.radians()));
-        double theta = 2 * alpha / Math.cos(deadrise.radians());
-        return Math.max(0, Math.cos(theta) / (4 * Math.sin(2 * alpha) * Math.cos(deadrise.radians())));
-    }
 }
