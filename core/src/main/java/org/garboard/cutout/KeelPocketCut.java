@@ -1,13 +1,14 @@
 package org.garboard.cutout;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.PocketOutcome.Built;
 import org.garboard.cutout.PocketOutcome.Refused;
 import org.garboard.cutout.pocket.BoatTold;
+import org.garboard.cutout.pocket.NestedLines;
 import org.garboard.cutout.pocket.PocketShape;
+import org.garboard.cutout.template.Template;
+import org.garboard.cutout.template.Template.Up;
 import org.garboard.hull.Hull;
 import org.garboard.mount.PocketWish;
 
@@ -44,22 +45,20 @@ public final class KeelPocketCut {
     }
 
     private Pocket pocket() throws CannotBeBuilt {
-        KeelDevelopment development = new KeelDevelopment(shape.frame());
-        List<Vector3D> opening = shape.opening();
-        List<FlatPoint> flat = flat(development, opening);
-        shape.cutSkin(flat, development::plan);
+        NestedLines lines = NestedLines.of(shape);
+        shape.cutSkin(lines);
+        PocketDetails details = shape.details(lines);
         return new Pocket(shape.frame().origin(), shape.frame().along(), shape.frame().across(), shape.length(), shape.width(), shape.cornerRadius(),
             shape.depth(), shape.faceDepth(), shape.wallHeight(), shape.endRatio(), shape.foreRamp(), shape.aftRamp(),
-            shape.floor(), shape.mouth(), opening, flat, flat(development, shape.mouth()), KeelDevelopment.stretch(opening, flat),
-            shape.volume(), shape.openingArea(), shape.sections(), shape.solids(), shape.details(flat));
+            shape.floor(), shape.mouth(), lines.opening().onSkin(), lines.opening().flat(), lines.pocketEdge().flat(), lines.stretch(),
+            shape.volume(), shape.openingArea(), shape.sections(), shape.solids(), templates(lines), details);
     }
 
-    private List<FlatPoint> flat(KeelDevelopment development, List<Vector3D> places) {
-        List<FlatPoint> flat = new ArrayList<>();
-        for (Vector3D place : places) {
-            Vector3D from = place.subtract(shape.frame().origin());
-            flat.add(development.of(from.dot(shape.frame().along()), from.dot(shape.frame().across())));
+    /** What the hull is ground down to and cut by, where a tray goes into it: laid on the skin before anything is cut. */
+    private static List<Template> templates(NestedLines lines) throws CannotBeBuilt {
+        if (lines.taperEnd().isEmpty()) {
+            return List.of();
         }
-        return flat;
+        return List.of(new Template("taper-end", Up.OUTSIDE, lines.taperEnd().flat(), List.of(lines.hullCut().flat()), List.of(), lines.cross(), lines.stretch()));
     }
 }

@@ -3,6 +3,7 @@ package org.garboard.cutout;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.part.NamedSolid;
+import org.garboard.cutout.template.Template;
 
 /**
  * A pocket as it is to be cut, finished outside faces. Hull frame and metres.
@@ -28,11 +29,12 @@ import org.garboard.cutout.part.NamedSolid;
  *     first along starboard, then port
  * @param developedOpening the opening unrolled flat, point for point
  * @param developedPocket the pocket's outline alone, unrolled flat
- * @param developmentStretch largest difference between a chord of the opening and its development [m]
+ * @param developmentStretch largest difference between a length along the skin and the same length laid flat [m]
  * @param volume between cut surface and skin [m3]
  * @param openingArea of skin cut away [m2]
  * @param sections long section and cross sections
  * @param solids what it is made of and milled to, as closed bodies
+ * @param templates flat outlines beside the opening's own
  * @param details how it is made and what it costs
  */
 public record Pocket(Vector3D site, Vector3D along, Vector3D across, double length, double width, double cornerRadius,
@@ -42,7 +44,7 @@ public record Pocket(Vector3D site, Vector3D along, Vector3D across, double leng
                      List<FlatPoint> developedOpening, List<FlatPoint> developedPocket,
                      double developmentStretch, double volume, double openingArea,
                      List<PocketSection> sections, List<NamedSolid> solids,
-                     PocketDetails details) {
+                     List<Template> templates, PocketDetails details) {
     public Pocket {
         floor = List.copyOf(floor);
         pocketEdge = List.copyOf(pocketEdge);
@@ -51,6 +53,7 @@ public record Pocket(Vector3D site, Vector3D along, Vector3D across, double leng
         developedPocket = List.copyOf(developedPocket);
         sections = List.copyOf(sections);
         solids = List.copyOf(solids);
+        templates = List.copyOf(templates);
     }
 
     /** Slope of the floor fore and aft, dz/dx [rad], positive rising aft. */

@@ -12,8 +12,8 @@ import org.garboard.units.Angle;
  * @param gapAtFace between body and wall where the face lies: bedding, draft and radii
  * @param laminate thickness of the pocket's laminate, 0 where it is not known
  * @param steepest slope of ramps and blends against the skin
- * @param hullCut where the hull is cut through for a tray, unrolled flat like the opening; empty where it is not known
- * @param taperEnd how far the hull is ground down round it; empty where that is not known
+ * @param hullCut where the hull is cut through for a tray; none where it is not known
+ * @param taperEnd how far the hull is ground down round it; none where that is not known
  * @param shellCut area of shell cut out [m2]
  * @param volumeLost of buoyancy: the pocket less the body in it [m3]
  * @param met frames and stringers behind the pocket, as the job names them
@@ -26,13 +26,11 @@ import org.garboard.units.Angle;
  * @param notMade solids that are left out: which, why, and what would work
  * @param outlineOnly whether the skin is metal or planked: no layup is drawn for it
  */
-public record PocketDetails(PocketMake make, double gapAtFace, double laminate, Angle steepest, List<FlatPoint> hullCut,
-                            List<FlatPoint> taperEnd, double shellCut, double volumeLost, List<String> met, double trappedAir,
+public record PocketDetails(PocketMake make, double gapAtFace, double laminate, Angle steepest, LaidLine hullCut,
+                            LaidLine taperEnd, double shellCut, double volumeLost, List<String> met, double trappedAir,
                             Vector3D crest, double cableHole, Angle leastDraft, boolean drains, double tolerance, List<String> notMade,
                             boolean outlineOnly) {
     public PocketDetails {
-        hullCut = List.copyOf(hullCut);
-        taperEnd = List.copyOf(taperEnd);
         met = List.copyOf(met);
         notMade = List.copyOf(notMade);
     }

@@ -44,7 +44,7 @@ final class CutContours {
             Path file = Files.write(folder.resolve(boat + "-" + drawing.fileName()), drawing.content());
             files.add(file);
             contours.add(file.getFileName() + " CUT_OUTER closed "
-                + length(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut()));
+                + length(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut().flat()));
         }
         return files;
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.cutout.FlatPoint;
+import org.garboard.cutout.LaidLine;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketDetails;
 import org.garboard.mount.pocket.PocketMake;
@@ -68,8 +69,8 @@ final class SampleRecord {
         List<Vector3D> ring = List.of(Vector3D.of(8, 0, 0), Vector3D.of(8.1, 0.05, 0.02), Vector3D.of(8.1, -0.05, 0.02));
         List<FlatPoint> flat = List.of(new FlatPoint(-0.1, 0), new FlatPoint(0, 0.054), new FlatPoint(0, -0.054));
         return new Pocket(Vector3D.of(8.1234567, 0, -0.01), Vector3D.of(Math.cos(0.0174533), 0, Math.sin(0.0174533)), Vector3D.of(0, 1, 0), 0.306, 0.156, 0.033, 0.0508, 0.0088, 0.02, 12,
-            0.6, 0.61, ring, ring, ring, flat, flat, 0.0001, 0.004321, 0.21, List.of(), List.of(),
-            new PocketDetails(PocketMake.USUAL, 0.02, 0.009, Angle.ofDegrees(13), flat, flat, 0.25, 0.002, List.of(), 0, Vector3D.of(8, 0, 0),
+            0.6, 0.61, ring, ring, ring, flat, flat, 0.0001, 0.004321, 0.21, List.of(), List.of(), List.of(),
+            new PocketDetails(PocketMake.USUAL, 0.02, 0.009, Angle.ofDegrees(13), new LaidLine(flat, ring), new LaidLine(flat, ring), 0.25, 0.002, List.of(), 0, Vector3D.of(8, 0, 0),
                 0.022, Angle.ofDegrees(5), true, 0.002, List.of(), false));
     }
 }

@@ -27,12 +27,13 @@ record BlockTemplates(AxisFrame frame, BlockPlan plan, BodyOutline recess, doubl
 
     /** @param holes right through, stem, bolt and pin */
     List<Template> of(List<Loop> holes) throws CannotBeBuilt {
-        List<Loop> loops = new ArrayList<>(List.of(plan.outline(chord, plan.length() / 12)));
-        loops.addAll(holes);
-        Development laid = Development.of(frame, loops);
+        Development laid = Development.of(frame, plan.outline(chord, plan.length() / 12));
+        List<List<FlatPoint>> bored = new ArrayList<>();
+        for (Loop hole : holes) {
+            bored.add(laid.flat(hole));
+        }
         List<Template> templates = new ArrayList<>();
-        templates.add(new Template("fairing-footprint", Up.OUTSIDE, laid.loop(0), IntStream.range(1, loops.size()).mapToObj(laid::loop).toList(),
-            List.of(), laid.cross(), laid.stretch()));
+        templates.add(new Template("fairing-footprint", Up.OUTSIDE, laid.outline(), bored, List.of(), laid.cross(), laid.stretch()));
         List<FlatPoint> outline = flat(plan.outline(chord, plan.length()));
         List<FlatPoint> milled = new ArrayList<>(flat(recess.loop(chord / 2, plan.length())));
         milled.add(milled.get(0));

@@ -176,8 +176,8 @@ public final class FlushCut {
     }
 
     private Template developed(String name, Loop loop) throws CannotBeBuilt {
-        Development flat = Development.of(frame, List.of(loop));
-        return new Template(name, Template.Up.OUTSIDE, flat.loop(0), List.of(), List.of(), flat.cross(), flat.stretch());
+        Development flat = Development.of(frame, loop);
+        return new Template(name, Template.Up.OUTSIDE, flat.outline(), List.of(), List.of(), flat.cross(), flat.stretch());
     }
 
     static List<FlatPoint> flat(Loop loop) {

@@ -122,8 +122,8 @@ public final class BathCut {
     private void footprint() throws CannotBeBuilt {
         double chord = Math.min(wish.chord(), CUTTING_CHORD);
         double sides = Math.max(wall.length(), wall.width()) / 12;
-        Development laid = Development.of(inside, List.of(wall.loop(chord, sides), bore.loop(chord, sides)));
-        List<List<FlatPoint>> opening = List.of(laid.loop(1));
-        templates.add(new Template("bath-footprint", Template.Up.INSIDE, laid.loop(0), opening, List.of(), laid.cross(), laid.stretch()));
+        Development laid = Development.of(inside, wall.loop(chord, sides));
+        List<List<FlatPoint>> opening = List.of(laid.flat(bore.loop(chord, sides)));
+        templates.add(new Template("bath-footprint", Template.Up.INSIDE, laid.outline(), opening, List.of(), laid.cross(), laid.stretch()));
     }
 }

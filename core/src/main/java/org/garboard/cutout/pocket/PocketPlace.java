@@ -3,13 +3,16 @@ package org.garboard.cutout.pocket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.CannotBeBuilt;
+import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.Lengths;
 import org.garboard.cutout.skin.AxisFrame;
 import org.garboard.hull.Hull;
 import org.garboard.hull.HullLine;
 import org.garboard.hull.Step;
+import org.garboard.solid.Loop;
 import org.garboard.solid.Parting;
 
 /**
@@ -54,6 +57,58 @@ record PocketPlace(Hull hull, double x, double y, double length, double width) {
         }
         creases.sort((a, b) -> Double.compare(b.v(0), a.v(0)));
         return creases;
+    }
+
+    /** All lines of the hull that the skin may bend at, and the centreline, that run through a loop of the frame; from starboard to port. */
+    List<Parting.Line> creasesThrough(AxisFrame frame, Loop loop) {
+        List<Parting.Line> creases = new ArrayList<>(List.of(line(frame, at -> 0)));
+        for (HullLine line : bends()) {
+            creases.add(line(frame, line::y));
+            creases.add(line(frame, at -> -line.y(at)));
+        }
+        creases.removeIf(line -> IntStream.range(0, loop.size()).noneMatch(i -> loop.v(i) > line.v(loop.u(i)) + CLEAR)
+            || IntStream.range(0, loop.size()).noneMatch(i -> loop.v(i) < line.v(loop.u(i)) - CLEAR));
+        creases.sort((a, b) -> Double.compare(b.v(0), a.v(0)));
+        return creases;
+    }
+
+    /** Whether a line, seen along the frame's axis, lies on the bottom all round, no step inside it. */
+    boolean isBottom(AxisFrame frame, List<FlatPoint> line) {
+        double fore = Double.POSITIVE_INFINITY;
+        double after = Double.NEGATIVE_INFINITY;
+        double out = 0;
+        for (FlatPoint at : line) {
+            double w = frame.outside(at.u(), at.v());
+            Vector3D place = frame.toHull(at.u(), at.v(), w == w ? w : 0);
+            if (w != w || !(Math.abs(place.getY()) < hull.bottomEdge().y(place.getX())) || beyondWall(place)) {
+                return false;
+            }
+            fore = Math.min(fore, place.getX());
+            after = Math.max(after, place.getX());
+            out = Math.max(out, Math.abs(place.getY()));
+        }
+        for (Step step : hull.steps()) {
+            for (double across : step.halfBreadths(0.01)) {
+                if (across <= out && step.x(across) > fore && step.x(across) < after) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Whether the side of a keel, steeper than 45 degrees, stands between the middle and a place. */
+    private boolean beyondWall(Vector3D place) {
+        List<HullLine> lines = hull.lines();
+        for (int i = 1; i < lines.size(); i++) {
+            double inner = lines.get(i - 1).y(place.getX());
+            double outer = lines.get(i).y(place.getX());
+            double steep = Math.abs(lines.get(i).z(place.getX()) - lines.get(i - 1).z(place.getX()));
+            if (steep > Math.abs(outer - inner) + CLEAR && Math.abs(y) < inner && Math.abs(place.getY()) > inner - CLEAR) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lines off the centreline. */

@@ -1,12 +1,10 @@
 package org.garboard.cutout.pocket;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.craft.StemHole;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.CannotBeBuilt;
-import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.PocketDetails;
 import org.garboard.cutout.PocketSection;
 import org.garboard.cutout.part.BodyOutline;
@@ -66,38 +64,30 @@ public final class PocketShape {
         return new PocketShape(place, boat, body, wish.make(), PocketSetting.at(place, body, wish, boat));
     }
 
-    private boolean isCut() {
-        return make.into() == Into.EXISTING_BOAT && form.thickness() > 0;
+    /** How far outside the opening an existing hull is cut through for a tray [m]; 0 where it is not, or not known. */
+    double cutOutside() {
+        return make.into() == Into.EXISTING_BOAT && form.thickness() > 0 ? form.thickness() + make.layup().trayGap() : 0;
     }
 
-    /** Where an existing hull is cut through for a tray, given the opening laid flat; empty where it is not known. */
-    private List<FlatPoint> hullCut(List<FlatPoint> opening) {
-        return isCut() ? PocketLines.outside(opening, form.thickness() + make.layup().trayGap()) : List.of();
+    /** Length of the taper to the laminate's thickness. */
+    double scarf() {
+        return make.layup().scarf();
     }
 
-    /**
-     * Makes the skin round the pocket.
-     *
-     * @param opening laid flat
-     * @param plan where a flat point lies on the skin, seen along the frame's axis
-     */
-    public void cutSkin(List<FlatPoint> opening, UnaryOperator<FlatPoint> plan) {
-        parts.cutSkin((isCut() ? hullCut(opening) : opening).stream().map(plan).toList());
+    /** Makes the skin round the pocket. */
+    public void cutSkin(NestedLines lines) {
+        parts.cutSkin(lines.cutSeen());
     }
 
-    /** How it is made and what it costs, given the opening laid flat. */
-    public PocketDetails details(List<FlatPoint> opening) throws CannotBeBuilt {
-        boolean cut = isCut();
-        List<FlatPoint> hullCut = hullCut(opening);
-        List<FlatPoint> taper = cut ? PocketLines.outside(opening, form.thickness() + make.layup().trayGap() + make.layup().scarf() * form.thickness())
-            : List.of();
+    /** How it is made and what it costs. */
+    public PocketDetails details(NestedLines lines) throws CannotBeBuilt {
         double bodyVolume = BodyOutline.of(body).area() * body.height();
         Vector3D crest = outlines.crest();
         double drains = new Pulls(form, surface, surface.net()).plumb();
-        return new PocketDetails(make, body.height() > 0 ? gapAtFace() : 0, form.thickness(), steepest(), hullCut, taper,
-            cut ? PocketLines.area(hullCut) : parts.openingArea(), parts.room().volume() - bodyVolume, met(), Math.max(0, crest.getZ() - outlines.rim()), crest,
-            body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0, parts.leastDraft(), drains > 0,
-            place.hull().within() + INSERT + PAINT, parts.notMade(), boat.outlineOnly());
+        return new PocketDetails(make, body.height() > 0 ? gapAtFace() : 0, form.thickness(), steepest(), lines.hullCut(), lines.taperEnd(),
+            lines.hullCut().isEmpty() ? parts.openingArea() : PocketLines.area(lines.hullCut().flat()), parts.room().volume() - bodyVolume, met(),
+            Math.max(0, crest.getZ() - outlines.rim()), crest, body.stemDiameter() > 0 ? StemHole.diameter(body.stemDiameter()) : 0,
+            parts.leastDraft(), drains > 0, place.hull().within() + INSERT + PAINT, parts.notMade(), boat.outlineOnly());
     }
 
     /** From the body to the wall at the height of the face, in the middle of its sides. */
@@ -126,8 +116,12 @@ public final class PocketShape {
         return form.frame();
     }
 
-    PocketSurface surface() {
-        return surface;
+    PocketPlace place() {
+        return place;
+    }
+
+    PocketForm form() {
+        return form;
     }
 
     public double length() {

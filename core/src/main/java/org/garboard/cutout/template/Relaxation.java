@@ -1,7 +1,6 @@
 package org.garboard.cutout.template;
 
 import java.util.Arrays;
-import org.garboard.solid.Fill;
 
 /**
  * Moves the points of a flat net until its sides differ least, in squares, from what they measure along the
@@ -18,27 +17,25 @@ final class Relaxation {
     private final double[] length;
     private int sides;
 
-    /** @param lengths along the skin between points of the net */
-    Relaxation(Fill net, double[] flat, Length lengths) {
+    /** @param lengths along the skin of the net's sides */
+    Relaxation(SkinNet net, double[] flat, Length lengths) {
         this.flat = flat;
         this.from = new int[3 * net.triangles()];
         this.to = new int[3 * net.triangles()];
         this.length = new double[3 * net.triangles()];
         for (int t = 0; t < net.triangles(); t++) {
             for (int k = 0; k < 3; k++) {
-                int a = net.corner(t, k);
-                int b = net.corner(t, (k + 1) % 3);
-                from[sides] = a;
-                to[sides] = b;
-                length[sides++] = lengths.between(a, b);
+                from[sides] = net.corner(t, k);
+                to[sides] = net.corner(t, (k + 1) % 3);
+                length[sides++] = lengths.of(t, k);
             }
         }
     }
 
-    /** A length along the skin between two points of the net [m]. */
+    /** The length along the skin of a triangle's side, from its corner k to the next [m]. */
     @FunctionalInterface
     interface Length {
-        double between(int a, int b);
+        double of(int triangle, int k);
     }
 
     /** Settles the net, then turns and shifts it back onto where it lay. */

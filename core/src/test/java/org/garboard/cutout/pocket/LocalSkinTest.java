@@ -82,7 +82,7 @@ class LocalSkinTest {
         Solid skin = skin(pocket);
         double cos = Math.cos(Math.toRadians(20));
         // the cut's outline in plan is convex: A + P d + pi d^2
-        List<Vector3D> outline = pocket.details().hullCut().stream().map(flat -> Vector3D.of(flat.u(), flat.v() * cos, 0)).toList();
+        List<Vector3D> outline = pocket.details().hullCut().flat().stream().map(flat -> Vector3D.of(flat.u(), flat.v() * cos, 0)).toList();
         double round = 0;
         for (int i = 0; i < outline.size(); i++) {
             round += outline.get(i).distance(outline.get((i + 1) % outline.size()));
@@ -98,7 +98,7 @@ class LocalSkinTest {
         Pocket pocket = built(Boats.prismaticV(20), make(Into.EXISTING_BOAT, 0, 0), told(SKIN), 0.1, 8);
         Solid skin = skin(pocket);
         double cos = Math.cos(Math.toRadians(20));
-        double widest = pocket.details().hullCut().stream().mapToDouble(flat -> flat.v()).max().orElseThrow() * cos;
+        double widest = pocket.details().hullCut().flat().stream().mapToDouble(flat -> flat.v()).max().orElseThrow() * cos;
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < skin.vertices(); i++) {
             if (Math.abs(skin.x(i) - 3) < 0.05) {

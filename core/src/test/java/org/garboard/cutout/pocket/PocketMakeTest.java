@@ -155,7 +155,7 @@ class PocketMakeTest {
         double out = 0.013;
         assertEquals(area + round * out + Math.PI * out * out, pocket.details().shellCut(), 1e-3 * area);
         double taper = out + 12 * 0.010;
-        double widest = pocket.details().taperEnd().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
+        double widest = pocket.details().taperEnd().flat().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
         assertEquals(W / 2 + d + taper, widest, 1e-4);
         assertEquals(pocket.volume() - L * W * H, pocket.details().volumeLost(), 1e-9);
     }

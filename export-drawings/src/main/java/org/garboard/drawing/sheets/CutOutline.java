@@ -26,7 +26,7 @@ record CutOutline(List<Point> corners) {
 
     /** What is cut through the hull: of a tray the hull cut, else the finished edge. */
     static CutOutline of(Pocket pocket) {
-        return new CutOutline(flat(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut()));
+        return new CutOutline(flat(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut().flat()));
     }
 
     /** Points of a development in the frame of the stock. */
