@@ -1,10 +1,12 @@
 package org.garboard.cutout;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.PocketOutcome.Built;
 import org.garboard.cutout.PocketOutcome.Refused;
 import org.garboard.cutout.pocket.BoatTold;
+import org.garboard.cutout.pocket.FlangeScrews;
 import org.garboard.cutout.pocket.NestedLines;
 import org.garboard.cutout.pocket.PocketShape;
 import org.garboard.cutout.template.Template;
@@ -54,11 +56,13 @@ public final class KeelPocketCut {
             shape.volume(), shape.openingArea(), shape.sections(), shape.solids(), templates(lines), details);
     }
 
-    /** What the hull is ground down to and cut by, where a tray goes into it: laid on the skin before anything is cut. */
-    private static List<Template> templates(NestedLines lines) throws CannotBeBuilt {
-        if (lines.taperEnd().isEmpty()) {
-            return List.of();
+    /** What the hull is ground down to and cut by, where a tray goes into it, laid on the skin before anything is cut; how a flange is drilled. */
+    private List<Template> templates(NestedLines lines) throws CannotBeBuilt {
+        List<Template> templates = new ArrayList<>();
+        if (!lines.taperEnd().isEmpty()) {
+            templates.add(new Template("taper-end", Up.OUTSIDE, lines.taperEnd().flat(), List.of(lines.hullCut().flat()), List.of(), lines.cross(), lines.stretch()));
         }
-        return List.of(new Template("taper-end", Up.OUTSIDE, lines.taperEnd().flat(), List.of(lines.hullCut().flat()), List.of(), lines.cross(), lines.stretch()));
+        templates.addAll(FlangeScrews.templates(shape));
+        return templates;
     }
 }

@@ -126,10 +126,14 @@ final class PartsAtSite {
             files.add(new OutputFile(part.name() + "_mm.stl", StlFile.of(part.solid())));
             files.add(new OutputFile(part.name() + "_mm.obj", ObjFile.of(part.name(), part.solid())));
         }
-        for (Template template : made.templates()) {
+        for (Template template : templates()) {
             files.add(new OutputFile(TemplateCutFile.fileName(template), TemplateCutFile.dxf(template)));
         }
         return files;
+    }
+
+    private List<Template> templates() {
+        return Stream.concat(pocket.stream().flatMap(one -> one.templates().stream()), made.templates().stream()).toList();
     }
 
     List<SheetRefusal> refusals() {
@@ -143,7 +147,7 @@ final class PartsAtSite {
         made.fairing().ifPresent(block -> lines.addAll(FairingWords.lines(block, job)));
         made.bath().ifPresent(bath -> lines.addAll(BathWords.lines(bath, job.particulars().skin().isPresent())));
         made.bracket().ifPresent(bracket -> lines.addAll(BracketWords.lines(bracket, job)));
-        lines.addAll(CutoutWords.templates(made.templates()));
+        lines.addAll(CutoutWords.templates(templates()));
         pocket.ifPresent(one -> lines.addAll(PocketWords.lines(one)));
         return lines;
     }

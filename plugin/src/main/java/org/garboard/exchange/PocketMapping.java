@@ -1,6 +1,8 @@
 package org.garboard.exchange;
 
+import org.garboard.cutout.PocketDetails;
 import org.garboard.exchange.xml.record.Pocket;
+import org.garboard.exchange.xml.record.PocketMade;
 
 /** Turns the pocket into the record's bean. */
 final class PocketMapping {
@@ -35,6 +37,30 @@ final class PocketMapping {
         bean.setOpening(Decimals.spaceRing(pocket.opening()));
         bean.setDevelopedOpening(Decimals.flatRing(pocket.developedOpening()));
         bean.setDevelopedPocket(Decimals.flatRing(pocket.developedPocket()));
+        if (!pocket.details().hullCut().isEmpty()) {
+            bean.setHullCut(Decimals.flatRing(pocket.details().hullCut().flat()));
+            bean.setTaperEnd(Decimals.flatRing(pocket.details().taperEnd().flat()));
+        }
+        bean.setMake(PocketMakeMapping.toBean(pocket.details().make()));
+        bean.setMade(made(pocket.details()));
+        return bean;
+    }
+
+    private static PocketMade made(PocketDetails details) {
+        PocketMade bean = new PocketMade();
+        bean.getMet().addAll(details.met());
+        bean.getNotMade().addAll(details.notMade());
+        bean.setGapAtFaceMm(Decimals.millimetres(details.gapAtFace()));
+        bean.setLaminateMm(Decimals.millimetres(details.laminate()));
+        bean.setSteepestDeg(Decimals.degrees(details.steepest().radians()));
+        bean.setShellCutM2(Decimals.fixed(details.shellCut(), 6));
+        bean.setVolumeLostLitres(Decimals.fixed(details.volumeLost() * LITRES_PER_M3, 6));
+        bean.setTrappedAirMm(Decimals.millimetres(details.trappedAir()));
+        bean.setCableHoleMm(Decimals.millimetres(details.cableHole()));
+        bean.setLeastDraftDeg(Decimals.degrees(details.leastDraft().radians()));
+        bean.setDrains(details.drains());
+        bean.setToleranceMm(Decimals.millimetres(details.tolerance()));
+        bean.setOutlineOnly(details.outlineOnly());
         return bean;
     }
 }

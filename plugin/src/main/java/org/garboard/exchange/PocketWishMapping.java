@@ -54,7 +54,8 @@ final class PocketWishMapping {
     private static Walls walls(Pocket wish) {
         return new Walls(angle(wish.getDraftAngle(), Walls.USUAL.draft()), metres(wish.getFloorRadius(), Walls.USUAL.floorRadius()),
             metres(wish.getEdgeRadius(), Walls.USUAL.edgeRadius()), Optional.ofNullable(wish.getRebate())
-                .map(rebate -> new Walls.Rebate(Lengths.metres(rebate.getWidth()), Lengths.metres(rebate.getDepth()))));
+                .map(rebate -> new Walls.Rebate(Lengths.metres(rebate.getWidth()), Lengths.metres(rebate.getDepth()), Optional.ofNullable(rebate.getScrews())
+                    .map(screws -> new Walls.Screws(Lengths.metres(screws.getHole()), Lengths.metres(screws.getApart()))))));
     }
 
     private static PocketLayup layup(PocketLaminate laminate) {

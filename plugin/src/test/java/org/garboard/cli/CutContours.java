@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.made.PartsMade;
@@ -30,7 +31,7 @@ final class CutContours {
      */
     static List<Path> written(Path folder, String boat, SitingRecord decided, PartsMade made, List<NamedDrawing> set, List<String> contours) throws IOException {
         List<Path> files = new ArrayList<>();
-        for (Template template : made.templates()) {
+        for (Template template : Stream.concat(made.templates().stream(), decided.pocket().stream().flatMap(pocket -> pocket.templates().stream())).toList()) {
             Path file = Files.write(folder.resolve(boat + "-" + TemplateCutFile.fileName(template)), TemplateCutFile.dxf(template));
             files.add(file);
             String name = file.getFileName().toString();

@@ -75,7 +75,7 @@ class JobFileTest {
     @Test
     void readsHowAPocketIsMade() {
         String text = SampleJob.text().replaceAll("(?s)<pocket>.*</pocket>", "<pocket><into>new-mold</into><draft-angle unit=\"deg\">6</draft-angle>"
-            + "<edge-radius unit=\"mm\">8</edge-radius><rebate><width unit=\"mm\">12</width><depth unit=\"mm\">9</depth></rebate>"
+            + "<edge-radius unit=\"mm\">8</edge-radius><rebate><width unit=\"mm\">12</width><depth unit=\"mm\">9</depth><screws><hole unit=\"mm\">4</hole><apart unit=\"mm\">60</apart></screws></rebate>"
             + "<aside unit=\"mm\" side=\"port\">420</aside><floor>square-to-skin</floor>"
             + "<trailing-edge-lower unit=\"deg\">1</trailing-edge-lower><laminate><gelcoat unit=\"mm\">0.5</gelcoat>"
             + "<layer name=\"mat\"><thickness unit=\"mm\">4</thickness></layer></laminate>"
@@ -83,7 +83,7 @@ class JobFileTest {
             + "<structure-approved-by>A. Surveyor</structure-approved-by></pocket>");
         PocketWish wish = ((JobReading.Read) SampleJob.read(text)).job().pocket();
         assertEquals(-0.42, wish.aside(), 1e-12);
-        assertEquals(new PocketMake(new Walls(Angle.ofDegrees(6), 0.010, 0.008, Optional.of(new Walls.Rebate(0.012, 0.009))), Blend.USUAL,
+        assertEquals(new PocketMake(new Walls(Angle.ofDegrees(6), 0.010, 0.008, Optional.of(new Walls.Rebate(0.012, 0.009, Optional.of(new Walls.Screws(0.004, 0.060))))), Blend.USUAL,
             new Floor(Floor.Lies.SQUARE_TO_SKIN, Angle.ofDegrees(1)), PocketMake.Into.NEW_MOLD,
             new PocketLayup(0.0005, List.of(new PocketLayup.Layer("mat", 0.004)), 12, 0.003),
             new FormerWish(FormerWish.Mold.SPLIT_ON_CENTRELINE, Angle.ofDegrees(0), 0.003, 0), "A. Surveyor", 1e-4), wish.make());

@@ -38,6 +38,9 @@ final class PocketLimits {
         if (walls.rebate().isPresent()) {
             between("a rebate's ledge of ", 1000 * walls.rebate().get().width(), 1, 1000 * LARGEST_RADIUS, " mm");
             between("a rebate's depth of ", 1000 * walls.rebate().get().depth(), 1, 1000 * LARGEST_RADIUS, " mm");
+            if (walls.rebate().get().screws().isPresent()) {
+                FlangeScrews.check(walls.rebate().get());
+            }
         }
         if (wish.rampRatio() != 0) {
             between("ramps of 1:", wish.rampRatio(), SHORTEST_RAMP, LONGEST_RAMP, "");
@@ -78,7 +81,7 @@ final class PocketLimits {
         }
     }
 
-    private static void between(String what, double value, double least, double most, String unit) throws CannotBeBuilt {
+    static void between(String what, double value, double least, double most, String unit) throws CannotBeBuilt {
         if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
             throw new CannotBeBuilt(what + figure(value) + unit, (value < least ? figure(least) : figure(most)) + unit + "; from "
                 + figure(least) + " to " + figure(most) + unit);

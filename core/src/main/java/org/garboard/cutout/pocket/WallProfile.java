@@ -53,6 +53,11 @@ final class WallProfile {
         return points;
     }
 
+    /** From the floor's outline to the inner edge of its ledge, where there is one [m]. */
+    double toLedge() {
+        return radii[0] * Math.tan(-directions[1] / 2) + (floor - ledge) * Math.tan(walls.draft().radians());
+    }
+
     /** Distance outside the floor's outline at which the edge has turned into a surface of a height and slope there. */
     double reach(double mouth, double slope) {
         double[] corner = new double[2 * radii.length];

@@ -22,8 +22,22 @@ public record Walls(Angle draft, double floorRadius, double edgeRadius, Optional
      *
      * @param width of its ledge, square to the outline
      * @param depth of the ledge above the face
+     * @param screws that hold the flange to it, where they are told
      */
-    public record Rebate(double width, double depth) {
+    public record Rebate(double width, double depth, Optional<Screws> screws) {
+        /** Without screws. */
+        public Rebate(double width, double depth) {
+            this(width, depth, Optional.empty());
+        }
+    }
+
+    /**
+     * Screws along the middle of a ledge.
+     *
+     * @param hole diameter that is drilled for one
+     * @param apart how far they may stand apart
+     */
+    public record Screws(double hole, double apart) {
     }
 
     /** How far the walls reach beyond the floor's outline where they fall so far to a level face [m]. */

@@ -95,7 +95,7 @@ final class CheckSheet implements SheetContent {
         if (CutTask.isWanted(task.made())) {
             openings(rows, CutTask.of(task));
         }
-        for (Template template : task.made().templates()) {
+        for (Template template : task.templates()) {
             shape(rows, "Template " + template.name().replace('-', ' ') + ": between its points farthest apart", 1000 * template.checkLength());
         }
         task.made().fairing().ifPresent(block -> {

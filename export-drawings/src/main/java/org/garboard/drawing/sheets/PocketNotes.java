@@ -2,6 +2,7 @@ package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.cutout.Pocket;
 import org.garboard.cutout.PocketDetails;
 import org.garboard.drawing.layout.Notes;
@@ -22,6 +23,7 @@ final class PocketNotes {
                         : "Depths run from the skin as it was at the pocket's middle, square to the floor: lay a straightedge fore and aft over the opening.",
                 walls(task.figures(), pocket)));
         notes.addAll(lines(task.figures(), pocket));
+        screws(task.figures(), pocket).ifPresent(notes::add);
         notes.add("Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket" + (pocket.site().getY() == 0 ? " on the keel line" : "")
                 + ", bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
                 + flattening(pocket.developmentStretch() * 1000));
@@ -41,6 +43,14 @@ final class PocketNotes {
                 + " to it." : "") + " Face to skin: within " + figures.fine(details.tolerance()) + ", surface, body and paint added up.";
     }
 
+    private static Optional<String> screws(Figures figures, Pocket pocket) {
+        return pocket.details().make().walls().rebate().flatMap(rebate -> rebate.screws().map(screws -> {
+            long holes = pocket.templates().stream().mapToLong(template -> template.holes().size()).sum();
+            return holes + " holes Ø" + figures.fine(screws.hole()) + " for the flange's screws along the middle of the ledge, " + figures.bench(screws.apart())
+                    + " apart at most, " + figures.fine(rebate.width() / 2) + " from its edges: template flange-drilling. They end in the laminate: none goes through.";
+        }));
+    }
+
     /** What is cut, and what it takes away. */
     private static List<String> lines(Figures figures, Pocket pocket) {
         PocketDetails details = pocket.details();
@@ -57,7 +67,7 @@ final class PocketNotes {
             lines.add("Existing boat, three lines: finished edge; hull cut " + figures.fine(details.laminate() + make.layup().trayGap())
                     + " outside it (laminate " + figures.fine(details.laminate()) + " and gap); end of taper "
                     + figures.bench(make.layup().scarf() * details.laminate()) + " farther, 1:" + Figures.tenths(make.layup().scarf())
-                    + ". The cut file cuts the hull cut and marks the finished edge.");
+                    + ". The cut file cuts the hull cut and marks the finished edge; taper-end-outside-up_mm_1to1.dxf is the ring from hull cut to end of taper.");
         }
         lines.add("Lost: " + FixedDecimal.format(1000 * details.volumeLost(), 2) + " litres beside the body, " + FixedDecimal.format(1e4 * details.shellCut(), 0)
                 + " cm² of shell" + (details.met().isEmpty() ? "." : "; it meets " + String.join(", ", details.met()) + "."));

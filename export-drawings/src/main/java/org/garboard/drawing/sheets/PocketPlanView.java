@@ -1,12 +1,17 @@
 package org.garboard.drawing.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.LaidLine;
 import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketDetails;
 import org.garboard.cutout.PocketSection;
 import org.garboard.drawing.Anchor;
 import org.garboard.drawing.Box;
+import org.garboard.drawing.Circle;
 import org.garboard.drawing.Entity;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Leader;
@@ -32,7 +37,7 @@ final class PocketPlanView {
     private final Pocket pocket;
     private final PocketOnPaper paper;
     private final double letter;
-    private final Box opening;
+    private final Box reach;
     private final List<Entity> shown = new ArrayList<>();
 
     private PocketPlanView(PocketTask task) {
@@ -40,7 +45,8 @@ final class PocketPlanView {
         this.pocket = task.pocket();
         this.paper = task.paper();
         this.letter = task.letter();
-        this.opening = Box.around(PocketOnPaper.ring(pocket.opening(), paper::below));
+        LaidLine taper = pocket.details().taperEnd();
+        this.reach = Box.around(PocketOnPaper.ring(taper.isEmpty() ? pocket.opening() : taper.onSkin(), paper::below));
     }
 
     static View of(PocketTask task) {
@@ -49,23 +55,32 @@ final class PocketPlanView {
         view.lengths();
         view.sectionMarks();
         view.widths();
+        view.names();
         view.directions();
         return ViewTitle.above("POCKET SEEN FROM BELOW: STARBOARD IS UP",
-                "Bow right. Seen square to the floor: opening in the skin, and pocket in it.",
+                "Bow right. Seen square to the floor: opening in the skin, and pocket in it"
+                        + (view.pocket.details().hullCut().isEmpty() ? "." : "; outside it hull cut and end of taper."),
                 view.shown, task.lettering(), 0);
     }
 
     private void outlines() {
-        shown.add(Polyline.closed(Layer.CUT, PocketOnPaper.ring(pocket.opening(), paper::below)));
+        PocketDetails details = pocket.details();
+        shown.add(Polyline.closed(details.hullCut().isEmpty() ? Layer.CUT : Layer.POCKET, PocketOnPaper.ring(pocket.opening(), paper::below)));
+        if (!details.hullCut().isEmpty()) {
+            shown.add(Polyline.closed(Layer.CUT, PocketOnPaper.ring(details.hullCut().onSkin(), paper::below)));
+            shown.add(Polyline.closed(Layer.MARK, PocketOnPaper.ring(details.taperEnd().onSkin(), paper::below)));
+        }
         if (pocket.rampRatio() > 0) {
             shown.add(Polyline.closed(Layer.POCKET, PocketOnPaper.ring(pocket.pocketEdge(), paper::below)));
         }
+        pocket.templates().forEach(template -> template.holes().forEach(hole -> shown.add(new Circle(Layer.CUT,
+                paper.lengthwise(hole.centre().u(), hole.centre().v()), paper.paper(hole.diameter() / 2)))));
         if (task.bodyStandsClear()) {
             shown.add(body());
         }
         double over = 1.5 * letter;
-        shown.add(new Line(Layer.CENTRE, new Point(opening.left() - over, 0), new Point(opening.right() + over, 0)));
-        shown.add(new Line(Layer.CENTRE, new Point(0, opening.bottom()), new Point(0, opening.top())));
+        shown.add(new Line(Layer.CENTRE, new Point(reach.left() - over, 0), new Point(reach.right() + over, 0)));
+        shown.add(new Line(Layer.CENTRE, new Point(0, reach.bottom()), new Point(0, reach.top())));
     }
 
     /** The body's outline, rounded corners as arcs. */
@@ -108,8 +123,8 @@ final class PocketPlanView {
     private void sectionMarks() {
         for (PocketSection section : task.crossSections()) {
             double x = -paper.paper(section.along());
-            sectionMark(section.name(), x, opening.top(), 1);
-            sectionMark(section.name(), x, opening.bottom(), -1);
+            sectionMark(section.name(), x, reach.top(), 1);
+            sectionMark(section.name(), x, reach.bottom(), -1);
         }
     }
 
@@ -128,7 +143,7 @@ final class PocketPlanView {
     private void lengths() {
         double half = pocket.length() / 2;
         double edge = -pocket.width() / 2;
-        double first = opening.bottom() - task.firstRow() - letter;
+        double first = reach.bottom() - task.firstRow() - letter;
         shown.add(new LinearDimension(Direction.HORIZONTAL, paper.lengthwise(half, edge), paper.lengthwise(-half, edge),
                 new Point(0, first), task.figures().fine(pocket.length()), letter));
         ramp(paper.lengthwise(half + pocket.aftRamp(), 0), paper.lengthwise(half, edge), first, pocket.aftRamp());
@@ -149,7 +164,7 @@ final class PocketPlanView {
     private void widths() {
         double half = pocket.length() / 2;
         double width = pocket.width() / 2;
-        double column = opening.right() + task.firstRow() + 2;
+        double column = reach.right() + task.firstRow() + 2;
         shown.add(new LinearDimension(Direction.VERTICAL, paper.lengthwise(-half + pocket.cornerRadius(), -width),
                 paper.lengthwise(-half + pocket.cornerRadius(), width), new Point(column, 0),
                 task.figures().fine(pocket.width()), letter));
@@ -161,7 +176,7 @@ final class PocketPlanView {
     /** By a leader: some readers turn a radius's lettering along its arrow, across its neighbours. */
     private void radius(Point centre) {
         Point onCorner = centre.towards(135, paper.paper(pocket.cornerRadius()));
-        double rise = opening.top() + 4 * letter + 2 - onCorner.y();
+        double rise = reach.top() + 4 * letter + 2 - onCorner.y();
         shown.addAll(ClearPlace.among(DoubleStream.of(1, 1.4, 0.7, 2, 0.4).mapToObj(lean ->
                 radius(onCorner, onCorner.movedBy(-lean * rise, rise))).toList(), shown));
     }
@@ -172,9 +187,34 @@ final class PocketPlanView {
                         letter, Anchor.RIGHT));
     }
 
+    /** Of the three nested lines of an existing boat, by leaders from their forward ends. */
+    private void names() {
+        PocketDetails details = pocket.details();
+        if (!details.hullCut().isEmpty()) {
+            name("end of taper", details.taperEnd().onSkin(), 225);
+            name("hull cut", details.hullCut().onSkin(), 250);
+            name("finished edge", pocket.opening(), 275);
+        }
+    }
+
+    /** @param towards direction from the middle in which the line is pointed at [deg] */
+    private void name(String words, List<Vector3D> line, double towards) {
+        Point middle = new Point(0, 0);
+        Point at = PocketOnPaper.ring(line, paper::below).stream()
+                .min(Comparator.comparingDouble(point -> Math.abs(Math.IEEEremainder(middle.directionTo(point) - towards, 360)))).orElseThrow();
+        double drop = at.y() - reach.bottom();
+        shown.addAll(ClearPlace.among(DoubleStream.of(2.5, 4, 5.5, 7, 8.5, 10, 11.5).boxed().flatMap(rows -> DoubleStream.of(0, 1, 2, -1, 3, -2, 5, -4)
+                .mapToObj(lean -> named(words, at, at.movedBy(-lean * 2 * letter, -drop - rows * letter)))).toList(), shown));
+    }
+
+    private List<Entity> named(String words, Point at, Point end) {
+        return List.of(new Leader(Layer.DIM, Leader.End.ARROW, List.of(at, end)),
+                Text.level(Layer.DIM, words, end.movedBy(-1, -letter / 2), letter, Anchor.RIGHT));
+    }
+
     private void directions() {
-        double left = opening.left() - 3.5 * letter;
-        double middle = Math.max(opening.top() / 2, LetterWidths.extent("STBD", letter) / 2 + 2);
+        double left = reach.left() - 3.5 * letter;
+        double middle = Math.max(reach.top() / 2, LetterWidths.extent("STBD", letter) / 2 + 2);
         Box box = View.around("plan", shown).frame();
         shown.add(Text.centred(Layer.TEXT, "STBD", new Point(Math.min(left, box.left() - letter), middle), letter, 90));
         shown.add(Text.centred(Layer.TEXT, "PORT", new Point(Math.min(left, box.left() - letter), -middle), letter, 90));

@@ -62,21 +62,35 @@ final class PocketSheet implements SheetContent {
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
         PocketTask pocket = PocketTask.of(task, scale);
-        Piece lengthwise = new Piece(List.of(task.inLine(PocketLongView.of(pocket), PocketPlanView.of(pocket))),
-                List.of(Corner.TOP_LEFT));
-        List<View> sections = pocket.crossSections().stream()
-                .map(section -> PocketCrossView.of(pocket, section)).toList();
+        List<Piece> lengthwise = List.of(new Piece(List.of(task.inLine(PocketLongView.of(pocket), PocketPlanView.of(pocket))), List.of(Corner.TOP_LEFT)));
+        List<View> sections = sections(pocket);
         double gap = task.lettering().gap();
         Piece together = new Piece(List.of(Cluster.row(sections, 2 * gap), Cluster.row(sections, gap),
                 Cluster.stack(sections, gap)), VIEWS);
-        List<Piece> apart = sections.stream().map(view -> new Piece(List.of(Cluster.of(view)), VIEWS)).toList();
-        return List.of(pieces(pocket, lengthwise, List.of(together)), pieces(pocket, lengthwise, apart));
+        return List.of(pieces(pocket, lengthwise, List.of(together)), pieces(pocket, lengthwise, apart(sections)));
     }
 
-    private List<Piece> pieces(PocketTask pocket, Piece lengthwise, List<Piece> sections) {
+    /** On small sheets plan and long section stand apart too. */
+    @Override
+    public List<List<Piece>> runningOn(Scale scale) {
+        PocketTask pocket = PocketTask.of(task, scale);
+        List<List<Piece>> all = new ArrayList<>(arrangements(scale));
+        all.add(pieces(pocket, apart(List.of(PocketPlanView.of(pocket), PocketLongView.of(pocket))), apart(sections(pocket))));
+        return all;
+    }
+
+    private static List<View> sections(PocketTask pocket) {
+        return pocket.crossSections().stream().map(section -> PocketCrossView.of(pocket, section)).toList();
+    }
+
+    private static List<Piece> apart(List<View> views) {
+        return views.stream().map(view -> new Piece(List.of(Cluster.of(view)), VIEWS)).toList();
+    }
+
+    private List<Piece> pieces(PocketTask pocket, List<Piece> lengthwise, List<Piece> sections) {
         PocketTables tables = new PocketTables(task, pocket);
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(lengthwise);
+        pieces.addAll(lengthwise);
         pieces.addAll(sections);
         pieces.add(new Piece(tables.checkShapes(), NOTES));
         pieces.add(new Piece(tables.pocketShapes(), List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));

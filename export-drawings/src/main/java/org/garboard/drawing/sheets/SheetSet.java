@@ -99,7 +99,7 @@ public final class SheetSet {
     }
 
     private Map<String, List<Sheet>> templates(SheetTask task) {
-        List<TemplateShape> shapes = new ArrayList<>(task.made().templates().stream().map(template -> PaperTemplate.of(task, template)).toList());
+        List<TemplateShape> shapes = new ArrayList<>(task.templates().stream().map(template -> PaperTemplate.of(task, template)).toList());
         task.record().pocket().ifPresent(pocket -> shapes.add(PaperTemplate.of(task, pocket)));
         Map<String, List<Sheet>> papers = new LinkedHashMap<>();
         if (!shapes.isEmpty() && refusals.isEmpty()) {

@@ -9,9 +9,12 @@ import org.garboard.marking.MarkingOut;
 import org.garboard.marking.MarkingPlan;
 import org.garboard.mount.Seat;
 import org.garboard.siting.Site;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.made.PartsMade;
+import org.garboard.cutout.template.Template;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.Job;
 import org.garboard.job.SitingRecord;
@@ -53,6 +56,11 @@ record SheetTask(SitingRecord record, PartsMade made, SitingWater water, HullOff
     @Override
     public SheetTask lettered(Lettering smaller) {
         return new SheetTask(record, made, water, table, hull, provenance, paper, smaller, marking);
+    }
+
+    /** Flat outlines of all that is made, but the pocket's opening. */
+    List<Template> templates() {
+        return Stream.concat(made.templates().stream(), record.pocket().stream().flatMap(pocket -> pocket.templates().stream())).toList();
     }
 
     Job job() {
