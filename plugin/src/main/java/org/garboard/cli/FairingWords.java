@@ -60,7 +60,7 @@ final class FairingWords {
         double speed = block.boilsAt(water);
         List<String> lines = new ArrayList<>();
         lines.add("Nose: round the face's forward edge to a quarter ellipse " + Lengths.mm(block.nose().height()) + " high, run out over "
-            + Lengths.mm(block.nose().length()) + "; the solid has it square. So rounded nothing boils on the block below " + knots(speed)
+            + Lengths.mm(block.nose().length()) + "; the solid has it so. So rounded nothing boils on the block below " + knots(speed)
             + " at the surface.");
         job.particulars().craft().ifPresent(craft -> {
             RunningSpeed top = craft.speeds().get(craft.speeds().size() - 1);

@@ -29,7 +29,6 @@ import org.garboard.mount.BlockSize;
 import org.garboard.skin.Layup;
 import org.garboard.solid.Height;
 import org.garboard.solid.Loop;
-import org.garboard.units.Angle;
 
 /**
  * Makes a fairing block: its face level athwartships and along the run of the bottom, its stem square to that face.
@@ -139,8 +138,9 @@ public final class FairingCut {
         List<Loop> holes = plan.holes(through.chord());
         List<Loop> all = new ArrayList<>(holes);
         stem.ifPresent(loop -> all.add(0, loop));
-        solids.add(new NamedSolid("fairing-block",
-            new BlockBodies(frame, outline, recessLoop, stem, holes, step).outer(-height, roofPlane)));
+        NoseRound nose = nose(height);
+        solids.add(new NamedSolid("fairing-block", new BlockBodies(frame, outline, recessLoop, stem, holes.get(0), holes.get(1), step,
+            through.chord()).outer(-height, roofPlane, nose, plan.nose())));
         SawPlane saw = SawPlane.under(frame::outside, outline);
         OptionalDouble blank = OptionalDouble.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();
@@ -158,7 +158,7 @@ public final class FairingCut {
         List<Template> templates = new BlockTemplates(frame, plan, recess, Math.min(through.chord(), CUTTING_CHORD),
             stem.isPresent() ? OptionalDouble.of(hole()) : OptionalDouble.empty(), through.skin().isPresent()).of(all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
-            extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height), nose(height),
+            extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height, nose), nose,
             stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),
             plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), sleeveWall(), stemNeeded, solids, templates);
     }
@@ -235,12 +235,18 @@ public final class FairingCut {
         return sign * most;
     }
 
+    /** As high as the block at its nose, or as its lower side beside the nose allows. */
     private NoseRound nose(double height) {
-        return new NoseRound(frame.outside(plan.nose(), 0) + height, plan.roomAtNose());
+        NoseRound unit = new NoseRound(1, plan.roomAtNose());
+        double most = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < outline.size(); i++) {
+            double side = frame.outside(outline.u(i), outline.v(i)) + height;
+            most = Math.min(most, unit.heightFor(outline.u(i) - plan.nose(), side));
+        }
+        return new NoseRound(most, plan.roomAtNose());
     }
 
-    private List<HeightRow> rows(double height) {
-        NoseRound nose = nose(height);
+    private List<HeightRow> rows(double height, NoseRound nose) {
         List<HeightRow> rows = new ArrayList<>();
         for (int k = (int) Math.ceil(plan.nose() / EVERY); k * EVERY <= plan.tail(); k++) {
             double aft = k * EVERY;

@@ -63,7 +63,8 @@ class FairingCutTest {
 
     /**
      * On a plane the block's volume is plan area times height at the plan's centroid, less recess and holes; the centroid of
-     * a plan of half ellipses lies 4 / (3 pi) of each half's length from the widest place.
+     * a plan of half ellipses lies 4 / (3 pi) of each half's length from the widest place. The nose's round takes away its
+     * integral over the plan but for the pin's hole.
      */
     @Test
     void exact_volumesOnFlatAndV() throws CannotBeBuilt {
@@ -75,7 +76,7 @@ class FairingCutTest {
                 double recess = new BodyOutline(0.096 + 2 * gap, 0.076 + 2 * gap, 0.020 + gap).area();
                 double stem = Math.PI * 0.011 * 0.011;
                 double bolts = 2 * Math.PI * block.boltHole() * block.boltHole() / 4;
-                double exact = (plan - bolts) * 0.06 - recess * 0.028 - stem * (0.06 - 0.028);
+                double exact = (plan - bolts) * 0.06 - recess * 0.028 - stem * (0.06 - 0.028) - rounded(block);
                 assertEquals(exact, solid(block, "fairing-block").volume(), 1e-3 * exact);
                 double cos = Math.cos(Math.toRadians(deadrise));
                 double skin = (plan - bolts - stem) * T / cos;
@@ -89,6 +90,44 @@ class FairingCutTest {
                 assertEquals(0.06 + half, block.high(), 2e-5);
             }
         }
+    }
+
+    /** Volume of H (1 - sqrt(1 - a^2)), a = 1 - d / L, over the fore half ellipse less the pin's circle, by the midpoint rule. */
+    private static double rounded(FairingBlock block) {
+        int pieces = 200_000;
+        double run = block.nose().length();
+        double half = 0.4 * block.length();
+        double sum = 0;
+        for (int i = 0; i < pieces; i++) {
+            double aft = run * (i + 0.5) / pieces;
+            double ahead = 1 - aft / run;
+            double fromPin = aft - half - block.pin();
+            double r = block.boltHole() / 2;
+            double width = block.width() * Math.sqrt(1 - Math.pow(1 - aft / half, 2)) - 2 * Math.sqrt(Math.max(0, r * r - fromPin * fromPin));
+            sum += width * block.nose().height() * (1 - Math.sqrt(1 - ahead * ahead)) * run / pieces;
+        }
+        return sum;
+    }
+
+    /** The face at the nose: a quarter of the ellipse that the model of cavitation halves, but for the land. */
+    @Test
+    void exact_theNoseIsAQuarterOfAnEllipse() throws CannotBeBuilt {
+        FairingBlock block = FairingCut.cut(Boats.prismaticV(0), BODY, wish(Planform.NACA_00XX, 0.06, 0), 3, 0.5);
+        assertEquals(0.06 - 0.001, block.nose().height(), 1e-9);
+        Solid solid = solid(block, "fairing-block");
+        double nose = block.site().getX() - Planform.NACA_00XX.widest() * block.length();
+        double face = block.site().getZ() - 0.06;
+        int onRound = 0;
+        for (int i = 0; i < solid.vertices(); i++) {
+            double ahead = 1 - (solid.x(i) - nose) / block.nose().length();
+            double lift = (solid.z(i) - face) / block.nose().height();
+            if (ahead > 1e-6 && solid.z(i) < block.site().getZ() - 1e-6) {
+                assertEquals(1, ahead * ahead + (1 - lift) * (1 - lift), 1e-6);
+                onRound++;
+            }
+        }
+        assertTrue(onRound > 40, onRound + " points on the round");
+        assertEquals(0, SelfCrossing.count(solid));
     }
 
     /** The saw is tilted by the deadrise; high side outboard on either side of the boat; a slope of the face is the taper. */

@@ -29,11 +29,14 @@ final class BlockTables {
         rows.add(List.of("Block lies on", block.heightsUp() ? "its face" : "its top"));
         rows.add(List.of("Table tilted, cut along the block", tilt(saw.across(), "to starboard", "to port")));
         rows.add(List.of("Packed up along the block", tilt(saw.along(), "aft", "forward")));
-        rows.add(List.of("Cut at the nose, on CL", figures.fine(saw.nose())));
+        // a backing block has neither nose nor tail
+        boolean fairing = block.heightsUp();
+        rows.add(List.of(fairing ? "Cut at the nose, on CL" : "Cut at the forward end, on CL", figures.fine(saw.nose())));
         rows.add(List.of("Cut at the stem", figures.fine(saw.middle())));
-        rows.add(List.of("Cut at the tail, on CL", figures.fine(saw.tail())));
-        rows.add(List.of("Cut at the widest place, port", figures.fine(saw.port())));
-        rows.add(List.of("Cut at the widest place, starboard", figures.fine(saw.starboard())));
+        rows.add(List.of(fairing ? "Cut at the tail, on CL" : "Cut at the after end, on CL", figures.fine(saw.tail())));
+        String side = fairing ? "Cut at the widest place, " : "Cut at the edge abreast of the middle, ";
+        rows.add(List.of(side + "port", figures.fine(saw.port())));
+        rows.add(List.of(side + "starboard", figures.fine(saw.starboard())));
         rows.add(List.of("Then scribe off up to", figures.fine(saw.left())));
         rows.add(List.of("Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
         overBody().ifPresent(thick -> rows.add(List.of("Left over the body, round the stem", figures.fine(thick))));
@@ -66,13 +69,14 @@ final class BlockTables {
     /** Every 25 mm; a place is told by which way from the stem it lies. */
     Piece heights(List<Piece.Corner> corners) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Row", "From the stem", "Half-breadth", "Port", "Middle", "Starboard"));
+        rows.add(List.of("Row", "From the stem", "Half-breadth", "Port", "Middle", "Starboard", "Face back"));
         for (int i = 0; i < block.rows().size(); i++) {
             HeightRow row = block.rows().get(i);
             rows.add(List.of(String.valueOf(i + 1), Math.abs(row.aft()) < 1e-9 ? "at the stem" : figures.fine(Math.abs(row.aft())) + (row.aft() > 0 ? " aft" : " fwd"),
-                    figures.fine(row.halfBreadth()), figures.fine(row.port()), figures.fine(row.middle()), figures.fine(row.starboard())));
+                    figures.fine(row.halfBreadth()), figures.fine(row.port()), figures.fine(row.middle()), figures.fine(row.starboard()),
+                    row.back() > 0 ? figures.fine(row.back()) : "-"));
         }
-        return Columns.piece("HEIGHTS ABOVE THE FACE every 25 mm, face square", rows, block.task().lettering(), corners);
+        return Columns.piece("HEIGHTS ABOVE THE FACE every 25 mm, before its nose is rounded", rows, block.task().lettering(), corners);
     }
 
     Notes notes() {
@@ -92,7 +96,7 @@ final class BlockTables {
         notes.add("Fairing block: " + fairing.planform().words() + ", face " + figures.fine(fairing.height()) + " below the skin at the stem, level athwartships; side "
                 + figures.fine(fairing.low()) + " at its lowest, " + figures.fine(fairing.high()) + " at its highest; " + figures.fine(fairing.roof()) + " left over the body.");
         notes.add("The saw's cut parts the blank: the outer block stays on the face's side, the other becomes the block inside.");
-        notes.add("Last of all round the face's forward edge to a quarter ellipse, " + figures.fine(fairing.nose().height()) + " high at the nose, run out over "
+        notes.add("By hand, last of all: round the face's forward edge to a quarter ellipse, " + figures.fine(fairing.nose().height()) + " high at the nose, run out over "
                 + figures.fine(fairing.nose().length()) + ".");
         fairing.stemHole().ifPresent(hole -> notes.add("Stem's hole: Ø" + figures.fine(hole.minor()) + " square to the face; where it meets the skin an ellipse "
                 + figures.fine(hole.major()) + " long. Drill it through the block."));
