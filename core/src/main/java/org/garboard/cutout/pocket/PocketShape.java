@@ -116,6 +116,10 @@ public final class PocketShape {
         return form.frame();
     }
 
+    PocketSurface surface() {
+        return surface;
+    }
+
     PocketPlace place() {
         return place;
     }

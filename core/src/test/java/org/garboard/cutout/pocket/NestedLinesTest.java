@@ -87,6 +87,18 @@ class NestedLinesTest {
         nested(Boats.cylinder(r), 0, place -> new double[] {place.getX(), r * Math.asin(place.getY() / r)});
     }
 
+    /** To one side, square to the skin. */
+    @Test
+    void exact_offTheCentreline() {
+        Transducer body = new Transducer("test body", 0.3, 0.16, 0.06, 0, 0.02, Angle.ofDegrees(0));
+        PocketMake make = PocketMake.USUAL.with(new PocketLayup(0, List.of(new Layer("glass", LAMINATE)), 12, 0.003))
+            .with(new Floor(Floor.Lies.SQUARE_TO_SKIN, Angle.ofDegrees(0)));
+        PocketOutcome outcome = KeelPocketCut.cut(Boats.prismaticV(20), body, new PocketWish(OptionalDouble.of(0.07), 0.0025, 8, make), BoatTold.NOTHING, 3, -0.5);
+        Pocket pocket = assertInstanceOf(PocketOutcome.Built.class, outcome, outcome.toString()).pocket();
+        double cos = Math.cos(Math.toRadians(20));
+        standsOff(pocket, pocket.details().taperEnd(), LAMINATE + 0.003 + 12 * LAMINATE, place -> new double[] {place.getX(), place.getY() / cos}, 3e-5);
+    }
+
     /** Over a knuckle the lines fold with the skin. */
     @Test
     void exact_overAKnuckle() {
