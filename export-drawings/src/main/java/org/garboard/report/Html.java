@@ -12,7 +12,7 @@ import org.garboard.drawing.svg.XmlText;
 
 /** One page of HTML as it is written, element by element; every text is escaped here and nowhere else. */
 public final class Html {
-    /** Greys and lines alone, for any printer; no letter that XML would escape. */
+    /** Greys and lines alone, for any printer, but for what is coloured by measure, whose colours keep their order in grey; no letter that XML would escape. */
     private static final String STYLE = """
         body { font-family: "Liberation Sans", Arial, Helvetica, sans-serif; line-height: 1.45; margin: 0 auto; padding: 0.5em 1em 2em; max-width: 70em; color: #000; background: #fff; overflow-wrap: break-word; }
         h1, h2, h3 { line-height: 1.2; }
@@ -30,11 +30,12 @@ public final class Html {
         table { border-collapse: collapse; font-size: 0.9em; }
         caption { text-align: left; font-weight: bold; padding: 0.4em 0; }
         .broad table { min-width: 62em; }
+        .coloured svg { min-width: 68rem; max-width: none; }
         th, td { border: 1px solid #777; padding: 0.25em 0.5em; text-align: left; vertical-align: top; }
         thead th { background: #e8e8e8; }
         .strong th, .strong td { font-weight: bold; background: #e8e8e8; }
         code { overflow-wrap: anywhere; font-size: 0.85em; }
-        @media print { @page { margin: 15mm; } body { padding: 0; max-width: none; font-size: 9.5pt; } nav { display: none; } .wide { overflow-x: visible; } .broad table { min-width: 0; } table { font-size: 8pt; } tr, figure { break-inside: avoid; } h2, h3, caption { break-after: avoid; } }
+        @media print { @page { margin: 15mm; } body { padding: 0; max-width: none; font-size: 9.5pt; } nav { display: none; } .wide { overflow-x: visible; } .broad table, .coloured svg { min-width: 0; } table { font-size: 8pt; } tr, figure { break-inside: avoid; } h2, h3, caption { break-after: avoid; } }
         """;
 
     private final StringWriter text = new StringWriter();
@@ -180,6 +181,19 @@ public final class Html {
             words("td", cell);
         }
         return end();
+    }
+
+    /**
+     * A broad, coloured picture that scrolls by itself where the page is narrow, reached by keyboard, and a line below.
+     *
+     * @param svg a whole element, every text in it escaped
+     */
+    public Html colouredFigure(String svg, String label, String caption) throws XMLStreamException {
+        start("figure").start("div", "class", "wide coloured", "role", "region", "aria-label", label, "tabindex", "0");
+        say("\n");
+        xml.flush();
+        text.write(svg);
+        return end().words("figcaption", caption).end();
     }
 
     /** A picture with what it shows, told to who cannot see it, and a line below. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamException;
 import org.garboard.answer.Answer;
+import org.garboard.drawing.heat.HeatMap;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.sheets.BottomMap;
 import org.garboard.drawing.sheets.Cautions;
@@ -114,7 +115,18 @@ public final class Report {
         page.figure(BottomMap.of(one.decided(), task.table(), task.hull(), task.provenance()), id + "-picture", "Bottom seen from below",
             "Bow to the right, starboard up. Hatched is where a mount meets every check that can be made; numbers in circles are the sites.",
             "Site 1 is the advised or given one where there is one; the others are the best, or least bad, of their mounts. True size is on the sheets.");
+        heat(id, one);
         page.end();
+    }
+
+    /** A picture in colours that keep their order in grey and to the colour-blind. */
+    private void heat(String id, Reported one) throws XMLStreamException {
+        if (!one.heat().isEmpty()) {
+            page.words("h3", "How well the bottom serves, and what governs where", "id", id + "-heat");
+            page.colouredFigure(HeatMap.inline(id + "-heat-picture", one.decided().job().transducer().name(), task.hull(), one.heat()),
+                of("How well the bottom serves", task, one), "Drawn from places " + Math.round(1000 * one.heat().get(0).maps().get(0).step())
+                + " mm apart: regions narrower than that are on the map above alone. Crosses are the sites. \"garboard site --heat-map\" draws all mounts, and finer.");
+        }
     }
 
     private void files() throws XMLStreamException {

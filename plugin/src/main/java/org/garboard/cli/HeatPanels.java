@@ -14,6 +14,11 @@ import org.garboard.siting.SitingTask;
 final class HeatPanels {
     /** Side of the cells [m]: our choice, half a millimetre on paper at the scale of a 39 ft boat. */
     private static final double STEP = 0.020;
+    /** [m] */
+    private static final double ROUND = 0.005;
+
+    /** Cells along a boat in a report: our choice, few, for all is asked at every node. */
+    private static final int IN_REPORT = 100;
 
     private HeatPanels() {
     }
@@ -21,12 +26,23 @@ final class HeatPanels {
     static List<HeatPanel> of(Hull hull, RunningWater running, List<SitingRecord> all) {
         List<HeatPanel> panels = new ArrayList<>();
         for (SitingRecord decided : all) {
-            SitingTask task = decided.job().sitingTask(hull, decided.features(), running);
             for (MountSiting siting : decided.sitings()) {
-                panels.add(new HeatPanel(decided.job().transducer().name() + ": " + siting.mount().words() + (decided.isAdvised(siting) ? ", advised" : ""),
-                    Siting.map(hull, task, siting.mount(), STEP), siting.sites()));
+                panels.add(panel(hull, running, decided, siting, STEP));
             }
         }
         return panels;
+    }
+
+    /** Of the advised mount, or where there is none of the first whose nearest place is told. */
+    static List<HeatPanel> forReport(Hull hull, RunningWater running, SitingRecord decided) {
+        double step = Math.ceil((hull.afterEnd() - hull.forwardEnd()) / IN_REPORT / ROUND) * ROUND;
+        return decided.advised().or(() -> decided.sitings().stream().filter(siting -> siting.nearest().isPresent()).findFirst()).stream()
+            .map(siting -> panel(hull, running, decided, siting, step)).toList();
+    }
+
+    private static HeatPanel panel(Hull hull, RunningWater running, SitingRecord decided, MountSiting siting, double step) {
+        SitingTask task = decided.job().sitingTask(hull, decided.features(), running);
+        return new HeatPanel(decided.job().transducer().name() + ": " + siting.mount().words() + (decided.isAdvised(siting) && !decided.isGiven() ? ", advised" : ""),
+            Siting.map(hull, task, siting.mount(), step), siting.sites());
     }
 }

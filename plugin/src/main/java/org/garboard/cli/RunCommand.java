@@ -112,7 +112,7 @@ final class RunCommand implements Callable<Integer> {
                 said.add(all.get(k).job().transducer().name() + ":");
             }
             said.addAll(answer);
-            reported.add(new Reported(all.get(k), sets.get(k).words()));
+            reported.add(new Reported(all.get(k), sets.get(k).words(), HeatPanels.forReport(hull, running, all.get(k))));
         }
         files.add(report(source, hull, running, reported, files, refusals, provenance));
         Garboard.of(spec).stage("writing the files");

@@ -32,13 +32,15 @@ class ReportInBrowserTest {
     }
 
     @Test
-    void aDemoBoatsReportFitsAndIsGrey() throws IOException {
+    void aDemoBoatsReportFitsAndIsGreyButForTheHeatMap() throws IOException {
         Path demo = Path.of("src/main/demo/outboard-22/job.xml");
         assertEquals(0, Shell.run("run", demo, "--out", folder.resolve("out")).code());
         List<String> found = measured(folder.resolve("out/report.html"));
         assertFits(found);
         for (String width : List.of("390", "1280")) {
-            assertTrue(number(found, width, "pictures") >= 3, found.toString());
+            assertTrue(number(found, width, "pictures") >= 4, found.toString());
+            assertEquals(1, number(found, width, "coloured pictures"), found.toString());
+            assertEquals(1, number(found, width, "coloured pictures reached"), found.toString());
             assertTrue(number(found, width, "least letters") >= 6.5, found.toString());
             assertEquals(number(found, width, "tables"), number(found, width, "reached by keyboard"), found.toString());
         }

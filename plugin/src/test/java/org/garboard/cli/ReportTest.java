@@ -50,6 +50,16 @@ class ReportTest {
             .parse(new InputSource(new StringReader(Files.readString(out.resolve("report.html")))));
     }
 
+    /** The picture of the advised mount: its scale, and each check that governs somewhere with its share of the bottom. */
+    @Test
+    void howWellTheBottomServesIsDrawn() throws Exception {
+        Document page = run(0);
+        List<String> words = texts(page, "text");
+        assertTrue(words.contains("Test body: flush through-hull, advised"), words.toString());
+        assertTrue(words.contains("met up to 1.0 | not met"), words.toString());
+        assertTrue(words.stream().anyMatch(each -> each.matches("1 +[a-z].*, over \\d+\\.\\d %")), words.toString());
+    }
+
     @Test
     void theAnswerStandsFirstThenTheCautions() throws Exception {
         Document page = run(0);

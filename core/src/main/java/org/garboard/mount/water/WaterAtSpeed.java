@@ -93,7 +93,12 @@ public final class WaterAtSpeed {
 
     /** "cruise, 25 kn". */
     public String words() {
-        return name + ", " + knotsInWords();
+        return words(name, knots);
+    }
+
+    /** Likewise, of any speed. */
+    public static String words(String name, double knots) {
+        return name + ", " + FixedDecimal.format(knots, knots == Math.rint(knots) ? 0 : 1) + " kn";
     }
 
     /** "25 kn". */

@@ -2,6 +2,7 @@ package org.garboard.drawing.heat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.garboard.drawing.svg.XmlText;
 import org.garboard.hull.Hull;
 import org.garboard.siting.Site;
 import org.garboard.siting.UtilisationMap;
@@ -18,10 +19,12 @@ public final class HeatMap {
     private static final int EDGE_PIECES = 120;
 
     private final Hull hull;
+    private final String id;
     private final StringBuilder svg = new StringBuilder();
 
-    private HeatMap(Hull hull) {
+    private HeatMap(Hull hull, String id) {
         this.hull = hull;
+        this.id = id;
     }
 
     /**
@@ -31,7 +34,16 @@ public final class HeatMap {
      * @param panels at least one
      */
     public static byte[] draw(String title, Hull hull, List<HeatPanel> panels) {
-        return new HeatMap(hull).write(title, panels).getBytes(StandardCharsets.UTF_8);
+        return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + MARK + "\n" + new HeatMap(hull, "").write(title, panels)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The same as an element of a page.
+     *
+     * @param id with which all of its own begin; of a page every one is another
+     */
+    public static String inline(String id, String title, Hull hull, List<HeatPanel> panels) {
+        return new HeatMap(hull, id + "-").write(title, panels);
     }
 
     private String write(String title, List<HeatPanel> panels) {
@@ -67,11 +79,10 @@ public final class HeatMap {
 
     private void head(String title, List<HeatPanel> panels, double height, double scale) {
         String size = PlanPaper.number(WIDTH) + " " + PlanPaper.number(height);
-        svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n").append(MARK).append('\n')
-            .append("<svg xmlns=\"http://www.w3.org/2000/svg\" xml:lang=\"en\" width=\"").append(PlanPaper.number(WIDTH)).append("mm\" height=\"")
-            .append(PlanPaper.number(height)).append("mm\" viewBox=\"0 0 ").append(size).append("\" role=\"img\" aria-labelledby=\"title description\"")
+        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" xml:lang=\"en\" width=\"").append(PlanPaper.number(WIDTH)).append("mm\" height=\"")
+            .append(PlanPaper.number(height)).append("mm\" viewBox=\"0 0 ").append(size).append("\" role=\"img\" aria-labelledby=\"").append(id).append("title ").append(id).append("description\"")
             .append(" font-family=\"'Liberation Sans',Arial,Helvetica,sans-serif\" font-size=\"3\">\n");
-        svg.append("<title id=\"title\">").append(escaped(title)).append(": how well the bottom serves</title>\n<desc id=\"description\">")
+        svg.append("<title id=\"").append(id).append("title\">").append(escaped(title)).append(": how well the bottom serves</title>\n<desc id=\"").append(id).append("description\">")
             .append("The bottom seen from below, bow to the right, starboard up, once for each of ").append(panels.size())
             .append(" mounts. Colours show the governing utilisation, lighter is better; a heavy line bounds where every check that could be made is met;"
                 + " numbered fields tell which check governs, by the list below each.</desc>\n");
@@ -148,6 +159,6 @@ public final class HeatMap {
     }
 
     private static String escaped(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return XmlText.allowed(words).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

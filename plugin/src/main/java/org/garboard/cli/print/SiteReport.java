@@ -26,11 +26,12 @@ import org.garboard.units.FixedDecimal;
 public final class SiteReport {
     private final PrintWriter out;
     private final PlaceWords words;
-    private final Map<String, String> sources = new LinkedHashMap<>();
+    private final Sources sources;
 
     /** @param origin where x is measured from, "station 0" */
     public SiteReport(PrintWriter out, Job job, String origin) {
         this.out = out;
+        this.sources = new Sources(job);
         this.words = new PlaceWords(job.drawing().units(), origin);
         out.println(job.boat() + (job.hullNumber().isEmpty() ? "" : ", hull number " + job.hullNumber())
             + ": " + job.transducer().name());
@@ -66,11 +67,7 @@ public final class SiteReport {
 
     /** Where the limits come from, after all places. */
     public void printSources() {
-        if (!sources.isEmpty()) {
-            out.println();
-            out.println("WHERE THE LIMITS COME FROM");
-        }
-        sources.forEach((check, source) -> out.println("  " + check + ": " + source));
+        sources.print(out);
     }
 
     private void heading(Mount mount, String standing) {
@@ -105,7 +102,7 @@ public final class SiteReport {
                 boolean governs = governing.isPresent() && governing.get() == check;
                 table.row(check.name(), CheckWords.found(check), CheckWords.limit(check), CheckWords.utilisation(check),
                     check.verdict().words() + (governs ? ", governs" : ""));
-                sources.put(check.name(), check.source());
+                sources.add(check);
             }
         }
         table.print(out, "    ");
