@@ -21,7 +21,7 @@ def place_part(doc, mount, x, y, depth=objects.AS_THE_JOB, ramp=objects.AS_THE_J
     with step(doc, "Place part"):
         part = objects.add(doc, "Mesh::FeaturePython", objects.Fitted, "Part",
                            objects.LABELS[mount])
-        part.Boat, part.Mount, part.X, part.Y = boat, mount, x, 0 if mount == objects.POCKET else y
+        part.Boat, part.Mount, part.X, part.Y = boat, mount, x, y
         part.Depth, part.Ramp, part.Height, part.Transducer = depth, ramp, height, transducer
         objects.Fitted.take(part, answer)
     return part

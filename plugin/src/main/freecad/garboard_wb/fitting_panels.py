@@ -33,7 +33,7 @@ class PartPanel(ListeningPanel):
         self.suggest()
 
     def suit(self, mount):
-        for box, mounts in ((self.y, [each for each in objects.LABELS if each != objects.POCKET]), (self.depth, (objects.POCKET,)),
+        for box, mounts in ((self.depth, (objects.POCKET,)),
                             (self.ramp, (objects.POCKET,)), (self.height, (objects.BLOCK,))):
             box.setEnabled(mount in mounts)
         if mount == objects.POCKET:
@@ -62,7 +62,8 @@ class PartPanel(ListeningPanel):
 
     def clicked(self, point):
         self.x.setValue(point.x)
-        if self.y.isEnabled():
+        # nobody clicks on the keel line to the millimetre
+        if self.mount.currentData() != objects.POCKET:
             self.y.setValue(point.y)
 
     def work(self):

@@ -168,7 +168,7 @@ def wish_words(obj):
 
 def placed_words(mount, x, y, depth=AS_THE_JOB, ramp=AS_THE_JOB, height=AS_THE_JOB, transducer=""):
     """Lengths in millimetres; what is below 0 is left to the job. A transducer is named where the job has several."""
-    words = ["--mount", mount, "--at", place(x, 0 if mount == POCKET else y)] + (["--transducer", transducer] if transducer else [])
+    words = ["--mount", mount, "--at", place(x, y)] + (["--transducer", transducer] if transducer else [])
     if mount == POCKET:
         words += ["--depth", "%.4fmm" % depth] if depth >= 0 else []
         words += ["--ramp", "%.4f" % ramp] if ramp >= 0 else []
