@@ -21,6 +21,7 @@ public enum OutsideReader {
     XMLLINT("Debian package libxml2-utils", List.of("xmllint"), "--version"),
     ADMESH("Debian package admesh", List.of("admesh"), "--version"),
     POPPLER("Debian package poppler-utils", List.of("pdftoppm"), "-v"),
+    POPPLER_WORDS("Debian package poppler-utils", List.of("pdftotext"), "-v"),
     RSVG("Debian package librsvg2-bin", List.of("rsvg-convert"), "--version"),
     CAD("Debian package freecad-python3", List.of("freecadcmd")),
     CAD_WINDOW("Debian package freecad", List.of("freecad")),

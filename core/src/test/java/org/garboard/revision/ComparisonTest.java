@@ -74,6 +74,29 @@ class ComparisonTest {
             "mount | Body, keel pocket: asked for yes, was no"), words(earlier, later));
     }
 
+    /** A place that the yard gave is called so, in either record, and never advised. */
+    @Test
+    void exact_aGivenPlaceIsNotAdvised() {
+        RecordedSet advised = set("0.4", List.of(), Optional.of(FLUSH), flush(5, 0.2, Verdict.MET, 200));
+        RecordedSiting siting = advised.sitings().get(0);
+        RecordedSet given = new RecordedSet(advised.programVersion(), advised.boat(), advised.hullNumber(), advised.tableFile(), advised.tableHash(), advised.draught(),
+            advised.features(), advised.drawing(), List.of(new RecordedSiting(siting.transducer(), siting.mounts(), siting.advised(), "", Chooser.YARD)), advised.figures());
+        assertEquals(List.of("mount | Body: drawn flush through-hull, place given by the yard, was flush through-hull, advised"), words(advised, given));
+        assertEquals(List.of(), words(given, given));
+        assertEquals(List.of("1 siting", "7 check"), SheetsMoved.of(advised, given, Comparison.of(advised, given)));
+    }
+
+    /** A moved place moves all that is marked and cut; another anode stands on sheet 1 alone, and is looked at by the check sheet. */
+    @Test
+    void exact_sheetsOnWhichSomethingMoved() {
+        RecordedSet here = set("0.4", List.of(), Optional.of(FLUSH), flush(5, 0.2, Verdict.MET, 200));
+        RecordedSet there = set("0.4", List.of(), Optional.of(FLUSH), flush(5.12, 0.2, Verdict.MET, 200));
+        RecordedSet more = set("0.4", List.of(feature("Anode", 3)), Optional.of(FLUSH), flush(5, 0.2, Verdict.MET, 200));
+        assertEquals(List.of(), SheetsMoved.of(here, here, Comparison.of(here, here)));
+        assertEquals(List.of("1 siting", "2 marking out", "3 template", "4 cutout or pocket", "5 blocks", "7 check"), SheetsMoved.of(here, there, Comparison.of(here, there)));
+        assertEquals(List.of("1 siting", "7 check"), SheetsMoved.of(here, more, Comparison.of(here, more)));
+    }
+
     /** What is gone one way is new the other, and a move is as long both ways. */
     @Test
     void law_thereAndBackIsTheSame() {

@@ -20,6 +20,7 @@ import org.garboard.drawing.sheets.Provenance;
 import org.garboard.drawing.sheets.SheetFormat;
 import org.garboard.revision.Change;
 import org.garboard.revision.Comparison;
+import org.garboard.revision.SheetsMoved;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -86,7 +87,7 @@ final class CompareCommand implements Callable<Integer> {
         if (csv) {
             report.csv(changes);
         } else {
-            report.print(changes);
+            report.print(changes, SheetsMoved.of(earlier.record().set(), later.record().set(), changes));
         }
         return (out == null ? Exit.DONE : draw(earlier, later)).code();
     }

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
 import org.garboard.hull.Fit;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.Issue;
 import org.garboard.job.Job;
 import org.garboard.job.Particulars;
 import org.garboard.mount.FlushThroughHull;
@@ -70,6 +71,24 @@ class JobFileTest {
         assertEquals(new PocketWish(OptionalDouble.empty(), 0.0025, 8), job.pocket());
         assertEquals("", job.drawing().approver());
         assertEquals("", job.hullNumber());
+    }
+
+    private static final String FIRST = "<issue mark=\"A\" date=\"2026-02-01\" by=\"Loft\">First issue</issue>";
+    private static final String SECOND = "<issue mark=\"B\" date=\"2026-03-14\" by=\"Loft\">Moved 120 mm aft</issue>";
+
+    @Test
+    void readsTheTableOfRevisions() {
+        String text = SampleJob.with("<revision>A</revision>", "<revision>B</revision><revisions>" + FIRST + SECOND + "</revisions>");
+        assertEquals(List.of(new Issue("A", "2026-02-01", "Loft", "First issue"), new Issue("B", "2026-03-14", "Loft", "Moved 120 mm aft")),
+            ((JobReading.Read) SampleJob.read(text)).job().drawing().issues());
+        List<String> other = SampleJob.faults("<revision>A</revision>", "<revision>A</revision><revisions>" + FIRST + "</revisions>");
+        assertEquals(1, other.size());
+        assertTrue(other.get(0).endsWith("the last of <revisions> is \"A\" of 2026-02-01; expected the drawing's own, \"A\" of 2026-03-14: add an issue for it, or mend "
+            + "<revision> and <date>"), other.toString());
+        List<String> twice = SampleJob.faults("<revision>A</revision>", "<revision>B</revision><revisions>" + SECOND + FIRST + SECOND + "</revisions>");
+        assertEquals(2, twice.size());
+        assertTrue(twice.get(0).endsWith("issue of 2026-02-01 stands after that of 2026-03-14; list the first issue first"), twice.toString());
+        assertTrue(twice.get(1).endsWith("revision \"B\" stands in <revisions> already; give each issue a mark of its own"), twice.toString());
     }
 
     @Test

@@ -1,17 +1,28 @@
 package org.garboard.drawing.dxf;
 
+import java.util.regex.Pattern;
+
 /**
  * Text as a DXF of these versions can hold it: ASCII, with the signs of degree, diameter and
  * plus-minus by their codes, common typographic signs by plain ones, anything else by number.
  */
 final class AsciiText {
 
+    /**
+     * A percent sign that would begin a code, by itself or with one that is written for the next letter. A blank keeps the two
+     * apart: of the code for the sign itself, three of them, not every reader knows.
+     */
+    private static final Pattern PERCENT = Pattern.compile("%(?=[%°Ø±])");
+    /** A backslash that would begin a letter's number; other codes with one are not read in a text of one line. */
+    private static final Pattern NUMBERED = Pattern.compile("\\\\(?=[UuMm]\\+)");
+    private static final String BACKSLASH = "\\\\U+005C";
+
     private AsciiText() {
     }
 
     static String of(String words) {
         StringBuilder ascii = new StringBuilder(words.length());
-        words.replace("%%", "%%%%%%").codePoints().forEach(letter -> append(ascii, letter));
+        NUMBERED.matcher(PERCENT.matcher(words).replaceAll("% ")).replaceAll(BACKSLASH).codePoints().forEach(letter -> append(ascii, letter));
         return ascii.toString();
     }
 

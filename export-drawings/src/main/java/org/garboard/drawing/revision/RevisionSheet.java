@@ -17,6 +17,7 @@ import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
 import org.garboard.job.RecordedSiting;
 import org.garboard.revision.Change;
+import org.garboard.revision.SheetsMoved;
 
 /** Sheet 8: the later set over the earlier, and a table of all that differs, which runs on to further pages. */
 final class RevisionSheet implements WholeHull {
@@ -117,6 +118,10 @@ final class RevisionSheet implements WholeHull {
         }
         if (task.earlier().set().drawing().revision().equals(task.later().set().drawing().revision())) {
             notes.add("BOTH SETS CALL THEMSELVES REVISION " + task.later().set().drawing().revision() + ": tell them apart by their dates and hashes.");
+        }
+        List<String> sheets = SheetsMoved.of(task.earlier().set(), task.later().set(), task.changes());
+        if (!sheets.isEmpty()) {
+            notes.add("Something moved on sheets " + String.join(", ", sheets) + ": put the earlier ones out of use.");
         }
         notes.add("A place marked on the boat by the earlier set is void where it moved: rub it out.");
         return Notes.numbered("NOTES", notes);

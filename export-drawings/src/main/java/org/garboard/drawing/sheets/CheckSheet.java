@@ -109,7 +109,7 @@ final class CheckSheet implements SheetContent {
 
     private void openings(List<List<String>> rows, CutTask cut) {
         String larger = task.figures().upTo(Marking.OPENING);
-        String stop = "+" + task.figures().within(2 * Marking.OPENING).substring(1) + "; smaller: ease it";
+        String stop = task.figures().upTo(2 * Marking.OPENING) + "; smaller: ease it";
         for (Opening opening : cut.openings()) {
             if (opening.isRound()) {
                 row(rows, "Hole " + opening.use(), "Ø" + task.figures().fine(opening.outline().length()), larger, stop);

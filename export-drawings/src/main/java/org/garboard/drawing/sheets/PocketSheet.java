@@ -92,8 +92,8 @@ final class PocketSheet implements SheetContent {
         List<Piece> pieces = new ArrayList<>();
         pieces.addAll(lengthwise);
         pieces.addAll(sections);
-        pieces.add(new Piece(tables.checkShapes(), NOTES));
-        pieces.add(new Piece(tables.pocketShapes(), List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));
+        pieces.add(tables.checks(NOTES));
+        pieces.add(tables.pocket(List.of(Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT)));
         pieces.add(PocketNotes.cautions(task).piece(task.lettering(), NOTES));
         pieces.add(PocketNotes.of(task, pocket.pocket()).piece(task.lettering(), NOTES));
         return pieces;

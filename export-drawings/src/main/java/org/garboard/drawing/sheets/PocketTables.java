@@ -3,17 +3,9 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.garboard.craft.Transducer;
 import org.garboard.cutout.Pocket;
-import org.garboard.drawing.Anchor;
-import org.garboard.drawing.Layer;
-import org.garboard.drawing.Point;
-import org.garboard.drawing.Table;
-import org.garboard.drawing.Text;
-import org.garboard.drawing.Wrap;
-import org.garboard.drawing.layout.Cluster;
-import org.garboard.drawing.layout.Lettering;
+import org.garboard.drawing.layout.Piece;
 import org.garboard.mount.KeelPocket;
 import org.garboard.units.FixedDecimal;
 
@@ -34,9 +26,10 @@ final class PocketTables {
         this.figures = task.figures();
     }
 
-    List<Cluster> pocketShapes() {
+    Piece pocket(List<Piece.Corner> corners) {
         Transducer body = task.body();
         List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Of the pocket", "Figure"));
         rows.add(List.of("For", body.name()));
         rows.add(List.of("Body, length x width x height", figures.fine(body.length()) + " x " + figures.fine(body.width())
                 + " x " + figures.fine(body.height())));
@@ -59,7 +52,7 @@ final class PocketTables {
         rows.add(List.of(deadriseOf(), Figures.slope(deadrise())));
         rows.add(List.of("Volume", FixedDecimal.format(pocket.volume() * LITRES, 2) + " litres"));
         rows.add(List.of("Opening in the skin", FixedDecimal.format(pocket.openingArea() * 1e4, 0) + " cm²"));
-        return shapes("POCKET", rows);
+        return Columns.piece("POCKET", rows, task.lettering(), corners);
     }
 
     private String atMiddle() {
@@ -88,7 +81,7 @@ final class PocketTables {
     }
 
     /** Drawn figures with empty places for what is measured. */
-    List<Cluster> checkShapes() {
+    Piece checks(List<Piece.Corner> corners) {
         CutOutline outline = CutOutline.of(pocket);
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Measure", "Drawn", "Within", "Measured", "By, date"));
@@ -102,7 +95,7 @@ final class PocketTables {
         taped(rows, "Boat: middle of pocket from " + sheet.forwardDatum(), Math.abs(x));
         rows.add(List.of("Boat: " + deadriseOf().toLowerCase(Locale.ROOT), Figures.degrees(deadrise()), "±1.0°", "", ""));
         check(rows, "Pocket: depth of floor " + atMiddle(), pocket.depth(), Marking.DEPTH);
-        return shapes("CHECK MEASUREMENTS", rows);
+        return Columns.piece("CHECK MEASUREMENTS", rows, task.lettering(), corners);
     }
 
     private void check(List<List<String>> rows, String what, double drawn, double withinMm) {
@@ -111,31 +104,5 @@ final class PocketTables {
 
     private void taped(List<List<String>> rows, String what, double drawn) {
         rows.add(List.of(what, figures.length(drawn), figures.within(Marking.place(drawn)), "", ""));
-    }
-
-    private List<Cluster> shapes(String heading, List<List<String>> rows) {
-        Lettering lettering = task.lettering();
-        return Stream.of(30.0, 22.0, 16.0, 13.0)
-                .map(letters -> headed(heading, fitted(rows, letters * lettering.tables(), lettering), lettering)).toList();
-    }
-
-    private static Cluster headed(String heading, Table table, Lettering lettering) {
-        Text text = Text.level(Layer.TEXT, heading, new Point(0, 0.6 * lettering.headings()), lettering.headings(),
-                Anchor.LEFT);
-        return Cluster.of(List.of(text, table));
-    }
-
-    private static Table fitted(List<List<String>> rows, double widest, Lettering lettering) {
-        List<Double> widths = new ArrayList<>();
-        for (int column = 0; column < rows.get(0).size(); column++) {
-            double width = 0;
-            for (List<String> row : rows) {
-                for (String line : Wrap.lines(row.get(column), widest, lettering.tables())) {
-                    width = Math.max(width, Table.columnFor(line, lettering.tables()));
-                }
-            }
-            widths.add(Math.max(width, 8 * lettering.tables()));
-        }
-        return Table.wrapped(new Point(0, 0), widths, rows, lettering.tables());
     }
 }

@@ -2,6 +2,7 @@ package org.garboard.drawing.survey;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.garboard.drawing.Scale;
 import org.garboard.drawing.View;
 import org.garboard.drawing.layout.Cluster;
@@ -18,7 +19,7 @@ import org.garboard.job.RecordedSiting;
 import org.garboard.survey.LaidFinding;
 import org.garboard.survey.SurveyFinding;
 
-/** Sheet 6: profile and bottom plan with numbered findings, and their schedule, which runs on to further pages. */
+/** Sheet 6: profile, bottom plan and sections with numbered findings, and their schedule, which runs on to further pages. */
 final class SurveySheet implements WholeHull {
     private static final List<Corner> BELOW = List.of(Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
     private static final List<Corner> BESIDE = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
@@ -27,6 +28,12 @@ final class SurveySheet implements WholeHull {
 
     private final SurveyTask task;
     private final List<Piece> words = new ArrayList<>();
+    private Scale drawnAt;
+    private Views drawn;
+
+    /** What is drawn at one scale. */
+    private record Views(View profile, View plan, Optional<View> sections) {
+    }
 
     SurveySheet(SurveyTask task) {
         this.task = task;
@@ -52,7 +59,7 @@ final class SurveySheet implements WholeHull {
 
     @Override
     public String description() {
-        return "Profile and bottom plan seen from below with bow to the right and starboard up; a surveyor's findings in numbered balloons, "
+        return "Profile and bottom plan seen from below with bow to the right and starboard up, sections looking forward; a surveyor's findings in numbered balloons, "
             + "and their schedule.";
     }
 
@@ -74,21 +81,32 @@ final class SurveySheet implements WholeHull {
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
         boolean firstAngle = task.drawing().projection() == DrawingWish.Projection.FIRST_ANGLE;
-        View profile = SurveyProfile.of(task, scale);
-        View plan = SurveyPlan.of(task, scale);
-        return List.of(pieces(List.of(Cluster.inLine(firstAngle ? plan : profile, firstAngle ? profile : plan, task.lettering().gap()))));
+        Views views = views(scale);
+        return List.of(pieces(List.of(Cluster.inLine(firstAngle ? views.plan() : views.profile(), firstAngle ? views.profile() : views.plan(),
+            task.lettering().gap())), views.sections()));
     }
 
     @Override
     public List<List<Piece>> runningOn(Scale scale) {
         List<List<Piece>> arrangements = new ArrayList<>(arrangements(scale));
-        arrangements.add(pieces(List.of(Cluster.of(SurveyPlan.of(task, scale)), Cluster.of(SurveyProfile.of(task, scale)))));
+        Views views = views(scale);
+        arrangements.add(pieces(List.of(Cluster.of(views.plan()), Cluster.of(views.profile())), views.sections()));
         return arrangements;
     }
 
-    private List<Piece> pieces(List<Cluster> views) {
+    /** Leading balloons clear of each other is dear: each scale is drawn once. */
+    private Views views(Scale scale) {
+        if (!scale.equals(drawnAt)) {
+            drawn = new Views(SurveyProfile.of(task, scale), SurveyPlan.of(task, scale), SurveyBodyPlan.of(task, scale));
+            drawnAt = scale;
+        }
+        return drawn;
+    }
+
+    private List<Piece> pieces(List<Cluster> views, Optional<View> sections) {
         List<Piece> pieces = new ArrayList<>();
         views.forEach(view -> pieces.add(new Piece(List.of(view), List.of(Corner.TOP_LEFT))));
+        sections.ifPresent(view -> pieces.add(new Piece(List.of(Cluster.of(view)), BESIDE)));
         pieces.addAll(words);
         return pieces;
     }

@@ -80,7 +80,7 @@ class SheetDxfTest {
     void exact_foreignLettersAreWrittenByNumber() {
         String text = new String(written(SampleSheet.with("Gr\u00F6\u00DFe \u2104 \uD83D\uDEA4 100%%d \u0001end")),
                 StandardCharsets.US_ASCII);
-        assertTrue(text.contains("\nGr\\U+00F6\\U+00DFe \\U+2104 \\U+D83D\\U+DEA4 100%%%%%%d  end\n"), text);
+        assertTrue(text.contains("\nGr\\U+00F6\\U+00DFe \\U+2104 \\U+D83D\\U+DEA4 100% %d  end\n"), text);
     }
 
     @Test

@@ -28,8 +28,10 @@ import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
 import org.garboard.job.Chooser;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.DrawingWish.Orientation;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.job.Issue;
 import org.garboard.job.RecordedFigure;
 import org.garboard.job.RecordedSet;
 import org.garboard.job.RecordedSiting;
@@ -107,13 +109,30 @@ class RevisionSheetTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void law_nothingOverlapsAndNothingLeavesTheFrame(Paper paper) {
+        for (Orientation orientation : Orientation.values()) {
+            assertReadable(paper, orientation);
+        }
+    }
+
+    private static DrawnRecord lying(DrawnRecord record, Orientation orientation) {
+        RecordedSet set = record.set();
+        DrawingWish wish = set.drawing();
+        DrawingWish other = new DrawingWish(wish.units(), wish.paper(), orientation, wish.projection(), wish.number(), wish.owner(), wish.creator(), wish.approver(),
+            wish.date(), wish.revision(), List.of(new Issue(wish.revision(), wish.date(), "Loft", "Moved as the survey asked")));
+        RecordedSiting siting = set.sitings().get(0);
+        return new DrawnRecord(new RecordedSet(set.programVersion(), set.boat(), set.hullNumber(), set.tableFile(), set.tableHash(), set.draught(), set.features(),
+            other, List.of(new RecordedSiting(siting.transducer(), siting.mounts(), siting.advised(), siting.answer(), Chooser.YARD)), set.figures()), record.table(), record.hull());
+    }
+
+    private static void assertReadable(Paper paper, Orientation orientation) {
         Units units = paper.name().startsWith("ANSI") ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;
-        List<Sheet> sheets = RevisionDrawing.of(earlier(units, paper), later(units, paper), new Provenance("Garboard test", HASH));
+        List<Sheet> sheets = RevisionDrawing.of(lying(earlier(units, paper), orientation), lying(later(units, paper), orientation), new Provenance("Garboard test", HASH));
         for (Sheet sheet : sheets) {
-            assertEquals(List.of(), SheetClearance.faults(sheet, SheetSubject.paper(paper, DrawingWish.Orientation.LANDSCAPE).frame()), paper.name());
+            assertEquals(List.of(), SheetClearance.faults(sheet, SheetSubject.paper(paper, orientation).frame()), paper + " " + orientation);
         }
         String words = String.join(" ", sheets.stream().flatMap(sheet -> Flattened.of(sheet).texts().stream()).map(Text::words).toList());
         assertTrue(words.contains("TABLE OF REVISIONS") && words.contains("250 mm aft") && words.contains("100 mm to port"), words);
+        assertTrue(words.contains("Moved as the survey asked") && words.contains("GIVEN BY THE YARD") && !words.contains("at its advised"), words);
     }
 
     @Test

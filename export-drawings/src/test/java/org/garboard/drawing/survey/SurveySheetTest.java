@@ -39,9 +39,11 @@ import org.garboard.drawing.sheets.SheetSubject;
 import org.garboard.geometry.Quad;
 import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish;
+import org.garboard.job.DrawingWish.Orientation;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Projection;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.job.Issue;
 import org.garboard.job.RecordedSet;
 import org.garboard.offsets.OffsetTable;
 import org.garboard.reader.OutsideReader;
@@ -62,8 +64,14 @@ class SurveySheetTest {
         List.of(new LaidFeature("Intake", "intake", Sides.PORT, List.of(Quad.of(3, 0.2, 3.4, 0.2, 3.4, 0.4, 3, 0.4)), Optional.empty())), BottomFeatures.FeatureList.GIVEN);
 
     private static Annotated annotated(List<SurveyFinding> findings, Units units, Paper paper, Projection projection) {
+        return annotated(findings, units, paper, Orientation.LANDSCAPE, projection);
+    }
+
+    private static Annotated annotated(List<SurveyFinding> findings, Units units, Paper paper, Orientation orientation, Projection projection) {
         RecordedSet set = new RecordedSet("1.0", "Boat", "7", "offsets.csv", HASH, 0.4, FEATURES,
-            new DrawingWish(units, paper, DrawingWish.Orientation.LANDSCAPE, projection, "N-1", "Owner", "Loft", "", "2026-03-14", "B"), List.of(), List.of());
+            new DrawingWish(units, paper, orientation, projection, "N-1", "Owner", "Loft", "", "2026-03-14", "B",
+                List.of(new Issue("A", "2026-02-01", "Loft", "First issue"), new Issue("B", "2026-03-14", "Loft", "Place moved aft, off the weld that was found there, and the set drawn anew"))),
+            List.of(), List.of());
         HullSurvey survey = HullSurvey.lay(findings, HULL, TABLE, FEATURES.laid());
         assertEquals(List.of(), survey.faults());
         return new Annotated(set, TABLE, HULL, survey.findings(), "findings.csv", new Provenance("Garboard test", HASH));
@@ -98,9 +106,11 @@ class SurveySheetTest {
             SurveyTask task = new SurveyTask(annotated(byLot(lot, count), Units.MILLIMETRES, set % 2 == 0 ? Paper.A2 : Paper.A4, Projection.FIRST_ANGLE));
             Scale scale = new Scale(set % 2 == 0 ? 15 : 25);
             int balloons = 0;
-            for (View view : List.of(SurveyPlan.of(task, scale), SurveyProfile.of(task, scale))) {
+            List<View> views = new ArrayList<>(List.of(SurveyPlan.of(task, scale), SurveyProfile.of(task, scale)));
+            SurveyBodyPlan.of(task, scale).ifPresent(views::add);
+            for (View view : views) {
                 List<Drawn> drawn = Drawn.in(view);
-                balloons += drawn.size();
+                balloons += view.name().startsWith("SECTIONS") ? 0 : drawn.size();
                 for (int i = 0; i < drawn.size(); i++) {
                     for (int k = i + 1; k < drawn.size(); k++) {
                         assertEquals("", drawn.get(i).meets(drawn.get(k)), "set " + set + " of " + count + ", " + view.name());
@@ -173,14 +183,20 @@ class SurveySheetTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void law_nothingOverlapsAndEveryFindingStandsInTheScheduleOnce(Paper paper) {
+        for (Orientation orientation : paper == Paper.A4 || paper == Paper.ANSI_A ? List.of(Orientation.values()) : List.of(Orientation.values()[paper.ordinal() % 2])) {
+            assertReadable(paper, orientation);
+        }
+    }
+
+    private static void assertReadable(Paper paper, Orientation orientation) {
         Random lot = new Random(paper.ordinal());
         Units units = paper.name().startsWith("ANSI") ? Units.FEET_INCHES_EIGHTHS : Units.MILLIMETRES;
         int count = 3 + 5 * paper.ordinal();
-        List<Sheet> sheets = SurveyDrawing.of(annotated(byLot(lot, count), units, paper,
+        List<Sheet> sheets = SurveyDrawing.of(annotated(byLot(lot, count), units, paper, orientation,
             paper.ordinal() % 2 == 0 ? Projection.FIRST_ANGLE : Projection.THIRD_ANGLE));
         List<String> photos = new ArrayList<>();
         for (Sheet sheet : sheets) {
-            assertEquals(List.of(), SheetClearance.faults(sheet, SheetSubject.paper(paper, DrawingWish.Orientation.LANDSCAPE).frame()), paper.name());
+            assertEquals(List.of(), SheetClearance.faults(sheet, SheetSubject.paper(paper, orientation).frame()), paper + " " + orientation);
             Flattened.of(sheet).texts().stream().map(Text::words).filter(words -> words.matches("P-[0-9]+")).forEach(photos::add);
         }
         assertEquals(count, photos.size());
@@ -216,6 +232,10 @@ class SurveySheetTest {
         View profile = SurveyProfile.of(task, new Scale(20));
         assertEquals(2, Drawn.in(profile).size());
         assertEquals(1, profile.entities().stream().filter(entity -> entity instanceof Leader).count());
+        List<Drawn> sections = Drawn.in(SurveyBodyPlan.of(task, new Scale(20)).orElseThrow());
+        assertEquals(2, sections.size());
+        double half = HULL.lines().get(HULL.lines().size() - 1).y(4) * 50;
+        assertArrayEquals(new double[] {-half, half}, sections.stream().mapToDouble(balloon -> balloon.leader().get(0).x()).sorted().toArray(), 1e-9);
     }
 
     @Test

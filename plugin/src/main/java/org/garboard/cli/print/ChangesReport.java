@@ -13,8 +13,12 @@ public final class ChangesReport {
         this.out = out;
     }
 
-    /** A heading for each kind, a line for each change. */
-    public void print(List<Change> changes) {
+    /**
+     * A heading for each kind, a line for each change.
+     *
+     * @param sheets on which something moved
+     */
+    public void print(List<Change> changes, List<String> sheets) {
         if (changes.isEmpty()) {
             out.println("Nothing moved: both records decide the same from the same.");
         }
@@ -25,6 +29,10 @@ public final class ChangesReport {
                 out.println(kind.word().toUpperCase(Locale.ROOT));
             }
             out.println("  " + change.words());
+        }
+        if (!sheets.isEmpty()) {
+            out.println("SHEETS");
+            out.println("  On these something moved, and what was marked or made by the earlier ones is void: " + String.join(", ", sheets) + ".");
         }
         out.flush();
     }

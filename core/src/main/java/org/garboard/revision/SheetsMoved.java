@@ -1,0 +1,48 @@
+package org.garboard.revision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.garboard.job.RecordedSet;
+import org.garboard.siting.Site;
+
+/** On which sheets of a set something moved between two records. */
+public final class SheetsMoved {
+    private static final double PRINTED = 5e-7;
+
+    private SheetsMoved() {
+    }
+
+    /** Number and name of each, in their order; none where both sets draw the same. */
+    public static List<String> of(RecordedSet earlier, RecordedSet later, List<Change> changes) {
+        boolean hull = !earlier.tableHash().equals(later.tableHash());
+        boolean place = false;
+        for (int i = 0; i < Math.max(earlier.sitings().size(), later.sitings().size()); i++) {
+            place |= moved(drawn(earlier, i), drawn(later, i));
+        }
+        boolean parts = changes.stream().anyMatch(change -> change.kind() == Change.Kind.FIGURE
+            && (change.subject().contains("transducer") || change.subject().contains("pocket")));
+        List<String> sheets = new ArrayList<>();
+        if (hull || place || parts || changes.stream().anyMatch(change -> change.kind().compareTo(Change.Kind.FEATURE) >= 0)) {
+            sheets.add("1 siting");
+        }
+        if (hull || place || parts) {
+            sheets.addAll(List.of("2 marking out", "3 template", "4 cutout or pocket", "5 blocks"));
+        }
+        if (!sheets.isEmpty()) {
+            sheets.add("7 check");
+        }
+        return sheets;
+    }
+
+    private static Optional<Site> drawn(RecordedSet set, int transducer) {
+        return transducer < set.sitings().size() ? set.sitings().get(transducer).place() : Optional.empty();
+    }
+
+    private static boolean moved(Optional<Site> before, Optional<Site> after) {
+        if (before.isEmpty() || after.isEmpty()) {
+            return before.isPresent() || after.isPresent();
+        }
+        return !before.get().mount().equals(after.get().mount()) || Math.hypot(after.get().x() - before.get().x(), after.get().y() - before.get().y()) > PRINTED;
+    }
+}
