@@ -1,6 +1,6 @@
 package org.garboard.solid;
 
-/** The order of long keys, without an object for each: a heap sort of their indices. */
+/** The order of long keys, without an object for each: a merge sort of their indices, from runs of one upward. */
 final class SortedKeys {
     private SortedKeys() {
     }
@@ -11,38 +11,23 @@ final class SortedKeys {
         for (int i = 0; i < order.length; i++) {
             order[i] = i;
         }
-        for (int root = order.length / 2 - 1; root >= 0; root--) {
-            sink(order, root, order.length, keys);
-        }
-        for (int end = order.length - 1; end > 0; end--) {
-            swap(order, 0, end);
-            sink(order, 0, end, keys);
+        int[] merged = new int[keys.length];
+        for (long run = 1; run < keys.length; run *= 2) {
+            for (long from = 0; from < keys.length; from += 2 * run) {
+                merge(order, merged, keys, (int) from, (int) Math.min(from + run, keys.length), (int) Math.min(from + 2 * run, keys.length));
+            }
+            int[] held = order;
+            order = merged;
+            merged = held;
         }
         return order;
     }
 
-    private static void sink(int[] order, int from, int end, long[] keys) {
-        int root = from;
-        while (2 * root + 1 < end) {
-            int child = 2 * root + 1;
-            if (child + 1 < end && less(order[child], order[child + 1], keys)) {
-                child++;
-            }
-            if (!less(order[root], order[child], keys)) {
-                return;
-            }
-            swap(order, root, child);
-            root = child;
+    private static void merge(int[] order, int[] merged, long[] keys, int from, int middle, int end) {
+        int one = from;
+        int other = middle;
+        for (int at = from; at < end; at++) {
+            merged[at] = one < middle && (other == end || keys[order[one]] <= keys[order[other]]) ? order[one++] : order[other++];
         }
-    }
-
-    private static boolean less(int one, int other, long[] keys) {
-        return keys[one] != keys[other] ? keys[one] < keys[other] : one < other;
-    }
-
-    private static void swap(int[] order, int i, int k) {
-        int held = order[i];
-        order[i] = order[k];
-        order[k] = held;
     }
 }
