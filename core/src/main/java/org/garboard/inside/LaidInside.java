@@ -60,10 +60,10 @@ public final class LaidInside {
         return new Span(datum - ahead.to(), datum - ahead.from());
     }
 
-    /** Where the table's ends lie inside of a room, the room lies outside the boat: names of such rooms. */
-    public List<String> beyond(Hull hull) {
+    /** Where the table's ends lie inside of a room, the room lies outside the boat: such rooms. */
+    public List<Room> beyond(Hull hull) {
         return boxes.stream().filter(box -> box.along.from() > hull.afterEnd() || box.along.to() < hull.forwardEnd())
-            .map(box -> box.room.name()).distinct().toList();
+            .map(Box::room).distinct().toList();
     }
 
     /** Whether the whole stretch of a block was looked at from inside. */

@@ -24,6 +24,7 @@ import org.garboard.mount.Surroundings;
 import org.garboard.mount.LaidBottom;
 import org.garboard.mount.water.RunningWater;
 import org.garboard.skin.SurveyedSkin;
+import org.garboard.units.FixedDecimal;
 
 /**
  * What a job may tell of transducer and boat, and need not. What is missing is not known, never clear.
@@ -85,7 +86,8 @@ public record Particulars(TransducerDetails transducer, Optional<SurveyedSkin> s
         List<String> off = new ArrayList<>();
         skin.ifPresent(told -> off.addAll(told.offSkin(hull)));
         rooms.ifPresent(told -> LaidInside.on(hull, told).beyond(hull)
-            .forEach(name -> off.add("room \"" + name + "\" lies outside the hull")));
+            .forEach(room -> off.add("room \"" + room.name() + "\", from " + FixedDecimal.format(room.ahead().from(), 3) + " to "
+                + FixedDecimal.format(room.ahead().to(), 3) + " m ahead of \"" + room.datum() + "\", lies outside the hull")));
         return off;
     }
 }

@@ -90,7 +90,7 @@ class LaidInsideTest {
     void roomsOutsideTheHullAreNamed() {
         Room lost = new Room(Room.Kind.TANK, "lost", "transom", Sides.BOTH, new Span(7, 8), new Span(0, 0.4), ON_SKIN);
         Room good = new Room(Room.Kind.TANK, "good", "transom", Sides.BOTH, new Span(2, 3), new Span(0, 0.4), ON_SKIN);
-        assertEquals(List.of("lost"), LaidInside.on(HULL, new Inside(DATA, List.of(lost, good), List.of(ALL))).beyond(HULL));
+        assertEquals(List.of(lost), LaidInside.on(HULL, new Inside(DATA, List.of(lost, good), List.of(ALL))).beyond(HULL));
     }
 
     @Test

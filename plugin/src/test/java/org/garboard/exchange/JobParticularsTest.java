@@ -199,7 +199,7 @@ class JobParticularsTest {
         assertEquals(List.of("gauge reading 1 is off the skin"), read(with("", far)).off(SampleHull.wedge()).stream()
             .filter(each -> each.startsWith("gauge")).toList());
         String lost = ROOMS.replace(">2.5<", ">99<").replace("<ahead-from unit=\"m\">1<", "<ahead-from unit=\"m\">98<");
-        assertEquals(List.of("room \"main\" lies outside the hull"), read(with("", lost)).off(SampleHull.wedge()));
+        assertEquals(List.of("room \"main\", from 98.000 to 99.000 m ahead of \"drain\", lies outside the hull"), read(with("", lost)).off(SampleHull.wedge()));
         assertEquals(List.of(), read(with("", ROOMS)).off(SampleHull.wedge()));
     }
 }
