@@ -43,7 +43,10 @@ final class PlaningEnd implements EndOfBand {
         return outer;
     }
 
-    /** Outboard of where the chine is wetted no water runs along the bottom. */
+    /**
+     * Outboard of the line's end, where it comes to the chine, nothing is taken to run along the bottom: what comes in over a chine that
+     * widens aft has met the spray. Our choice, on the safe side; the pictures of the flow count that strip as wet.
+     */
     @Override
     public double run(double x, double y) {
         double side = Math.abs(y);
