@@ -58,6 +58,7 @@ public final class FairingCut {
     private final double clear;
     private final ThroughHullWish through;
     private final AxisFrame frame;
+    private final SmoothPiece piece;
     private final BodyOutline recess;
     private final BlockPlan plan;
     private final double step;
@@ -70,6 +71,7 @@ public final class FairingCut {
         this.clear = clear;
         this.through = wish.throughHull();
         this.frame = frame;
+        this.piece = piece;
         this.recess = BodyOutline.of(body).widened(through.gap());
         this.plan = new BlockPlan(wish.planform(), wish.slenderness(), recess);
         Loop coarse = plan.outline(through.chord(), plan.length() / 10);
@@ -155,8 +157,14 @@ public final class FairingCut {
         }
         double stemTop = roofPlane + through.stemLength().orElse(stemNeeded.orElse(0));
         solids.add(0, new NamedSolid("transducer-body", BodyEnvelope.of(frame, body, -height, stemTop, through.chord())));
-        List<Template> templates = new BlockTemplates(frame, plan, recess, Math.min(through.chord(), CUTTING_CHORD),
-            stem.isPresent() ? OptionalDouble.of(hole()) : OptionalDouble.empty(), through.skin().isPresent()).of(all);
+        BlockTemplates flat = new BlockTemplates(frame, plan, recess, Math.min(through.chord(), CUTTING_CHORD),
+            stem.isPresent() ? OptionalDouble.of(hole()) : OptionalDouble.empty(), through.skin().isPresent(), core());
+        if (core().isPresent()) {
+            for (Loop opening : flat.coreOpenings(core().get())) {
+                piece.require(frame, opening, "the core that comes out");
+            }
+        }
+        List<Template> templates = flat.of(all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
             extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height, nose), nose,
             stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),

@@ -130,6 +130,34 @@ class FairingCutTest {
         assertEquals(0, SelfCrossing.count(solid));
     }
 
+    /** Round each hole by three thicknesses of the core; where two of these circles meet they are one opening. */
+    @Test
+    void exact_coreComesOutRoundEachHole() throws CannotBeBuilt {
+        for (double core : new double[] {0.006, 0.050}) {
+            Layup.Sandwich cored = new Layup.Sandwich(0.004, Layup.Core.FOAM, core, 0.003);
+            FairingWish wish = new FairingWish(Planform.NACA_00XX, 3.5, OptionalDouble.of(0.06), Angle.ofDegrees(0), Angle.ofDegrees(0),
+                ThroughHullWish.of(Optional.of(cored)));
+            FairingBlock block = FairingCut.cut(Boats.prismaticV(0), BODY, wish, 3, 0.5);
+            Template removal = template(block, "core-removal");
+            java.util.List<java.util.List<FlatPoint>> openings = removal.marks().stream().filter(mark -> mark.kind() == Template.Kind.SCRIBED)
+                .map(Template.Mark::line).toList();
+            double small = block.boltHole() / 2 + 3 * core;
+            double stem = block.stemHole().orElseThrow().minor() / 2 + 3 * core;
+            double widest = removal.outline().stream().mapToDouble(FlatPoint::v).max().orElseThrow();
+            assertEquals(stem, widest, 1e-4);
+            double fore = removal.outline().stream().mapToDouble(FlatPoint::u).min().orElseThrow();
+            assertEquals(block.pin() - small, fore, 1e-4);
+            boolean apart = block.bolt() > small + stem && -block.pin() > small + stem;
+            assertEquals(apart ? 3 : 0, openings.size(), "core " + core + ", bolt " + block.bolt() + ", pin " + block.pin());
+            if (apart) {
+                double area = openings.stream().mapToDouble(ring -> Loop.of(ring.stream().limit(ring.size() - 1)
+                    .flatMapToDouble(at -> java.util.stream.DoubleStream.of(at.u(), at.v())).toArray()).area()).sum();
+                double exact = Math.PI * (2 * small * small + stem * stem);
+                assertEquals(exact, area, 2e-3 * exact);
+            }
+        }
+    }
+
     /** The saw is tilted by the deadrise; high side outboard on either side of the boat; a slope of the face is the taper. */
     @Test
     void exact_sawOnAWedge() throws CannotBeBuilt {
