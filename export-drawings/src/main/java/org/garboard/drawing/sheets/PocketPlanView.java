@@ -197,14 +197,23 @@ final class PocketPlanView {
         }
     }
 
-    /** @param towards direction from the middle in which the line is pointed at [deg] */
+    /**
+     * Below the view or else above it; where nothing is clear the lines go unnamed, for the notes tell them.
+     *
+     * @param towards direction from the middle in which the line is pointed at [deg]
+     */
     private void name(String words, List<Vector3D> line, double towards) {
+        List<List<Entity>> places = new ArrayList<>(places(words, line, towards, reach.bottom(), -1));
+        places.addAll(places(words, line, -towards, reach.top(), 1));
+        ClearPlace.clearAmong(places, shown).ifPresent(shown::addAll);
+    }
+
+    private List<List<Entity>> places(String words, List<Vector3D> line, double towards, double edge, int away) {
         Point middle = new Point(0, 0);
         Point at = PocketOnPaper.ring(line, paper::below).stream()
                 .min(Comparator.comparingDouble(point -> Math.abs(Math.IEEEremainder(middle.directionTo(point) - towards, 360)))).orElseThrow();
-        double drop = at.y() - reach.bottom();
-        shown.addAll(ClearPlace.among(DoubleStream.of(2.5, 4, 5.5, 7, 8.5, 10, 11.5).boxed().flatMap(rows -> DoubleStream.of(0, 1, 2, -1, 3, -2, 5, -4)
-                .mapToObj(lean -> named(words, at, at.movedBy(-lean * 2 * letter, -drop - rows * letter)))).toList(), shown));
+        return DoubleStream.of(2.5, 4, 5.5, 7, 8.5, 10, 11.5).boxed().flatMap(rows -> DoubleStream.of(0, 1, 2, -1, 3, -2, 5, -4)
+                .mapToObj(lean -> named(words, at, new Point(at.x() - lean * 2 * letter, edge + away * rows * letter)))).toList();
     }
 
     private List<Entity> named(String words, Point at, Point end) {
