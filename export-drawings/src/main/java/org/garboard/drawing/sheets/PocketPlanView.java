@@ -216,9 +216,11 @@ final class PocketPlanView {
                 .mapToObj(lean -> named(words, at, new Point(at.x() - lean * 2 * letter, edge + away * rows * letter)))).toList();
     }
 
+    /** Lettered away from the line that is pointed at, so that the leader does not run through its own words. */
     private List<Entity> named(String words, Point at, Point end) {
+        boolean right = end.x() > at.x();
         return List.of(new Leader(Layer.DIM, Leader.End.ARROW, List.of(at, end)),
-                Text.level(Layer.DIM, words, end.movedBy(-1, -letter / 2), letter, Anchor.RIGHT));
+                Text.level(Layer.DIM, words, end.movedBy(right ? 1 : -1, -letter / 2), letter, right ? Anchor.LEFT : Anchor.RIGHT));
     }
 
     private void directions() {
