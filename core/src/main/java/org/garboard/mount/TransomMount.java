@@ -2,6 +2,7 @@ package org.garboard.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.garboard.mount.told.BeamAsked;
 import org.garboard.mount.told.DriveAsked;
 import org.garboard.mount.told.NeighboursAsked;
 import org.garboard.mount.told.SoundAsked;
@@ -57,6 +58,8 @@ public record TransomMount() implements Mount {
         Footprint body = Footprint.of(installation.transducer());
         demands.addAll(NeighboursAsked.ownWake(installation, around, body));
         demands.addAll(NeighboursAsked.spacing(installation, around, body, bed -> hang(installation, around, bed), bed -> 0));
+        demands.addAll(NeighboursAsked.notLowest(installation, around, bed -> hang(installation, around, bed)));
+        demands.addAll(BeamAsked.demands(installation, around, bed -> hang(installation, around, bed), bed -> 0, bed -> 0));
         demands.addAll(FlowAsked.demands(installation, around, 0, footprint(installation), bed -> 0));
         return demands;
     }

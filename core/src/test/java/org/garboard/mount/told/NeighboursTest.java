@@ -138,6 +138,29 @@ class NeighboursTest {
         assertEquals(Verdict.NOT_KNOWN, beside(tab, new TransomMount(), 0.7, "room to kick up").verdict());
     }
 
+    /** Behind the transom a level face 80 mm wide hangs 3 mm lower than the V under its inner edge. */
+    @Test
+    void exact_whatHangsBehindTheTransomIsNotTheLowest() {
+        BottomFeatures none = new BottomFeatures(List.of(), FeatureList.GIVEN);
+        for (double y : new double[] {0.7, -0.7, 0.05}) {
+            Check lowest = check(at(HULL, none, Optional.empty(), beams(Optional.empty()), new TransomMount(), 6, y), "face above the boat's lowest place");
+            assertEquals(1000 * (Math.abs(y) - 0.04) * RISE - 3, lowest.demand(), 1e-6);
+            assertEquals(Math.abs(y) > 0.06 ? Verdict.MET : Verdict.NOT_MET, lowest.verdict());
+        }
+    }
+
+    /** A keel 0.3 m deep from a rabbet at 0.15 m, seen from behind the transom by an upright element. */
+    @Test
+    void exact_aKeelStandsInTheBeamFromBehindTheTransom() {
+        Hull hull = Boats.deepKeel(20);
+        Keel keel = new Keel("Keel", hull.lines().get(hull.skinLine()), List.of(new Keel.Knee(0, -0.3, 0.15), new Keel.Knee(6, -0.3, 0.15)));
+        BottomFeatures features = new BottomFeatures(List.of(), Optional.of(keel), FeatureList.GIVEN);
+        for (double y : new double[] {0.25, 0.9}) {
+            Check check = check(at(hull, features, Optional.empty(), beams(Optional.empty()), new TransomMount(), 6, y), "beam clear");
+            assertEquals(y < 0.5 ? Verdict.NOT_MET : Verdict.MET, check.verdict(), check.sentence());
+        }
+    }
+
     /** A keel 0.3 m deep from a rabbet at 0.15 m: the cone of 15 deg about a plumb axis meets it only close by. */
     @Test
     void exact_aKeelBelowTheRabbetStandsInTheBeam() {
