@@ -26,6 +26,7 @@ final class KeelBed implements MeasuredBed {
     private double at;
     private double keelGap;
     private double toEdge;
+    private double toKeel;
     private double toChine;
     private double toEnds;
     private double toStep;
@@ -75,14 +76,15 @@ final class KeelBed implements MeasuredBed {
         BottomLines lines = ground.lines();
         toEnds = Math.min(x - reach - lines.forwardEnd(), lines.afterEnd() - x - reach);
         toStep = Double.POSITIVE_INFINITY;
-        int next = lines.nextStep(x, 0);
+        int next = lines.nextStep(x, aside);
         for (int k = 0; k < samples; k++) {
-            double out = aside + footprint.width() / 2 * k / (samples - 1);
-            toStep = Math.min(toStep, Math.min(lines.toStep(next, x - reach, out), lines.toStep(next, x + reach, out)));
+            double y = Math.abs(aside + footprint.width() * (k / (samples - 1.0) - 0.5));
+            toStep = Math.min(toStep, Math.min(lines.toStep(next, x - reach, y), lines.toStep(next, x + reach, y)));
         }
         toEdge = room(lines.edge(), x, half);
+        toKeel = aside == 0 ? Double.NaN : room(lines.keel(), x, half);
         toChine = Double.POSITIVE_INFINITY;
-        for (LineTrace chine : lines.chines()) {
+        for (LineTrace chine : aside == 0 ? lines.chines() : lines.knuckles()) {
             toChine = Math.min(toChine, room(chine, x, half));
         }
         takePlan(x, reach);
@@ -96,15 +98,23 @@ final class KeelBed implements MeasuredBed {
         }
     }
 
-    /** Least distance of the outer edges from a line; negative where the line crosses the footprint. */
+    /** Least distance of the long edges from a line; negative where the line crosses the footprint. */
     private double room(LineTrace line, double x, double half) {
+        double in = aside - footprint.width() / 2;
         double out = aside + footprint.width() / 2;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < samples; k++) {
             double along = x + half * (2.0 * k / (samples - 1) - 1);
-            double beyond = line.y(along) - out;
-            least = Math.min(least, beyond < 0 ? beyond
-                : line.distance(along, out, ground.skin().applyAsDouble(along, out)));
+            double lineY = line.y(along);
+            double room;
+            if (lineY >= out) {
+                room = line.distance(along, out, ground.skin().applyAsDouble(along, out));
+            } else if (lineY <= in) {
+                room = line.distance(along, in, ground.skin().applyAsDouble(along, in));
+            } else {
+                room = -Math.min(lineY - in, out - lineY);
+            }
+            least = Math.min(least, room);
         }
         return least;
     }
@@ -131,7 +141,7 @@ final class KeelBed implements MeasuredBed {
 
     @Override
     public double y() {
-        return aside;
+        return ground.signed(aside);
     }
 
     /** The body lies on its floor, not on the skin. */
@@ -153,7 +163,7 @@ final class KeelBed implements MeasuredBed {
     /** None on the keel line. */
     @Override
     public double roomToKeel() {
-        return aside == 0 ? Double.NaN : aside - footprint.width() / 2;
+        return toKeel;
     }
 
     @Override
@@ -161,7 +171,7 @@ final class KeelBed implements MeasuredBed {
         return toEdge;
     }
 
-    /** To chines inside the bottom's edge; the edge of a flat keel is cut away with the pocket. */
+    /** To chines inside the bottom's edge; the edge of a flat keel is cut away with a pocket athwart it. */
     @Override
     public double roomToKnuckle() {
         return toChine;

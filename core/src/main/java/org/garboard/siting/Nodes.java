@@ -34,8 +34,8 @@ record Nodes(BottomGrid grid, Seat seat, Supplier<MeasuredBed> beds) {
         return grid.y(column);
     }
 
-    /** Whether the skin is known there. */
+    /** Whether the skin is known there, as far as that is told by the node; other seats look for themselves. */
     boolean onSkin(int row, int column) {
-        return seat == Seat.BEHIND_TRANSOM || grid.onSkin(row, column);
+        return seat != Seat.BESIDE_KEEL || grid.onSkin(row, column);
     }
 }

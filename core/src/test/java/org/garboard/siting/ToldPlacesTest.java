@@ -23,9 +23,11 @@ import org.garboard.inside.Span;
 import org.garboard.mount.Check;
 import org.garboard.mount.FairedThroughHull;
 import org.garboard.mount.InHull;
+import org.garboard.mount.Installation;
 import org.garboard.mount.LimitName;
 import org.garboard.mount.Limits;
 import org.garboard.mount.Mount;
+import org.garboard.mount.PocketWish;
 import org.garboard.mount.Surroundings;
 import org.garboard.mount.TransomMount;
 import org.garboard.mount.Verdict;
@@ -167,6 +169,32 @@ class ToldPlacesTest {
         Check open = check(Siting.at(HULL, task(0, untold, Limits.OWN, mount), mount, 6, 0.84), "clear of the propeller");
         assertEquals(Verdict.NOT_KNOWN, open.verdict());
         assertEquals("How far apart the 2 engines stand is not told: keep 380 mm from the axis of each.", open.sentence());
+    }
+
+    /** A pocket beside the keel is judged on its own side: by a tank to starboard alone, and by the rabbet that it must keep clear of. */
+    @Test
+    void exact_aPocketBesideTheKeelOnItsOwnSide() {
+        Inside inside = new Inside(List.of(new InsideDatum.Transom("transom", 0.05)),
+            List.of(new Room(Room.Kind.FUEL_TANK, "Tank", "transom", Sides.STARBOARD, new Span(1.5, 2.5), new Span(0.2, 0.6), new Span(0.1, 0.5))),
+            List.of(new Seen("transom", new Span(0.5, 4.5))));
+        Surroundings around = around(SkinMaterial.SOLID_GLASS, new Layup.Whole(0.008), Optional.of(LaidInside.on(HULL, inside)), Optional.empty(), Optional.empty());
+        for (int side : List.of(1, -1)) {
+            SitingTask task = beside(task(0, around, Limits.OWN, Boats.POCKET), side * 0.4);
+            Site site = Siting.at(HULL, task, Boats.POCKET, 4, side * 0.4);
+            assertEquals(side * 0.4, site.y(), 1e-12);
+            assertEquals(side > 0 ? Verdict.NOT_MET : Verdict.MET, check(site, "fuel").verdict());
+        }
+        Hull keeled = Boats.deepKeel(20);
+        SitingTask task = beside(task(0, bare(), Limits.OWN, Boats.POCKET), -0.5);
+        double inner = 0.5 - Boats.POCKET.footprint(task.installation()).width() / 2 - 0.15;
+        assertEquals(1000 * inner / Math.cos(Math.toRadians(20)), check(Siting.at(keeled, task, Boats.POCKET, 3, -0.5), "room to the keel line").demand(), 1e-3);
+        assertTrue(Siting.search(keeled, task).get(0).nearest().isPresent() || !Siting.search(keeled, task).get(0).sites().isEmpty());
+    }
+
+    private static SitingTask beside(SitingTask task, double aside) {
+        PocketWish wish = task.installation().pocket().aside(aside);
+        Installation installation = new Installation(task.installation().transducer(), wish).with(TWO);
+        return new SitingTask(task.draught(), installation, task.mounts(), task.mark(), task.features(), task.around());
     }
 
     /** A block sets an upright element level; an inclined one looks aside. Its high side is that of the wedge. */
