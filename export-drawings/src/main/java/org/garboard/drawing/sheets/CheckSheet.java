@@ -85,10 +85,11 @@ final class CheckSheet implements SheetContent {
         if (isPocket()) {
             Pocket pocket = task.record().pocket().orElseThrow();
             CutOutline outline = CutOutline.of(pocket);
+            CutOutline edge = CutOutline.finishedEdge(pocket);
             shape(rows, "Template: length over all", outline.extents().width());
             shape(rows, "Template: width over all", outline.extents().height());
-            shape(rows, "Template: diagonal, fwd starboard to aft port", outline.diagonalFromStarboard());
-            shape(rows, "Template: diagonal, fwd port to aft starboard", outline.diagonalFromPort());
+            shape(rows, "Template: diagonal, tick 1 to tick 4", edge.diagonalFromStarboard());
+            shape(rows, "Template: diagonal, tick 2 to tick 3", edge.diagonalFromPort());
             row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(pocket.depth()), task.figures().within(Marking.DEPTH),
                     task.figures().within(2 * Marking.DEPTH));
         }

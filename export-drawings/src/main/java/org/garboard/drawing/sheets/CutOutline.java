@@ -29,6 +29,11 @@ record CutOutline(List<Point> corners) {
         return new CutOutline(flat(pocket.details().hullCut().isEmpty() ? pocket.developedOpening() : pocket.details().hullCut().flat()));
     }
 
+    /** What a bench and sheet 2 know: the edge that stands once all is done, whose corners are the marks 1 to 4. */
+    static CutOutline finishedEdge(Pocket pocket) {
+        return new CutOutline(flat(pocket.developedOpening()));
+    }
+
     /** Points of a development in the frame of the stock. */
     static List<Point> flat(List<FlatPoint> development) {
         return apart(development.stream().map(place -> new Point(-1000 * place.u(), 1000 * place.v())).toList());

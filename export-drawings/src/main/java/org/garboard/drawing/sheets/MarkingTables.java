@@ -86,7 +86,7 @@ final class MarkingTables {
             boolean athwart = plan.marks().stream().anyMatch(mark -> mark.letter().equals("E") && mark.place().getY() == 0);
             steps.add((athwart ? "SHAPE: the two diagonals of the opening are alike within 2 mm of each other."
                     : "SHAPE: beside the keel the two diagonals of the opening differ; each is as listed.")
-                    + " Lay the template (sheet 3) on E and the corners.");
+                    + " Lay the template (sheet 3) with its cross on E, its ticks on the corners of the same numbers.");
         } else if (plan.marks().stream().anyMatch(mark -> mark.place().getY() != 0)) {
             steps.add("The other side is the mirror image: the same figures, if the same place is wanted there.");
         }

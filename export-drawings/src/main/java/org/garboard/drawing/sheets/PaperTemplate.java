@@ -7,6 +7,7 @@ import org.garboard.cutout.template.Template;
 import org.garboard.cutout.template.Template.Kind;
 import org.garboard.cutout.template.Template.Mark;
 import org.garboard.drawing.Anchor;
+import org.garboard.drawing.Box;
 import org.garboard.drawing.Layer;
 import org.garboard.drawing.Line;
 import org.garboard.drawing.Point;
@@ -29,17 +30,30 @@ final class PaperTemplate {
     /** Height of a letter [mm], and how far along its line it stands; our choice. */
     private static final double LETTER = 3.5;
     private static final double LETTERED = 0.94;
+    /** Middle of a number from its mark, whose tick is 5 mm long [mm]: our choice. */
+    private static final double BEYOND_TICK = 9;
 
     private PaperTemplate() {
     }
 
     static TemplateShape of(SheetTask task, Pocket pocket) {
         CutOutline outline = CutOutline.of(pocket);
-        return shape(task, "pocket opening", TemplateLay.ON_HULL, PocketCutFile.of(pocket), List.of(),
+        CutOutline edge = CutOutline.finishedEdge(pocket);
+        return shape(task, "pocket opening", TemplateLay.ON_HULL, PocketCutFile.of(pocket), numbers(PocketCutFile.marks(pocket)),
                 List.of(checked(task, "length over all", outline.extents().width()),
                         checked(task, "width over all", outline.extents().height()),
-                        checked(task, "diagonal, forward starboard to after port tick", outline.diagonalFromStarboard()),
-                        checked(task, "diagonal, forward port to after starboard tick", outline.diagonalFromPort())));
+                        checked(task, "diagonal, tick 1 (forward starboard) to tick 4 (after port)", edge.diagonalFromStarboard()),
+                        checked(task, "diagonal, tick 2 (forward port) to tick 3 (after starboard)", edge.diagonalFromPort())));
+    }
+
+    /** Numbers of sheet 2's marks, each beyond the inner end of its tick. */
+    private static List<Text> numbers(List<Point> marks) {
+        Point middle = Box.around(marks).centre();
+        List<Text> numbers = new ArrayList<>();
+        for (Point mark : marks) {
+            numbers.add(Text.centred(Layer.TEXT, String.valueOf(numbers.size() + 1), mark.towards(mark.directionTo(middle), BEYOND_TICK), LETTER, 0));
+        }
+        return numbers;
     }
 
     static TemplateShape of(SheetTask task, Template template) {
@@ -110,7 +124,7 @@ final class PaperTemplate {
         }
         return new TemplateShape("Template: " + part + ", " + task.boat(), lay,
                 part + ", " + task.boat() + ", " + wish.number() + " sheet 3, revision " + wish.revision() + ", " + wish.date(),
-                cut.contours().get(0).corners(), strokes, letters, checks,
+                cut.contours().get(0).corners(), strokes, letters, task.figures().within(Marking.SHAPE), checks,
                 wish.issues().stream().map(issue -> issue.mark() + ", " + issue.date() + ", " + issue.by() + ": " + issue.changed()).toList());
     }
 

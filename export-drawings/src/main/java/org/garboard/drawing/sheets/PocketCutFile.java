@@ -13,7 +13,8 @@ import org.garboard.drawing.dxf.CutLayer;
 /**
  * The developed opening for the machine, outside up. All marks lie on the piece that is cut out:
  * centreline and middle, arrow to the bow, a corner notch to starboard, the pocket's own outline
- * where it is not the opening's, and a tick at each corner that the diagonals are taken between.
+ * where it is not the opening's, and a tick at each corner of the finished edge: the marks 1 to 4 of sheet 2,
+ * between which the diagonals are taken.
  */
 final class PocketCutFile {
 
@@ -37,15 +38,18 @@ final class PocketCutFile {
         PocketCutFile file = new PocketCutFile(CutOutline.of(pocket));
         file.axes();
         file.notch();
-        for (int side = -1; side <= 1; side += 2) {
-            file.tick(file.outline.corner(1, side));
-            file.tick(file.outline.corner(-1, side));
-        }
+        marks(pocket).forEach(file::tick);
         if (!pocket.details().hullCut().isEmpty()) {
             file.inner(CutOutline.flat(pocket.developedOpening()));
         }
         file.inner(CutOutline.flat(pocket.developedPocket()));
         return new CutDrawing(List.of(new Contour(CutLayer.CUT_OUTER, file.outline.corners())), List.of(), file.strokes);
+    }
+
+    /** The marks 1 to 4 of sheet 2: forward starboard, forward port, after starboard, after port. */
+    static List<Point> marks(Pocket pocket) {
+        CutOutline edge = CutOutline.finishedEdge(pocket);
+        return List.of(edge.corner(1, 1), edge.corner(1, -1), edge.corner(-1, 1), edge.corner(-1, -1));
     }
 
     /** The centreline with an arrow head half way to the fore end, and the middle square to it. */

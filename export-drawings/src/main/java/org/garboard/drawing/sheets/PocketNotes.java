@@ -25,7 +25,7 @@ final class PocketNotes {
         notes.addAll(lines(task.figures(), pocket));
         screws(task.figures(), pocket).ifPresent(notes::add);
         notes.add("Cut file pocket-outside-up_mm_1to1.dxf: true millimetres, origin in the middle of the pocket" + (pocket.site().getY() == 0 ? " on the keel line" : "")
-                + ", bow to +x, starboard to +y, outside up. Its ticks mark the corners for the diagonals. Kerf and tool offset are not allowed for. "
+                + ", bow to +x, starboard to +y, outside up. Its ticks are the marks 1 to 4 of sheet 2, corners of the finished edge; diagonals are between them. Kerf and tool offset are not allowed for. "
                 + flattening(pocket.developmentStretch() * 1000));
         notes.add(SurfaceNote.of(task));
         notes.addAll(task.table().remarks());

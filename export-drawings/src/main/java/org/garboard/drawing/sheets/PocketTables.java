@@ -83,13 +83,14 @@ final class PocketTables {
     /** Drawn figures with empty places for what is measured. */
     Piece checks(List<Piece.Corner> corners) {
         CutOutline outline = CutOutline.of(pocket);
+        CutOutline edge = CutOutline.finishedEdge(pocket);
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Measure", "Drawn", "Within", "Measured", "By, date"));
         check(rows, "Cut file: length of outline", outline.extents().width() / 1000, Marking.SHAPE);
         check(rows, "Cut file: width of outline, flat", outline.extents().height() / 1000, Marking.SHAPE);
         check(rows, "Cut file: way round outline", outline.perimeter() / 1000, Marking.ROUND);
-        check(rows, "Cut file: diagonal, fwd starboard to aft port tick", outline.diagonalFromStarboard() / 1000, Marking.SHAPE);
-        check(rows, "Cut file: diagonal, fwd port to aft starboard tick", outline.diagonalFromPort() / 1000, Marking.SHAPE);
+        check(rows, "Cut file: diagonal, fwd starboard to aft port tick (marks 1, 4)", edge.diagonalFromStarboard() / 1000, Marking.SHAPE);
+        check(rows, "Cut file: diagonal, fwd port to aft starboard tick (marks 2, 3)", edge.diagonalFromPort() / 1000, Marking.SHAPE);
         double x = pocket.site().getX();
         taped(rows, "Boat: middle of pocket from " + sheet.afterEnd(), sheet.fromAfterEnd(x));
         taped(rows, "Boat: middle of pocket from " + sheet.forwardDatum(), Math.abs(x));

@@ -174,7 +174,7 @@ public final class TemplatePages {
             steps.add("Trim two neighbouring edges of each tile at the corner marks; lay the tiles over each other by 10 mm until the crosses fall "
                     + "together; tape them. The map shows their order; tiles in brackets are empty and not printed.");
         }
-        steps.add("Then measure the joined sheet before use, each within 1 mm:");
+        steps.add("Then measure the joined sheet before use, each within " + shape.within() + " (sheet 7 the same):");
         steps.addAll(shape.checks());
         steps.add("Paper moves by 1 to 3 mm in a metre with the damp (from memory): the tape decides, the template gives the shape.");
         steps.add(shape.lay().step() + " " + shape.lay().seen() + " Not to be cut until the check measurements are signed.");

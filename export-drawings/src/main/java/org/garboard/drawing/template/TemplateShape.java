@@ -15,11 +15,12 @@ import org.garboard.drawing.Text;
  * @param outline to be cut, closed, the first corner not repeated
  * @param strokes other lines
  * @param letters that name lines in the checks
+ * @param within by how much each of them may be out, in words
  * @param checks what is measured across the joined tiles, a sentence each
  * @param revisions table of revisions in words, a row each
  */
 public record TemplateShape(String title, TemplateLay lay, String heading, List<Point> outline, List<Line> strokes, List<Text> letters,
-                            List<String> checks, List<String> revisions) {
+                            String within, List<String> checks, List<String> revisions) {
     public TemplateShape {
         outline = List.copyOf(outline);
         strokes = List.copyOf(strokes);

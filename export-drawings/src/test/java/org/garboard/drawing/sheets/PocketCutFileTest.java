@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -8,7 +9,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.garboard.craft.Transducer;
+import org.garboard.cutout.KeelPocketCut;
 import org.garboard.cutout.Pocket;
+import org.garboard.cutout.PocketOutcome;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Point;
 import org.garboard.drawing.dxf.CutDrawing;
@@ -17,9 +22,17 @@ import org.garboard.drawing.dxf.CutDxf;
 import org.garboard.drawing.dxf.CutDxfRules;
 import org.garboard.drawing.dxf.CutLayer;
 import org.garboard.drawing.dxf.EzdxfAudit;
+import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
+import org.garboard.marking.MarkedLength;
+import org.garboard.marking.MarkingOut;
+import org.garboard.marking.MarkingPlan;
+import org.garboard.mount.PocketWish;
+import org.garboard.mount.pocket.PocketLayup;
+import org.garboard.mount.pocket.PocketMake;
 import org.garboard.reader.OutsideReader;
+import org.garboard.units.Angle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,6 +42,16 @@ class PocketCutFileTest {
 
     private static Pocket pocket() {
         return BOAT.record(Units.MILLIMETRES, Paper.A3).pocket().orElseThrow();
+    }
+
+    /** One let into an existing boat: its hull is cut outside the finished edge. */
+    private static Pocket tray(Hull hull) {
+        Transducer body = new Transducer("test body", 0.3, 0.15, 0.05, 0, 0.02, Angle.ofDegrees(0));
+        PocketMake make = PocketMake.USUAL.with(new PocketLayup(0.0005, List.of(new PocketLayup.Layer("glass", 0.0095)), 12, 0.003));
+        PocketOutcome outcome = KeelPocketCut.cut(hull, body, new PocketWish(OptionalDouble.empty(), 0.0025, 8, make), pocket().site().getX());
+        Pocket tray = assertInstanceOf(PocketOutcome.Built.class, outcome, outcome.toString()).pocket();
+        assertTrue(CutOutline.of(tray).extents().width() > CutOutline.finishedEdge(tray).extents().width() + 20);
+        return tray;
     }
 
     private static byte[] written(CutDrawing drawing) throws IOException {
@@ -90,6 +113,26 @@ class PocketCutFileTest {
         for (Stroke stroke : PocketCutFile.of(pocket()).strokes()) {
             assertEquals(CutLayer.MARK, stroke.layer());
             assertTrue(box.contains(Box.around(List.of(stroke.from(), stroke.to()))), stroke.toString());
+        }
+    }
+
+    /** The ticks stand where sheet 2's marks 1 to 4 stand: a tape along the skin from the place is the distance on the flat from the cross. */
+    @Test
+    void law_ticksAreTheMarksOfSheet2() {
+        Hull hull = Hull.through(BOAT.table());
+        for (Pocket pocket : List.of(pocket(), tray(hull))) {
+            MarkingOut plan = MarkingPlan.of(hull, BOAT.table(), pocket, 0.1);
+            List<Point> marks = PocketCutFile.marks(pocket);
+            int compared = 0;
+            for (MarkedLength length : plan.lengths()) {
+                if (length.tape().touches() && length.to().letter().matches("[1-4]") && length.from().letter().matches("[E1-4]")) {
+                    Point to = marks.get(length.to().letter().charAt(0) - '1');
+                    Point from = length.from().letter().equals("E") ? new Point(0, 0) : marks.get(length.from().letter().charAt(0) - '1');
+                    assertEquals(1000 * length.metres(), from.distanceTo(to), 1, length.from().letter() + length.to().letter());
+                    compared++;
+                }
+            }
+            assertEquals(6, compared);
         }
     }
 

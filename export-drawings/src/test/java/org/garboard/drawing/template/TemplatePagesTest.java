@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class TemplatePagesTest {
     /** A lens of 480 by 320 mm: crosses every seam slantwise. */
     private static final TemplateShape SHAPE = new TemplateShape("Template: lens", TemplateLay.ON_HULL, "Sample boat, SB-01 sheet 3, revision A, 2026-03-14",
-            lens(), List.of(new Line(Layer.MARK, new Point(-230, 0), new Point(230, 0))), List.of(), List.of("length over all: 480", "width over all: 320"), List.of());
+            lens(), List.of(new Line(Layer.MARK, new Point(-230, 0), new Point(230, 0))), List.of(), "±2", List.of("length over all: 480", "width over all: 320"), List.of());
 
     private static List<Point> lens() {
         List<Point> points = new ArrayList<>();
