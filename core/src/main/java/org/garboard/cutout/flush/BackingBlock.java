@@ -25,6 +25,7 @@ final class BackingBlock {
     private final Height inside;
     private final double least;
     private double top;
+    private double roof;
 
     BackingBlock(AxisFrame frame, double thickness, double least) {
         this.frame = frame;
@@ -35,6 +36,11 @@ final class BackingBlock {
     /** Height of its top in the frame; known once it is made. */
     double top() {
         return top;
+    }
+
+    /** Height of what bears on the body, where the block is closed over it; known once it is made. */
+    double roof() {
+        return roof;
     }
 
     /** A ring round an opening that goes right through. */
@@ -51,7 +57,7 @@ final class BackingBlock {
      */
     Solid over(Loop outer, Loop cutout, Loop body, Loop stem, double bodyTop, double step) {
         boolean plug = bodyTop < lowest(body) - STEP;
-        double roof = plug ? bodyTop : Math.max(bodyTop, highest(cutout) + STEP);
+        roof = plug ? bodyTop : Math.max(bodyTop, highest(cutout) + STEP);
         top = Math.max(highest(outer) + least, roof + ROOF);
         Loop inner = plug ? body : cutout;
         Draft draft = new Draft(frame);

@@ -14,6 +14,7 @@ import org.garboard.cutout.flush.FlushCutout.Range;
 import org.garboard.cutout.part.Bend;
 import org.garboard.cutout.part.BodyEnvelope;
 import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.BottomThere;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
@@ -90,13 +91,20 @@ public final class FlushCut {
         Loop edge = cut.loop(cuttingChord(), step(cut, 0));
         Optional<Range> thickness = Optional.empty();
         Optional<SawCut> wedge = Optional.empty();
+        Optional<BodySeat> seat = Optional.empty();
         OptionalDouble stemNeeded = OptionalDouble.empty();
         double stemTop = face + body.height() + wish.stemLength().orElse(0);
         if (wish.skin().isPresent()) {
             double skin = wish.skin().get().thickness();
-            double top = inside(skin, hole);
+            boolean roofed = isRoofed(hole);
+            BackingBlock backing = inside(skin, hole, roofed);
+            double top = backing.top();
             thickness = Optional.of(thickness(skin, top));
-            wedge = Optional.of(wedge(skin, top, thickness.get().greatest()));
+            double overBody = roofed ? top - backing.roof() : 0;
+            SawCut sawn = wedge(skin, top, Math.max(thickness.get().greatest(), overBody));
+            wedge = Optional.of(sawn);
+            boolean lip = overBody > sawn.middle();
+            seat = roofed ? Optional.of(new BodySeat(lip ? outline : cut, sawn.middle(), overBody, lip)) : Optional.empty();
             stemNeeded = OptionalDouble.of(Math.max(0, top - face - body.height()) + ThroughHullWish.NUT);
             wish.checkStem(stemNeeded.getAsDouble());
             stemTop = face + body.height() + wish.stemLength().orElse(stemNeeded.getAsDouble());
@@ -107,7 +115,7 @@ public final class FlushCut {
             templates.add(developed("core-removal", cut.widened(core.get().filled()).loop(cuttingChord(), coarse)));
         }
         return new FlushCutout(frame.origin(), frame.up(), ElementLean.of(body.elementInclination(), deadrise(), frame.origin().getY()), cut,
-            IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, wedge,
+            IntStream.range(0, edge.size()).mapToObj(i -> onSkin(edge, i)).toList(), proud, hole, core, thickness, wedge, seat,
             wish.sleeve(), stemNeeded, solids, templates);
     }
 
@@ -127,8 +135,8 @@ public final class FlushCut {
         proud = (most - least) / 2;
     }
 
-    /** The skin with the cut in it, and the backing block; height of the block's top. */
-    private double inside(double skin, double hole) throws CannotBeBuilt {
+    /** The skin with the cut in it, and the backing block. */
+    private BackingBlock inside(double skin, double hole, boolean roofed) throws CannotBeBuilt {
         BodyOutline block = cut.widened(wish.overlap());
         Bend bend = Bend.under(frame, block.loop(wish.chord(), coarse));
         bend.require(skin);
@@ -144,14 +152,18 @@ public final class FlushCut {
         BackingBlock backing = new BackingBlock(frame, skin, wish.block());
         Loop plug = outline.loop(wish.chord(), side);
         Loop stem = hole > 0 ? Loop.circle(0, 0, hole / 2, wish.chord()) : plug;
-        boolean roofed = hole > 0 && plug.clears(stem, ROOM);
         double bodyTop = face + body.height();
         Solid solid = roofed ? backing.over(outer, edge, plug, stem, bodyTop, step) : backing.ring(outer, edge, bodyTop, step);
         solids.add(new NamedSolid("backing-block", solid));
         templates.add(new Template("backing-block", Template.Up.OUTSIDE, flat(block.loop(cuttingChord(), coarse)),
             roofed ? List.of() : List.of(flat(cut.loop(cuttingChord(), coarse))),
             roofed ? List.of(new Template.RoundHole(new FlatPoint(0, 0), hole)) : List.of(), List.of(), 0));
-        return backing.top();
+        return backing;
+    }
+
+    /** Whether the block is closed over the body but for the stem's hole. */
+    private boolean isRoofed(double hole) {
+        return hole > 0 && outline.loop(wish.chord(), coarse).clears(Loop.circle(0, 0, hole / 2, wish.chord()), ROOM);
     }
 
     private Range thickness(double skin, double top) {
@@ -161,10 +173,10 @@ public final class FlushCut {
         return new Range(heights[0], heights[heights.length - 1]);
     }
 
-    private SawCut wedge(double skin, double top, double thickest) {
+    private SawCut wedge(double skin, double top, double highest) {
         BodyOutline block = cut.widened(wish.overlap());
         SawPlane plane = SawPlane.under((u, v) -> frame.inside(u, v, skin), block.loop(wish.chord(), coarse));
-        return SawCut.of(plane, top, -block.length() / 2, block.length() / 2, block.width() / 2, -1, OptionalDouble.of(thickest));
+        return SawCut.of(plane, top, -block.length() / 2, block.length() / 2, block.width() / 2, -1, OptionalDouble.of(highest));
     }
 
     private double cuttingChord() {

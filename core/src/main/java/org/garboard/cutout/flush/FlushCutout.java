@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
@@ -23,14 +24,15 @@ import org.garboard.cutout.template.Template;
  * @param core what is taken out of a cored skin
  * @param blockThickness least and greatest thickness of the backing block beside the cutout [m], where there is one
  * @param wedge how the backing block is sawn before it is scribed, where there is one; it lies on its top
+ * @param seat where that block bears on the body, unless the body goes right through it
  * @param sleeve wall of the insulating sleeve round the body, 0 where it needs none
  * @param stemNeeded length of stem above the body's top, through block, washer and nut [m]
  * @param solids parts as closed bodies
  * @param templates flat outlines
  */
 public record FlushCutout(Vector3D site, Vector3D axis, ElementLean lean, BodyOutline opening, List<Vector3D> edge, double proud, double stemHole,
-                          Optional<CoreRemoval> core, Optional<Range> blockThickness, Optional<SawCut> wedge, double sleeve, OptionalDouble stemNeeded,
-                          List<NamedSolid> solids, List<Template> templates) {
+                          Optional<CoreRemoval> core, Optional<Range> blockThickness, Optional<SawCut> wedge, Optional<BodySeat> seat, double sleeve,
+                          OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
     public FlushCutout {
         edge = List.copyOf(edge);
         solids = List.copyOf(solids);

@@ -19,7 +19,7 @@ import org.garboard.units.Angle;
  * @param port height of the cut at the widest place, port side
  * @param starboard the same, starboard
  * @param left largest distance between cut and true skin under the block, to be scribed off
- * @param blank height of the blank; where it makes the block on the other side of the skin too, with the saw's kerf;
+ * @param blank height of the blank, with what stands out of the cut; where it makes the block on the other side of the skin too, with the saw's kerf;
  *     empty where the skin is not told
  */
 public record SawCut(Angle across, Angle along, Angle total, double middle, double nose, double tail, double port,

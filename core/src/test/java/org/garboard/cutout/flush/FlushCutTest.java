@@ -1,6 +1,7 @@
 package org.garboard.cutout.flush;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +14,7 @@ import org.garboard.cutout.FlatPoint;
 import org.garboard.cutout.SelfCrossing;
 import org.garboard.cutout.flush.ElementLean.Towards;
 import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.part.ThroughHullWish;
@@ -84,6 +86,30 @@ class FlushCutTest {
         double bulge = inner - Math.sqrt(inner * inner - half * half);
         assertTrue(round.wedge().orElseThrow().left() > bulge / 4 && round.wedge().orElseThrow().left() < bulge, "scribed off " + round.wedge());
         assertEquals(0, round.wedge().orElseThrow().across().degrees(), 0.05);
+    }
+
+    /**
+     * On a plane the blank is as high as the block is thick, and where a low body asks for a lip round its stem, by that lip
+     * higher: 15 beside a body 4 below the inside.
+     */
+    @Test
+    void exact_blankHoldsTheLip() throws CannotBeBuilt {
+        for (double deadrise : new double[] {0, 20}) {
+            FlushCutout low = cut(Boats.prismaticV(deadrise), body(0.008, 0.020), 0.5);
+            assertEquals(0.015, low.wedge().orElseThrow().middle(), 1e-9);
+            assertEquals(0.015 + 0.004, low.wedge().orElseThrow().blank().orElseThrow(), 1e-9);
+            BodySeat lip = low.seat().orElseThrow();
+            assertTrue(lip.lip());
+            assertEquals(0.004, lip.depth(), 1e-9);
+            assertEquals(0.076, lip.outline().width(), 1e-12);
+            FlushCutout tall = cut(Boats.prismaticV(deadrise), body(0.028, 0.020), 0.5);
+            assertEquals(0.026, tall.wedge().orElseThrow().blank().orElseThrow(), 1e-9);
+            BodySeat recess = tall.seat().orElseThrow();
+            assertFalse(recess.lip());
+            assertEquals(0.016, recess.depth(), 1e-9);
+            assertEquals(0.076 + 2 * GAP, recess.outline().width(), 1e-12);
+            assertEquals(Optional.empty(), cut(Boats.prismaticV(deadrise), body(0.028, 0), 0.5).seat());
+        }
     }
 
     /** On plane skin everything is a prism: skin, block with recess (tall body) and with plug (low body). */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.drawing.Box;
 import org.garboard.drawing.Entity;
@@ -42,6 +43,7 @@ final class BlockSectionView {
         view.sawn(-block.half(), block.saw().port(), block.half(), block.saw().starboard());
         view.thicknesses(part -> block.planes().athwart(part, scale));
         view.axis();
+        block.seat().ifPresent(seat -> view.seat(seat, seat.outline().width() / 2));
         return ViewTitle.above("SECTION AT THE STEM, LOOKING FORWARD", "Starboard right; up is along the hole's axis, into the boat. Chain line: the saw's cut.",
                 view.shown, block.task().lettering(), 24 * view.letter);
     }
@@ -52,6 +54,7 @@ final class BlockSectionView {
         view.sawn(-block.tail(), block.saw().tail(), -block.nose(), block.saw().nose());
         view.thicknesses(part -> block.planes().lengthwise(part, scale));
         view.axis();
+        block.seat().ifPresent(seat -> view.seat(seat, seat.outline().length() / 2));
         return ViewTitle.above("LONG SECTION AT THE STEM", "Bow right, seen from starboard; up is along the hole's axis, into the boat. Chain line: the saw's cut.",
                 view.shown, block.task().lettering(), 24 * view.letter);
     }
@@ -78,6 +81,25 @@ final class BlockSectionView {
             thickness(loops, box(loops).left() + INSIDE, -1);
             thickness(loops, box(loops).right() - INSIDE, 1);
         }
+    }
+
+    /** Of recess or lip: how deep or high, and how far across, with the half of that told [m]. */
+    private void seat(BodySeat seat, double half) {
+        double edge = scale.paper(half);
+        double mouth = scale.paper(block.level(seat.mouth()));
+        double bearing = scale.paper(block.level(seat.bearing()));
+        double below = View.around("so far", shown).frame().bottom() - letter;
+        shown.addAll(ClearPlace.among(IntStream.range(0, 4).mapToObj(row -> List.<Entity>of(new LinearDimension(Direction.HORIZONTAL,
+                new Point(-edge, Math.min(mouth, bearing)), new Point(edge, Math.min(mouth, bearing)), new Point(0, below - (1 + 2.2 * row) * letter),
+                block.task().figures().fine(2 * half), letter))).toList(), shown));
+        // a lip is solid: told in the stem's hole; a recess in itself; where neither has room beside the recess, else by the table alone
+        double wall = seat.lip() ? scale.paper(block.stemHole() / 2) : edge;
+        ClearPlace.clearAmong(IntStream.range(0, 14).mapToObj(place -> {
+            int side = place % 2 == 0 ? 1 : -1;
+            double x = place < 8 ? wall * (0.8 - 0.15 * (place / 2)) : wall + (place / 2 - 3) * 2.2 * letter;
+            return List.<Entity>of(new LinearDimension(Direction.VERTICAL, new Point(side * wall, Math.min(mouth, bearing)),
+                    new Point(side * wall, Math.max(mouth, bearing)), new Point(side * x, 0), block.task().figures().fine(seat.depth()), letter));
+        }).toList(), shown).ifPresent(shown::addAll);
     }
 
     private static Box box(List<List<Point>> loops) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.fairing.HeightRow;
+import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
 import org.garboard.drawing.Scale;
@@ -38,10 +40,20 @@ final class BlockTables {
         rows.add(List.of(side + "port", figures.fine(saw.port())));
         rows.add(List.of(side + "starboard", figures.fine(saw.starboard())));
         rows.add(List.of("Then scribe off up to", figures.fine(saw.left())));
-        rows.add(List.of("Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
+        rows.add(List.of(block.seat().filter(BodySeat::lip).isPresent() ? "Blank, height, the lip in it" : "Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
+        block.seat().ifPresent(seat -> rows.add(List.of(seat.lip() ? "Lip to saw round, and its height from the cut" : "Recess for the body, and its depth from the cut",
+                size(seat.outline()) + "; " + figures.fine(seat.depth()))));
         overBody().ifPresent(thick -> rows.add(List.of("Left over the body, round the stem", figures.fine(thick))));
         holes(rows);
         return Columns.piece("SAW CUT: heights above what the block lies on", rows, block.task().lettering(), corners);
+    }
+
+    /** Length by width and the corners' radius, or the diameter. */
+    private String size(BodyOutline outline) {
+        if (new Opening("", 0, outline).isRound()) {
+            return "Ø" + figures.fine(outline.length());
+        }
+        return figures.fine(outline.length()) + " x " + figures.fine(outline.width()) + (outline.radius() > 0 ? ", R" + figures.fine(outline.radius()) : "");
     }
 
     /** Thickness of a backing block between stem and edge of the recess [m], where it closes the recess. */
@@ -85,6 +97,8 @@ final class BlockTables {
         block.task().made().flush().ifPresent(cutout -> {
             cutout.blockThickness().ifPresent(range -> notes.add("Backing block: " + figures.fine(range.least()) + " to " + figures.fine(range.greatest())
                     + " thick once scribed to the inside of the skin."));
+            cutout.seat().filter(BodySeat::lip).ifPresent(lip -> notes.add("Saw round the lip, not through it: " + size(lip.outline()) + " round the stem's hole, "
+                    + figures.fine(lip.depth()) + " out of the saw's cut at the stem. Its end bears on the body, " + figures.fine(lip.bearing()) + " above what the block lies on."));
             cutout.stemNeeded().ifPresent(needed -> notes.add("Stem: " + figures.fine(needed) + " or more above the body's top."));
         });
         notes.add("One side's block does not serve the other side: the saw's tilt is turned round there. Mark FWD and OUTSIDE on every piece before it is cut.");

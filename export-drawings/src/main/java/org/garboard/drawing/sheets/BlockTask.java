@@ -6,6 +6,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.garboard.cutout.fairing.FairingBlock;
 import org.garboard.cutout.fairing.HeightRow;
 import org.garboard.cutout.made.PartsMade;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
 import org.garboard.cutout.template.Template;
@@ -50,6 +51,16 @@ record BlockTask(SheetTask task, String name, Template plan, AxisPlanes planes, 
         }
         return new BlockTask(task, "backing block", template(made, "backing-block"), AxisPlanes.of(origin, up), top, false,
                 made.flush().orElseThrow().wedge().orElseThrow(), List.of());
+    }
+
+    /** Where the sawn block bears on the body, unless the body goes right through it. */
+    Optional<BodySeat> seat() {
+        return task.made().flush().flatMap(flush -> flush.seat());
+    }
+
+    /** Diameter of the stem's hole in it [m]; 0 where there is none. */
+    double stemHole() {
+        return plan.holes().stream().filter(hole -> Math.hypot(hole.centre().u(), hole.centre().v()) < 1e-9).mapToDouble(Template.RoundHole::diameter).findFirst().orElse(0);
     }
 
     static Template template(PartsMade made, String name) {

@@ -131,11 +131,26 @@ class ThroughHullSheetsTest {
         SheetTask task = flush(wish(Units.MILLIMETRES, Paper.A2), SampleBoat.slab(), Optional.of(new Layup.Whole(SKIN)));
         Sheet sheet = SheetSetter.set(task, BlockSheet::new);
         // 40 beyond the opening all round
-        assertEquals(new TreeSet<>(List.of("385", "235", "40")), figures(sheet));
+        assertEquals(new TreeSet<>(List.of("385", "235", "40", "305", "155", "30")), figures(sheet));
         String text = text(sheet);
-        for (String told : List.of("Table tilted, cut along the block 0.0°", "Left over the body, round the stem 10", "Cut at the stem 40", "Ø35")) {
+        for (String told : List.of("Table tilted, cut along the block 0.0°", "Left over the body, round the stem 10", "Cut at the stem 40", "Ø35",
+                "Recess for the body, and its depth from the cut 305 x 155, R32.5; 30")) {
             assertTrue(text.contains(told), told + " in " + text);
         }
+    }
+
+    /** A body 20 high in a skin of 24: a lip of its outline 4 high, and a blank that holds it, 19 for a block of 15. */
+    @Test
+    void exact_lipOfABackingBlock() throws Exception {
+        Transducer low = new Transducer("Low button 76, invented", 0.076, 0.076, 0.020, 0.038, 0.030, Angle.ofDegrees(0));
+        SheetTask task = flush(wish(Units.MILLIMETRES, Paper.A3), low, Optional.of(new Layup.Whole(0.024)));
+        Sheet sheet = SheetSetter.set(task, BlockSheet::new);
+        String text = text(sheet);
+        for (String told : List.of("Cut at the stem 15", "Blank, height, the lip in it 19", "Lip to saw round, and its height from the cut Ø76; 4", "Left over the body, round the stem 19")) {
+            assertTrue(text.contains(told), told + " in " + text);
+        }
+        assertTrue(figures(sheet).containsAll(List.of("76", "4", "15")), figures(sheet).toString());
+        assertEquals(List.of(), SheetClearance.faults(sheet, task.paper().frame()));
     }
 
     /** A fairing block's sides differ by its width times the deadrise's tangent, and the saw's table stands at the deadrise. */
