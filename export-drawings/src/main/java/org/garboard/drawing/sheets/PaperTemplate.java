@@ -15,9 +15,11 @@ import org.garboard.drawing.Text;
 import org.garboard.drawing.dxf.CutDrawing;
 import org.garboard.drawing.dxf.CutDrawing.Contour;
 import org.garboard.drawing.dxf.CutDrawing.Hole;
+import org.garboard.drawing.template.NamedLine;
 import org.garboard.drawing.template.TemplateLay;
 import org.garboard.drawing.template.TemplateShape;
 import org.garboard.job.DrawingWish;
+import org.garboard.mount.pocket.PocketMake;
 import org.garboard.siting.Site;
 import org.garboard.units.FixedDecimal;
 
@@ -33,17 +35,34 @@ final class PaperTemplate {
     /** Middle of a number from its mark, whose tick is 5 mm long [mm]: our choice. */
     private static final double BEYOND_TICK = 9;
 
+    private static final String CUT = "CUT HERE";
+
     private PaperTemplate() {
     }
 
     static TemplateShape of(SheetTask task, Pocket pocket) {
         CutOutline outline = CutOutline.of(pocket);
         CutOutline edge = CutOutline.finishedEdge(pocket);
-        return shape(task, "pocket opening", TemplateLay.ON_HULL, PocketCutFile.of(pocket), numbers(PocketCutFile.marks(pocket)),
+        return shape(task, "pocket opening", TemplateLay.ON_HULL, PocketCutFile.of(pocket), numbers(PocketCutFile.marks(pocket)), names(pocket),
                 List.of(checked(task, "length over all", outline.extents().width()),
                         checked(task, "width over all", outline.extents().height()),
                         checked(task, "diagonal, tick 1 (forward starboard) to tick 4 (after port)", edge.diagonalFromStarboard()),
                         checked(task, "diagonal, tick 2 (forward port) to tick 3 (after starboard)", edge.diagonalFromPort())));
+    }
+
+    private static List<NamedLine> names(Pocket pocket) {
+        List<Point> edge = CutOutline.finishedEdge(pocket).corners();
+        if (!pocket.details().hullCut().isEmpty()) {
+            return List.of(new NamedLine(CUT, CutOutline.of(pocket).corners()), new NamedLine("FINISHED EDGE, do not cut", edge));
+        }
+        boolean cutNotKnown = pocket.details().make().into() == PocketMake.Into.EXISTING_BOAT && !pocket.details().outlineOnly();
+        return List.of(new NamedLine(cutNotKnown ? "FINISHED EDGE, hull cut NOT KNOWN" : "FINISHED EDGE", edge));
+    }
+
+    /** A ring between the end of a tray's taper and the hull cut. */
+    private static List<NamedLine> names(Template template) {
+        return template.name().equals("taper-end") ? List.of(new NamedLine("END OF TAPER", CutOutline.flat(template.outline())),
+                new NamedLine(CUT, CutOutline.flat(template.openings().get(0)))) : List.of();
     }
 
     /** Numbers of sheet 2's marks, each beyond the inner end of its tick. */
@@ -73,7 +92,7 @@ final class PaperTemplate {
                 checks.add("line " + letter + ": " + words);
             }
         }
-        return shape(task, template.name().replace('-', ' '), lay(template), TemplateCutFile.drawing(template), letters, checks);
+        return shape(task, template.name().replace('-', ' '), lay(template), TemplateCutFile.drawing(template), letters, names(template), checks);
     }
 
     private static TemplateLay lay(Template template) {
@@ -108,7 +127,7 @@ final class PaperTemplate {
         return Text.level(Layer.TEXT, letter, at.movedBy(1, 1), LETTER, Anchor.LEFT);
     }
 
-    private static TemplateShape shape(SheetTask task, String part, TemplateLay lay, CutDrawing cut, List<Text> letters, List<String> checks) {
+    private static TemplateShape shape(SheetTask task, String part, TemplateLay lay, CutDrawing cut, List<Text> letters, List<NamedLine> named, List<String> checks) {
         DrawingWish wish = task.drawing();
         List<Line> strokes = new ArrayList<>();
         cut.strokes().forEach(stroke -> strokes.add(new Line(Layer.MARK, stroke.from(), stroke.to())));
@@ -124,7 +143,7 @@ final class PaperTemplate {
         }
         return new TemplateShape("Template: " + part + ", " + task.boat(), lay,
                 part + ", " + task.boat() + ", " + wish.number() + " sheet 3, revision " + wish.revision() + ", " + wish.date(),
-                cut.contours().get(0).corners(), strokes, letters, task.figures().within(Marking.SHAPE), checks,
+                cut.contours().get(0).corners(), strokes, letters, named, task.figures().within(Marking.SHAPE), checks,
                 wish.issues().stream().map(issue -> issue.mark() + ", " + issue.date() + ", " + issue.by() + ": " + issue.changed()).toList());
     }
 

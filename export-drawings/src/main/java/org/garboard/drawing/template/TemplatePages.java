@@ -94,6 +94,9 @@ public final class TemplatePages {
         shape.letters().stream().filter(letter -> tile.window().contains(letter.bounds())).forEach(letter -> drawn.add(letter.movedBy(dx, dy)));
         corners(window, drawn);
         neighbours(tile, window, drawn);
+        for (NamedLine line : shape.named()) {
+            line.on(tile.window(), drawn.stream().map(entity -> entity.movedBy(-dx, -dy)).toList()).ifPresent(name -> drawn.add(name.movedBy(dx, dy)));
+        }
         return sheet(shape.title() + ", tile " + tile.name(), drawn);
     }
 

@@ -15,16 +15,18 @@ import org.garboard.drawing.Text;
  * @param outline to be cut, closed, the first corner not repeated
  * @param strokes other lines
  * @param letters that name lines in the checks
+ * @param named lines that are named on every tile
  * @param within by how much each of them may be out, in words
  * @param checks what is measured across the joined tiles, a sentence each
  * @param revisions table of revisions in words, a row each
  */
 public record TemplateShape(String title, TemplateLay lay, String heading, List<Point> outline, List<Line> strokes, List<Text> letters,
-                            String within, List<String> checks, List<String> revisions) {
+                            List<NamedLine> named, String within, List<String> checks, List<String> revisions) {
     public TemplateShape {
         outline = List.copyOf(outline);
         strokes = List.copyOf(strokes);
         letters = List.copyOf(letters);
+        named = List.copyOf(named);
         checks = List.copyOf(checks);
         revisions = List.copyOf(revisions);
     }

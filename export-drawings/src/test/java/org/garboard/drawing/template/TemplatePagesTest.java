@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -34,7 +35,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 class TemplatePagesTest {
     /** A lens of 480 by 320 mm: crosses every seam slantwise. */
     private static final TemplateShape SHAPE = new TemplateShape("Template: lens", TemplateLay.ON_HULL, "Sample boat, SB-01 sheet 3, revision A, 2026-03-14",
-            lens(), List.of(new Line(Layer.MARK, new Point(-230, 0), new Point(230, 0))), List.of(), "±2", List.of("length over all: 480", "width over all: 320"), List.of());
+            lens(), List.of(new Line(Layer.MARK, new Point(-230, 0), new Point(230, 0))), List.of(), List.of(new NamedLine("CUT HERE", lens()), new NamedLine("FINISHED EDGE, do not cut", inner())), "±2", List.of("length over all: 480", "width over all: 320"), List.of());
+
+    private static List<Point> inner() {
+        return lens().stream().map(point -> new Point(0.93 * point.x(), 0.9 * point.y())).toList();
+    }
 
     private static List<Point> lens() {
         List<Point> points = new ArrayList<>();
@@ -50,6 +55,44 @@ class TemplatePagesTest {
         double dy = to.y() - from.y();
         double share = Math.max(0, Math.min(1, ((x - from.x()) * dx + (y - from.y()) * dy) / (dx * dx + dy * dy)));
         return Math.hypot(x - from.x() - share * dx, y - from.y() - share * dy);
+    }
+
+    /** On each tile, each line that crosses it is named once, close to it. */
+    @ParameterizedTest
+    @EnumSource(TilePaper.class)
+    void law_linesAreNamedOnEveryTile(TilePaper paper) {
+        List<Sheet> pages = TemplatePages.of(SHAPE, paper);
+        int named = 0;
+        for (TileGrid.Tile tile : TileGrid.over(SHAPE.extents(), paper).tiles()) {
+            Optional<Sheet> page = pages.stream().filter(sheet -> sheet.title().endsWith("tile " + tile.name())).findFirst();
+            if (page.isEmpty()) {
+                continue;
+            }
+            List<Text> texts = page.get().furniture().stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
+            for (NamedLine line : SHAPE.named()) {
+                boolean crosses = false;
+                for (int i = 0; i < line.ring().size(); i++) {
+                    crosses |= Clipped.of(new Line(Layer.CUT, line.ring().get(i), line.ring().get((i + 1) % line.ring().size())), tile.window()).isPresent();
+                }
+                List<Text> names = texts.stream().filter(text -> text.words().equals(line.words())).toList();
+                assertEquals(crosses ? 1 : 0, names.size(), tile.name() + " " + line.words());
+                for (Text name : names) {
+                    named++;
+                    Text back = name.movedBy(tile.window().left() - paper.window().left(), tile.window().bottom() - paper.window().bottom());
+                    double nearest = Math.min(away(back.middle(), line), back.corners().stream().mapToDouble(corner -> away(corner, line)).min().orElseThrow());
+                    assertTrue(nearest < 5, tile.name() + " " + line.words() + " " + nearest);
+                }
+            }
+        }
+        assertTrue(named >= 8, "names " + named);
+    }
+
+    private static double away(Point place, NamedLine line) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < line.ring().size(); i++) {
+            least = Math.min(least, distance(place.x(), place.y(), line.ring().get(i), line.ring().get((i + 1) % line.ring().size())));
+        }
+        return least;
     }
 
     /** Strokes in the window of each page, put back in the template's frame, lie on the outline within 0.05 mm and cover all of it. */
