@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.cutout.part.SawCut;
@@ -25,6 +26,7 @@ import org.garboard.flow.cavitation.Suction.FairingNose;
  * @param high greatest height of the block's side
  * @param roof least thickness of the block over the body
  * @param saw how to cut the blank
+ * @param seat the recess for the body, in the face
  * @param heights every 25 mm, to shape the hull side by hand
  * @param nose how the face's forward edge is rounded
  * @param stemHole the stem's hole in the skin; empty where there is no stem
@@ -38,8 +40,8 @@ import org.garboard.flow.cavitation.Suction.FairingNose;
  * @param templates flat outlines
  */
 public record FairingBlock(Vector3D site, Vector3D axis, Planform planform, double length, double width, double height,
-                           double low, double high, double roof, SawCut saw, List<HeightRow> heights, NoseRound nose,
-                           Optional<SkinEllipse> stemHole, double bolt, double pin, double boltHole, Optional<CoreRemoval> core,
+                           double low, double high, double roof, SawCut saw, BodySeat seat, List<HeightRow> heights,
+                           NoseRound nose, Optional<SkinEllipse> stemHole, double bolt, double pin, double boltHole, Optional<CoreRemoval> core,
                            double sleeve, OptionalDouble stemNeeded, List<NamedSolid> solids, List<Template> templates) {
     private static final double NOSE_WITHIN = 1e-5;
 

@@ -12,6 +12,7 @@ import org.garboard.cutout.Lengths;
 import org.garboard.cutout.part.Bend;
 import org.garboard.cutout.part.BodyEnvelope;
 import org.garboard.cutout.part.BodyOutline;
+import org.garboard.cutout.part.BodySeat;
 import org.garboard.cutout.part.BottomThere;
 import org.garboard.cutout.part.CoreRemoval;
 import org.garboard.cutout.part.NamedSolid;
@@ -41,7 +42,7 @@ public final class FairingCut {
     /** A stem's hole keeps so far inside the recess [m]; our choice. */
     private static final double ROOM = 0.002;
     /** What a bandsaw takes [m]; our choice. */
-    private static final double KERF = 0.003;
+    public static final double KERF = 0.003;
     /** Common practice, no source. */
     private static final double MOST_DROP_DEG = 2;
     private static final double FULLEST = 2;
@@ -166,8 +167,8 @@ public final class FairingCut {
         }
         List<Template> templates = flat.of(all);
         return new FairingBlock(frame.origin(), frame.up(), wish.planform(), plan.length(), plan.width(), height, lowest + height, highest,
-            extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank), rows(height, nose), nose,
-            stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),
+            extreme(recessLoop, frame::outside, -1) - roofPlane, SawCut.of(saw, -height, plan.nose(), plan.tail(), plan.halfBreadth(0), 1, blank),
+            new BodySeat(recess, 0, body.height(), false), rows(height, nose), nose, stem.map(loop -> SkinEllipse.of(hole(), frame.up(), frame.normal())),
             plan.bolt(), plan.pin(), BlockPlan.BOLT_HOLE, core(), sleeveWall(), stemNeeded, solids, templates);
     }
 

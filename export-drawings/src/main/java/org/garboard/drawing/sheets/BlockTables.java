@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.garboard.cutout.fairing.FairingBlock;
+import org.garboard.cutout.fairing.FairingCut;
 import org.garboard.cutout.fairing.HeightRow;
 import org.garboard.cutout.part.BodyOutline;
 import org.garboard.cutout.part.BodySeat;
@@ -16,6 +17,8 @@ import org.garboard.units.Angle;
 
 /** Figures of a block for saw and bench. */
 final class BlockTables {
+    /** A saw's table set to less [deg] is set square; our choice. */
+    private static final double TILTED_DEG = 0.2;
     private final BlockTask block;
     private final Figures figures;
 
@@ -33,15 +36,19 @@ final class BlockTables {
         rows.add(List.of("Packed up along the block", tilt(saw.along(), "aft", "forward")));
         // a backing block has neither nose nor tail
         boolean fairing = block.heightsUp();
-        rows.add(List.of(fairing ? "Cut at the nose, on CL" : "Cut at the forward end, on CL", figures.fine(saw.nose())));
+        rows.add(List.of(fairing ? "Cut at the nose, on the block's middle line" : "Cut at the forward end, on the block's middle line", figures.fine(saw.nose())));
         rows.add(List.of("Cut at the stem", figures.fine(saw.middle())));
-        rows.add(List.of(fairing ? "Cut at the tail, on CL" : "Cut at the after end, on CL", figures.fine(saw.tail())));
+        rows.add(List.of(fairing ? "Cut at the tail, on the block's middle line" : "Cut at the after end, on the block's middle line", figures.fine(saw.tail())));
         String side = fairing ? "Cut at the widest place, " : "Cut at the edge abreast of the middle, ";
         rows.add(List.of(side + "port", figures.fine(saw.port())));
         rows.add(List.of(side + "starboard", figures.fine(saw.starboard())));
         rows.add(List.of("Then scribe off up to", figures.fine(saw.left())));
         rows.add(List.of(block.seat().filter(BodySeat::lip).isPresent() ? "Blank, height, the lip in it" : "Blank, height", saw.blank().isPresent() ? figures.fine(saw.blank().getAsDouble()) : "skin not told: NOT KNOWN"));
-        block.seat().ifPresent(seat -> rows.add(List.of(seat.lip() ? "Lip to saw round, and its height from the cut" : "Recess for the body, and its depth from the cut",
+        if (fairing && saw.blank().isPresent()) {
+            rows.add(List.of("Saw's kerf, in the blank's height", figures.fine(FairingCut.KERF)));
+        }
+        block.task().made().flush().ifPresent(flush -> rows.add(List.of("Block's outline", size(flush.opening().widened((block.length() - flush.opening().length()) / 2)))));
+        block.seat().ifPresent(seat -> rows.add(List.of(seat.lip() ? "Lip to saw round, and its height from the cut" : "Recess for the body, and its depth from the " + (fairing ? "face" : "cut"),
                 size(seat.outline()) + "; " + figures.fine(seat.depth()))));
         overBody().ifPresent(thick -> rows.add(List.of("Left over the body, round the stem", figures.fine(thick))));
         holes(rows);
@@ -101,7 +108,8 @@ final class BlockTables {
                     + figures.fine(lip.depth()) + " out of the saw's cut at the stem. Its end bears on the body, " + figures.fine(lip.bearing()) + " above what the block lies on."));
             cutout.stemNeeded().ifPresent(needed -> notes.add("Stem: " + figures.fine(needed) + " or more above the body's top."));
         });
-        notes.add("One side's block does not serve the other side: the saw's tilt is turned round there. Mark FWD and OUTSIDE on every piece before it is cut.");
+        boolean tilted = Math.abs(block.saw().across().degrees()) >= TILTED_DEG;
+        notes.add((tilted ? "One side's block does not serve the other side: the saw's tilt is turned round there. " : "") + "Mark FWD and OUTSIDE on every piece before it is cut.");
         notes.add("The cut is a plane: fit by scribing to the skin where it stands. Bedding, coat and kerf are not in these figures but where told.");
         return Notes.numbered("BLOCKS", notes);
     }

@@ -55,7 +55,7 @@ record BlockTask(SheetTask task, String name, Template plan, AxisPlanes planes, 
 
     /** Where the sawn block bears on the body, unless the body goes right through it. */
     Optional<BodySeat> seat() {
-        return task.made().flush().flatMap(flush -> flush.seat());
+        return task.made().fairing().map(FairingBlock::seat).or(() -> task.made().flush().flatMap(flush -> flush.seat()));
     }
 
     /** Diameter of the stem's hole in it [m]; 0 where there is none. */

@@ -54,7 +54,7 @@ final class CutoutTables {
         row(rows, "Opening " + opening.use() + ": length", figures.fine(opening.outline().length()), figures.upTo(Marking.OPENING));
         row(rows, "Opening " + opening.use() + ": width", figures.fine(opening.outline().width()), figures.upTo(Marking.OPENING));
         if (opening.outline().radius() > 0) {
-            row(rows, "Its corners' centres, from E " + corners(opening), "R" + figures.fine(opening.outline().radius()), "");
+            row(rows, (opening.hasRoundEnds() ? "Its round ends' centres, from E " : "Its corners' centres, from E ") + corners(opening), "R" + figures.fine(opening.outline().radius()), "");
         }
     }
 
@@ -115,7 +115,7 @@ final class CutoutTables {
         }
         notes.add("Angles to plumb hold with the base line level and the boat upright: take off what she is trimmed and heeled as blocked, or go by the skin alone.");
         if (!cut.main().isRound()) {
-            notes.add("Lay the template of sheet 3 on the cross. Saw the corners from their centres, cut between them inside the line, and file to it.");
+            notes.add("Lay the template of sheet 3 on the cross. Saw the " + (cut.main().hasRoundEnds() ? "round ends" : "corners") + " from their centres, cut between them inside the line, and file to it.");
         }
         notes.add("Cut from outside, with the pilot as centre; back the skin inside so that it does not break out. Seal every cut edge with resin before bedding.");
         notes.add("Sizes are of the finished opening; " + Figures.tenths(Marking.OPENING) + " mm larger is taken up by the bedding, smaller binds. Cut file "

@@ -32,6 +32,11 @@ record Opening(String use, double aft, BodyOutline outline) {
         return outline.length() - 2 * outline.radius() < NOTHING && outline.width() - 2 * outline.radius() < NOTHING;
     }
 
+    /** Whether its corners make two half rounds. */
+    boolean hasRoundEnds() {
+        return !isRound() && (cornersAcross() < NOTHING || cornersAlong() < NOTHING);
+    }
+
     /** How far its corners' centres lie from its middle, along and across [m]. */
     double cornersAlong() {
         return outline.length() / 2 - outline.radius();

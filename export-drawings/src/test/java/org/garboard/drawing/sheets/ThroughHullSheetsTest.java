@@ -1,6 +1,7 @@
 package org.garboard.drawing.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -134,9 +135,18 @@ class ThroughHullSheetsTest {
         assertEquals(new TreeSet<>(List.of("385", "235", "40", "305", "155", "30")), figures(sheet));
         String text = text(sheet);
         for (String told : List.of("Table tilted, cut along the block 0.0°", "Left over the body, round the stem 10", "Cut at the stem 40", "Ø35",
-                "Recess for the body, and its depth from the cut 305 x 155, R32.5; 30")) {
+                "Recess for the body, and its depth from the cut 305 x 155, R32.5; 30", "Block's outline 385 x 235, R72.5")) {
             assertTrue(text.contains(told), told + " in " + text);
         }
+    }
+
+    /** A body as round at its ends as wide, 30 + 2.5 round them: centres 100 / 2 - 30 from the middle; in a plane no tilt to be turned round. */
+    @Test
+    void exact_roundEnds() throws Exception {
+        Transducer long100 = new Transducer("Round-ended 100, invented", 0.100, 0.060, 0.030, 0.030, 0.020, Angle.ofDegrees(0));
+        SheetTask task = flush(wish(Units.MILLIMETRES, Paper.A2), long100, Optional.of(new Layup.Whole(SKIN)));
+        assertTrue(text(SheetSetter.set(task, CutoutSheet::new)).contains("Its round ends' centres, from E 20 fwd and aft R32.5"));
+        assertFalse(text(SheetSetter.set(task, BlockSheet::new)).contains("turned round there"));
     }
 
     /** A body 20 high in a skin of 24: a lip of its outline 4 high, and a blank that holds it, 19 for a block of 15. */
@@ -161,6 +171,11 @@ class ThroughHullSheetsTest {
         List<Sheet> pages = SheetSetter.pages(task, BlockSheet::new);
         String text = pages.stream().map(ThroughHullSheetsTest::text).collect(Collectors.joining(" "));
         assertTrue(text.contains("20.0°, higher to starboard"), text);
+        // 300 x 150 x 42 in bedding of 2.5
+        for (String told : List.of("Recess for the body, and its depth from the face 305 x 155, R32.5; 42", "Saw's kerf, in the blank's height 3",
+                "on the block's middle line", "turned round there")) {
+            assertTrue(text.contains(told), told + " in " + text);
+        }
         double middle = block.height();
         double rise = block.width() / 2 * Math.tan(DEADRISE);
         for (double side : List.of(middle - rise, middle + rise)) {
