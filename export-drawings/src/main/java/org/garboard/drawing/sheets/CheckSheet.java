@@ -18,9 +18,10 @@ final class CheckSheet implements SheetContent {
     private static final List<String> HOLDS = List.of(
             "Before the pilot hole: every tape of sheet 2 within its limits, everything NOT KNOWN looked at, template measured.",
             "Pilot hole seen from inside: skin, core, structure, tanks, cables as told; place as marked.",
-            "Dry fit: body in its place, fore end to the bow, element leaning as the sheets say, gaps even.",
+            "Dry fit: what is measured AFTER CUTTING within its limits, body in its place, fore end to the bow, element leaning as the sheets say, gaps even.",
             "Before launch: bedding cured and feathered, nowhere more than 0.5 mm proud, seal whole, cable clear, seacock or blank at hand, bilge pump tried.",
             "24 hours afloat: no water round the fitting, looked at when afloat, after one hour and after 24.");
+    private static final String AFTER = "MEASURE AFTER CUTTING, at the dry fit";
     private static final List<Corner> CORNERS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT);
 
     private final SheetTask task;
@@ -28,10 +29,15 @@ final class CheckSheet implements SheetContent {
 
     CheckSheet(SheetTask task) {
         this.task = task;
-        this.pieces = List.of(Columns.piece("MEASURE BEFORE CUTTING", measures(), task.lettering(), CORNERS),
+        List<Piece> wanted = new ArrayList<>(List.of(Columns.piece("MEASURE BEFORE CUTTING", before(), task.lettering(), CORNERS),
                 Columns.piece("LOOK BEFORE CUTTING: " + (task.record().notMet().isEmpty() ? "" : "NOT MET, ") + "NOT KNOWN", looks(), task.lettering(), CORNERS),
-                Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS),
-                signing().piece(task.lettering(), CORNERS), Cautions.of(task.table()).piece(task.lettering(), CORNERS));
+                signing().piece(task.lettering(), CORNERS)));
+        if (after().size() > 1) {
+            wanted.add(Columns.piece(AFTER, after(), task.lettering(), CORNERS));
+        }
+        wanted.add(Columns.piece("HOLD POINTS: the work stops until each is signed", holds(), task.lettering(), CORNERS));
+        wanted.add(Cautions.of(task.table()).piece(task.lettering(), CORNERS));
+        this.pieces = List.copyOf(wanted);
     }
 
     @Override
@@ -74,9 +80,15 @@ final class CheckSheet implements SheetContent {
         return List.of(pieces);
     }
 
-    private List<List<String>> measures() {
+    private static List<List<String>> measures() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Measure", "Drawn", "Within", "Stop at", "Measured", "Initials", "Date"));
+        return rows;
+    }
+
+    /** What the boat as she stands, the marks on her and the templates tell: while it can still be put right. */
+    private List<List<String>> before() {
+        List<List<String>> rows = measures();
         for (MarkedLength length : task.marking().orElseThrow().lengths()) {
             row(rows, "Tape " + MarkingTables.name(length) + ", SKIN, " + length.way().words(), task.figures().length(length.metres()),
                     task.figures().within(length.within()), task.figures().within(2 * length.within()));
@@ -90,11 +102,6 @@ final class CheckSheet implements SheetContent {
             shape(rows, "Template: width over all", outline.extents().height());
             shape(rows, "Template: diagonal, tick 1 to tick 4", edge.diagonalFromStarboard());
             shape(rows, "Template: diagonal, tick 2 to tick 3", edge.diagonalFromPort());
-            row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(pocket.depth()), task.figures().within(Marking.DEPTH),
-                    task.figures().within(2 * Marking.DEPTH));
-        }
-        if (CutTask.isWanted(task.made())) {
-            openings(rows, CutTask.of(task));
         }
         for (Template template : task.templates()) {
             shape(rows, "Template " + template.name().replace('-', ' ') + ": between its points farthest apart", 1000 * template.checkLength());
@@ -105,6 +112,19 @@ final class CheckSheet implements SheetContent {
             row(rows, "Fairing block: side at its highest", task.figures().fine(block.high()), task.figures().within(Marking.DEPTH),
                     task.figures().within(2 * Marking.DEPTH));
         });
+        return rows;
+    }
+
+    /** What is not there before the cut. */
+    private List<List<String>> after() {
+        List<List<String>> rows = measures();
+        if (isPocket()) {
+            row(rows, "Pocket: depth of floor at keel, middle", task.figures().bench(task.record().pocket().orElseThrow().depth()),
+                    task.figures().within(Marking.DEPTH), task.figures().within(2 * Marking.DEPTH));
+        }
+        if (CutTask.isWanted(task.made())) {
+            openings(rows, CutTask.of(task));
+        }
         return rows;
     }
 
@@ -161,7 +181,7 @@ final class CheckSheet implements SheetContent {
     private Notes signing() {
         return Notes.numbered("SIGN BEFORE CUTTING", List.of(
                 "For check: not to be cut until the check measurements are signed.",
-                "All of the above measured and looked at; nothing at or past its stop:",
+                "All that is called BEFORE CUTTING measured and looked at; nothing at or past its stop:",
                 "Name, date: ______________________________", "Signed: ______________________________",
                 "Structure approved by whoever answers for it. Name, date: ______________________________",
                 "Signed: ______________________________"));

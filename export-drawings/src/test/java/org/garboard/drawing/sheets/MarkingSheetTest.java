@@ -15,6 +15,7 @@ import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.SitingRecord;
 import org.garboard.marking.MarkingOut;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -59,5 +60,15 @@ class MarkingSheetTest {
             assertTrue(words.contains(task.figures().length(length.metres())), length.toString());
         });
         assertTrue(words.stream().anyMatch(line -> line.startsWith("NOTHING ON THE BOAT IS KNOWN")), "the table has no transom");
+    }
+
+    /** What is only there once it is cut is not asked for before. */
+    @Test
+    void law_whatTheCutMakesIsMeasuredAfterIt() {
+        SheetTask task = task(pocketAdvised(BOAT.record(Units.MILLIMETRES, Paper.A1)));
+        List<String> words = Flattened.of(SheetSetter.set(task, CheckSheet::new)).texts().stream().map(Text::words).toList();
+        int after = words.lastIndexOf("Measure");
+        assertTrue(words.contains("MEASURE AFTER CUTTING, at the dry fit"), words.toString());
+        assertTrue(words.indexOf("Pocket: depth of floor at keel, middle") > after && after > words.indexOf("Deadrise at the place"), words.toString());
     }
 }
