@@ -64,7 +64,7 @@ final class MarkingTables {
         return task.table().isFromPlaceOfBoat()
                 ? "By the take-off it lies " + task.figures().length(Math.abs(aft)) + (aft < 0 ? " forward of " : " aft of ") + task.table().origin()
                     + ", PLAN."
-                : "A row Transom in the table, with the x of its bottom corner, settles it.";
+                : "Or give the loft the transom's bottom corner, measured from " + task.table().origin() + ".";
     }
 
     Notes steps() {
@@ -72,7 +72,7 @@ final class MarkingTables {
         if (plan.datum() == Datum.END_OF_TABLE) {
             steps.add("NOTHING ON THE BOAT IS KNOWN TO STAND WHERE THE " + task.table().word().toUpperCase(Locale.ROOT)
                     + " ENDS: A is not marked out until whoever drew the " + task.table().word() + " says where it lies on the boat. "
-                    + "Write it here: ____________________  " + settled());
+                    + "The breadths of sheet 1 prove the place, they do not find it. " + settled() + " A lies: ______________________________");
         }
         steps.add("Snap the centreline along the keel with a string. A fair keel line is the datum for all marks on it.");
         steps.add(plan.datum() == Datum.HEEL

@@ -103,7 +103,8 @@ final class SitingNotes {
 
     private void figures() {
         notes.add("SKIN: tape bent along the skin. PLAN: level, along the base line or square to it. STRAIGHT: tape drawn tight.");
-        notes.add("Find the ends of the " + task.table().word() + " on the boat by their breadths, STRAIGHT: " + breadths());
+        notes.add("Breadths over BOTH sides, STRAIGHT, by the " + task.table().word() + ": " + breadths()
+                + " They prove an end of the " + task.table().word() + " on the boat, they do not find it: see sheet 2.");
         notes.add("Stop where tapes from both ends disagree by twice the ±, or the deadrise by more than 1.0°: the place is "
                 + "then NOT KNOWN.");
         notes.add(SurfaceNote.of(task));
@@ -120,11 +121,16 @@ final class SitingNotes {
         return (drawn ? aft + "; " + breadths(task.forwardDatum(), 0) : aft) + ".";
     }
 
+    /** The table's half is told as a whole: a man who reads "half" sets the figure out to each side. */
+    static String overBothSides(String line) {
+        return line.toLowerCase(Locale.ROOT).replaceFirst("^half[- ]?(?=siding)", "");
+    }
+
     private String breadths(String datum, double x) {
         List<String> lines = new ArrayList<>();
         for (HullLine line : task.hull().lines()) {
             if (line.y(x) > 0) {
-                lines.add(line.name().toLowerCase(Locale.ROOT) + " " + task.figures().length(2 * line.y(x)));
+                lines.add(overBothSides(line.name()) + " " + task.figures().length(2 * line.y(x)));
             }
         }
         return datum + " " + String.join(", ", lines);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.garboard.craft.BottomFeatures;
 import org.garboard.craft.BottomFeatures.FeatureList;
 import org.garboard.craft.LaidFeature;
@@ -224,6 +225,15 @@ class SitingSheetTest {
         assertTrue(words.contains("1476 ±4 (4'-10 1/8\" ±1/8\")"), words);
         assertTrue(words.contains("after end of table (station 10) chine 2106 (6'-10 7/8\"), sheer 2548 (8'-4 3/8\"); "
                 + "station 0 of the table chine 94 (0'-3 3/4\"), sheer 134 (0'-5 1/4\")."), words);
+    }
+
+    /** What stands beside a word is the whole breadth; a half is a table's word, and would be set out to each side. */
+    @Test
+    void exact_aBreadthOverBothSidesIsNotCalledHalf() {
+        assertEquals(List.of("siding", "siding of the keel", "siding at rabbet", "sheer"), Stream.of("Half-siding", "half siding of the keel",
+                "Half-siding at rabbet", "Sheer").map(SitingNotes::overBothSides).toList());
+        String words = String.join(" ", words(sheet(SHORT, Units.MILLIMETRES, Paper.A1)));
+        assertTrue(words.contains("Breadths over BOTH sides, STRAIGHT"), words);
     }
 
     /** Every check is met, and yet it cannot be built: it is marked as refused, and the reason stands in the notes. */
