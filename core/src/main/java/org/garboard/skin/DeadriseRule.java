@@ -29,8 +29,9 @@ public final class DeadriseRule {
             .filter(each -> each.from(x, y) <= HullSkin.NEAR.value() / 1000 + 1e-9)
             .min((a, b) -> Double.compare(a.from(x, y), b.from(x, y)));
         if (near.isEmpty()) {
-            return new NotKnown(NAME, DIFFERENCE.source(), "No deadrise was measured within 300 mm: measure it on both sides, and compare with "
-                + degrees(table.degrees()) + ".");
+            return new NotKnown(NAME, DIFFERENCE.source(), "No deadrise was measured within 300 mm: measure it on both sides"
+                + (y == 0 ? " beside the keel, and compare with each side's deadrise there by the table."
+                    : ", and compare with " + degrees(table.degrees()) + "."));
         }
         if (near.get().starboard().isEmpty() || near.get().port().isEmpty()) {
             return new NotKnown(NAME, DIFFERENCE.source(), "Deadrise was measured on one side only: without the other a list of the boat cannot be told.");

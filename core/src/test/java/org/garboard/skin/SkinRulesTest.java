@@ -156,6 +156,16 @@ class SkinRulesTest {
         assertEquals(Answer.NOT_KNOWN, DeadriseRule.at(oneSide, 8, 0.4, Angle.ofDegrees(20)).answer());
     }
 
+    /** On the centreline the plane under a footprint is level: no deadrise to hold a measured one against. */
+    @Test
+    void law_onTheCentrelineEachSidesDeadriseIsAskedFor() {
+        HullSkin elsewhere = measured(new MeasuredDeadrise(5, 0.4, Optional.of(Angle.ofDegrees(20)), Optional.of(Angle.ofDegrees(20))));
+        String onKeel = DeadriseRule.at(elsewhere, 8, 0, Angle.ofDegrees(0)).sentence();
+        assertTrue(onKeel.contains("beside the keel") && !onKeel.contains("0.0 deg"), onKeel);
+        String beside = DeadriseRule.at(elsewhere, 8, 0.4, Angle.ofDegrees(20)).sentence();
+        assertTrue(beside.contains("compare with 20.0 deg."), beside);
+    }
+
     @Test
     void law_whatIsMeasuredServesEitherSide() {
         HullSkin skin = measured(new MeasuredDeadrise(5, 0.4, Optional.of(Angle.ofDegrees(20)), Optional.of(Angle.ofDegrees(20))));
