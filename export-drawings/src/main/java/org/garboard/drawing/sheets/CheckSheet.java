@@ -90,7 +90,7 @@ final class CheckSheet implements SheetContent {
     private List<List<String>> before() {
         List<List<String>> rows = measures();
         for (MarkedLength length : task.marking().orElseThrow().lengths()) {
-            row(rows, "Tape " + MarkingTables.name(length) + ", SKIN, " + length.way().words(), task.figures().length(length.metres()),
+            row(rows, "Tape " + MarkingTables.name(length) + ", " + MarkingTables.held(length), task.figures().length(length.metres()),
                     task.figures().within(length.within()), task.figures().within(2 * length.within()));
         }
         row(rows, "Deadrise at the place", deadrise(), "±1.0°", "more");

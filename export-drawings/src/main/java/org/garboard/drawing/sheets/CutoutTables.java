@@ -83,7 +83,7 @@ final class CutoutTables {
         rows.add(List.of("Place and stand", "Drawn", "Within", "Measured"));
         for (MarkedLength length : cut.task().marking().orElseThrow().lengths()) {
             if (length.use() == Use.SETS) {
-                row(rows, "Tape " + MarkingTables.name(length) + ", SKIN, " + length.way().words(), figures.length(length.metres()), figures.within(length.within()));
+                row(rows, "Tape " + MarkingTables.name(length) + ", " + MarkingTables.held(length), figures.length(length.metres()), figures.within(length.within()));
             }
         }
         row(rows, "Deadrise at E", Figures.slope(site.deadrise()), "±1.0°");

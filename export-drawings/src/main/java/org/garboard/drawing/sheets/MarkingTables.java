@@ -12,7 +12,7 @@ import org.garboard.marking.MarkingOut.Datum;
 
 /** Marks, tapes and how to go about it, in words and figures. */
 final class MarkingTables {
-    /** A chord is told beside a tape when it is shorter by more than this [m]; less is not read off a tape. */
+    /** Of a tape drawn tight that is longer than the chord by more than this the hull stands between [m]; less is not read off a tape. */
     private static final double TOLD = 0.0005;
 
     private final SheetTask task;
@@ -36,11 +36,10 @@ final class MarkingTables {
 
     Piece lengths(List<Piece.Corner> corners) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Tape", "Held", "Length, SKIN", "STRAIGHT", "Within", "Stop at", "For", "Measured", "By, tape, date"));
+        rows.add(List.of("Tape", "Held", "Length", "STRAIGHT", "Within", "Stop at", "For", "Measured", "By, tape, date"));
         for (MarkedLength length : plan.lengths()) {
-            double straight = length.tape().straight();
-            rows.add(List.of(name(length), length.way().words(), figures.length(length.metres()),
-                    length.metres() - straight > TOLD ? figures.length(straight) : "the same", figures.within(length.within()),
+            rows.add(List.of(name(length), held(length), figures.length(length.metres()),
+                    length.metres() - length.tape().straight() > TOLD ? "-" : "the same", figures.within(length.within()),
                     figures.within(2 * length.within()), use(length.use()), "", ""));
         }
         return Columns.piece("TAPES", rows, task.lettering(), corners);
@@ -48,6 +47,11 @@ final class MarkingTables {
 
     static String name(MarkedLength length) {
         return length.from().letter() + " to " + length.to().letter();
+    }
+
+    /** A tape that bridges a hollow does not read what one pressed into it does. */
+    static String held(MarkedLength length) {
+        return (length.tape().touches() ? "SKIN, " : "TAUT, ") + length.way().words();
     }
 
     private static String use(MarkedLength.Use use) {
@@ -90,7 +94,7 @@ final class MarkingTables {
         } else if (plan.marks().stream().anyMatch(mark -> mark.place().getY() != 0)) {
             steps.add("The other side is the mirror image: the same figures, if the same place is wanted there.");
         }
-        steps.add("SKIN: tape bent along the skin. STRAIGHT: the chord between the two marks.");
+        steps.add("SKIN: tape bent along the skin. TAUT: tape drawn tight, off the skin where it bridges a hollow. STRAIGHT: the chord between the two marks; -: the hull stands between them.");
         for (MarkedLength length : plan.lengths()) {
             if (!length.tape().touches()) {
                 steps.add("Tape " + name(length) + " bridges a hollow and stands off the skin by up to "

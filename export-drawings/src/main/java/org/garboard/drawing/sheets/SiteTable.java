@@ -16,6 +16,8 @@ import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Lettering;
 import org.garboard.drawing.layout.Notes;
 import org.garboard.drawing.layout.Piece;
+import org.garboard.lines.TapeInPlane;
+import org.garboard.lines.TapeRun;
 import org.garboard.mount.Check;
 import org.garboard.mount.Seat;
 import org.garboard.siting.Site;
@@ -62,12 +64,24 @@ final class SiteTable {
                 site.mount().words() + ": " + marked.standing().words(), side(site),
                 taped(task, marked, task.fromAfterEnd(site.x())),
                 taped(task, marked, Math.abs(site.x())) + (site.x() < 0 ? " forward" : ""),
-                figures.length(Math.abs(site.y())), onCentreline(site) ? "0" : taped(task, marked, site.girth()),
+                figures.length(Math.abs(site.y())), onCentreline(site) ? "0" : fromKeelLine(task, marked),
                 athwartKeel(site) ? "athwart the keel" : Figures.slope(site.deadrise()),
                 marked.serves() ? window(task, site) : "-"));
         row.add(site.governing().map(SiteTable::governing).orElse("none"));
         row.add(verdict(site));
         return row;
+    }
+
+    /** Pressed to the skin all the way; where a tape drawn tight bridges a hollow, what that reads too, as it is marked out. */
+    private static String fromKeelLine(SheetTask task, MarkedSite marked) {
+        Site site = marked.site();
+        if (!marked.serves()) {
+            return taped(task, marked, site.girth());
+        }
+        double keel = Math.signum(site.y()) * task.hull().lines().get(task.hull().skinLine()).y(site.x());
+        TapeRun tape = TapeInPlane.athwart(task.hull(), site.x(), keel, site.y());
+        return tape.touches() ? taped(task, marked, site.girth())
+                : task.figures().length(site.girth()) + "; TAUT " + taped(task, marked, tape.length());
     }
 
     /** With its tolerance where something may be marked there. */

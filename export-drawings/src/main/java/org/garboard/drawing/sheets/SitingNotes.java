@@ -102,7 +102,7 @@ final class SitingNotes {
     }
 
     private void figures() {
-        notes.add("SKIN: tape bent along the skin. PLAN: level, along the base line or square to it. STRAIGHT: tape drawn tight.");
+        notes.add("SKIN: tape bent along the skin, pressed into hollows. TAUT: tape drawn tight, off the skin where it bridges a hollow, as on sheet 2. PLAN: level, along the base line or square to it. STRAIGHT: tape drawn tight.");
         notes.add("Breadths over BOTH sides, STRAIGHT, by the " + task.table().word() + ": " + breadths()
                 + " They prove an end of the " + task.table().word() + " on the boat, they do not find it: see sheet 2.");
         notes.add("Stop where tapes from both ends disagree by twice the ±, or the deadrise by more than 1.0°: the place is "

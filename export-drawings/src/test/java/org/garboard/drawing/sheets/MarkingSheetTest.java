@@ -14,6 +14,7 @@ import org.garboard.hull.Hull;
 import org.garboard.job.DrawingWish.Paper;
 import org.garboard.job.DrawingWish.Units;
 import org.garboard.job.SitingRecord;
+import org.garboard.lines.TapeRun;
 import org.garboard.marking.MarkingOut;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,5 +71,20 @@ class MarkingSheetTest {
         int after = words.lastIndexOf("Measure");
         assertTrue(words.contains("MEASURE AFTER CUTTING, at the dry fit"), words.toString());
         assertTrue(words.indexOf("Pocket: depth of floor at keel, middle") > after && after > words.indexOf("Deadrise at the place"), words.toString());
+    }
+
+    /** Whoever reads a tape is told whether it lies on the skin; where the hull stands between there is no straight way to tape. */
+    @Test
+    void law_aTapeIsCalledAsItLies() {
+        SheetTask task = task(pocketAdvised(BOAT.record(Units.MILLIMETRES, Paper.A1)));
+        MarkingOut plan = task.marking().orElseThrow();
+        List<String> words = Flattened.of(SheetSetter.set(task, MarkingSheet::new)).texts().stream().map(Text::words).toList();
+        plan.lengths().forEach(length -> {
+            assertTrue(words.contains((length.tape().standsOff() <= 0.0005 ? "SKIN, " : "TAUT, ") + length.way().words()), length.toString());
+            TapeRun tape = length.tape();
+            String straight = words.get(words.indexOf(MarkingTables.name(length)) + 3);
+            assertEquals(tape.length() - tape.straight() > 0.0005 ? "-" : "the same", straight, length.toString());
+        });
+        assertTrue(words.contains("-"), "the pocket's diagonals cross the keel");
     }
 }
