@@ -1,7 +1,5 @@
 package org.garboard.mount;
 
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import org.garboard.craft.Fitting;
 
@@ -12,7 +10,9 @@ import org.garboard.craft.Fitting;
 public sealed interface Mount permits TransomMount, InHull, FlushThroughHull, FairedThroughHull, KeelPocket {
 
     /** All of them, the least invasive first. */
-    List<Mount> ALL = Arrays.stream(Mount.class.getPermittedSubclasses()).map(Mount::made).sorted(Comparator.comparingInt(Mount::invasiveness)).toList();
+    static List<Mount> all() {
+        return EveryMount.ALL;
+    }
 
     /** As it stands on sheets and in tables. */
     String words();
@@ -73,12 +73,4 @@ public sealed interface Mount permits TransomMount, InHull, FlushThroughHull, Fa
 
     /** What it gains, a sentence. */
     String gains();
-
-    private static Mount made(Class<?> kind) {
-        try {
-            return (Mount) kind.getConstructor().newInstance();
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(kind + " is to be a public record of nothing", e);
-        }
-    }
 }

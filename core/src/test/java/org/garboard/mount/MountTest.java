@@ -38,7 +38,7 @@ class MountTest {
 
     @Test
     void law_everyLimitHasItsSource() {
-        for (Mount mount : Mount.ALL) {
+        for (Mount mount : Mount.all()) {
             for (Demand demand : mount.demands(with(OptionalDouble.empty()), Surroundings.UNTOLD)) {
                 String source = demand.limit().source();
                 assertTrue(source.startsWith("our choice, because ") || source.startsWith("common practice, no source"),
@@ -172,7 +172,7 @@ class MountTest {
     @Test
     void exact_allMountsTheLeastInvasiveFirst() {
         assertEquals(List.of("transom-mount", "in-hull", "flush-through-hull", "through-hull-with-fairing-block", "keel-pocket"),
-            Mount.ALL.stream().map(Mount::word).toList());
+            Mount.all().stream().map(Mount::word).toList());
     }
 
     /** Beside the keel of a V: a level floor is as high over its outer side as the side rises, one that leans with it touches all over. */

@@ -80,7 +80,7 @@ class SuitabilityLawTest {
                 RunningWater running = RunningWater.of(hull, SEA, List.of(at(hull, 12 + 10 * lot.nextDouble()), at(hull, 28)));
                 Surroundings around = new Surroundings(hull.foot(), Optional.of(skin(i)), Optional.of(LaidInside.on(hull, inside(lot))),
                     Optional.of(supports(lot)), Optional.of(new Drive(Drive.Kind.OUTBOARD, 1, Optional.of(Drive.Hand.RIGHT), Optional.of(0.4), Optional.empty())), running.over(laid), Optional.of(new LaidBottom(hull, features)));
-                cases.add(new Case(hull, new SitingTask(0.35 + 0.4 * lot.nextDouble(), installation, Mount.ALL, Mark.FIVE_MILLIMETRES, features, around)));
+                cases.add(new Case(hull, new SitingTask(0.35 + 0.4 * lot.nextDouble(), installation, Mount.all(), Mark.FIVE_MILLIMETRES, features, around)));
             }
         }
         return cases;

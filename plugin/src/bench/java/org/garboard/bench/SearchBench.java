@@ -47,7 +47,7 @@ public class SearchBench {
         Path job = Path.of("src", "main", "demo", "outboard-39", "job.xml");
         JobSource source = JobSource.read(Files.exists(job) ? job : Path.of("plugin").resolve(job), TablePlace.BELOW_JOB);
         hull = source.table().hull(source.job().fit());
-        task = source.job().sitingTask(hull, source.features(hull), source.running(hull)).by(Mount.ALL);
+        task = source.job().sitingTask(hull, source.features(hull), source.running(hull)).by(Mount.all());
     }
 
     /** The search alone: how she runs is known. */

@@ -45,8 +45,8 @@ final class PartOptions {
         description = "The way in, whether or not the job lists it: transom-mount, in-hull, flush-through-hull, "
         + "through-hull-with-fairing-block or keel-pocket.")
     void setMount(String word) {
-        mount = Optional.of(Mount.ALL.stream().filter(each -> each.word().equals(word)).findFirst()
-            .orElseThrow(() -> fault("--mount is \"" + word + "\"; it must be one of " + Mount.ALL.stream().map(Mount::word).collect(Collectors.joining(", ")))));
+        mount = Optional.of(Mount.all().stream().filter(each -> each.word().equals(word)).findFirst()
+            .orElseThrow(() -> fault("--mount is \"" + word + "\"; it must be one of " + Mount.all().stream().map(Mount::word).collect(Collectors.joining(", ")))));
     }
 
     @Option(names = "--depth", paramLabel = "L", converter = MetresConverter.class,

@@ -12,7 +12,7 @@ final class MountWords {
 
     /** The mount that an element of the job or a word of the record stands for. */
     static Mount mount(String element) {
-        return Mount.ALL.stream().filter(mount -> mount.word().equals(element)).findFirst()
+        return Mount.all().stream().filter(mount -> mount.word().equals(element)).findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no mount is known for " + element));
     }
 

@@ -86,6 +86,9 @@ final class XmlReading {
             if (e.getException() instanceof FaultyFile faulty) {
                 throw faulty;
             }
+            if (e.getException() != null) {
+                throw new IllegalStateException("cannot bind what validation let pass", e);
+            }
             // the parser of the Java runtime itself may lose its way, by a DOCTYPE behind the root for one
             throw unreadable(found, trail.reached(), e.getMessage());
         } catch (IOException e) {
@@ -146,7 +149,8 @@ final class XmlReading {
         }
     }
 
-    private String notWellFormed(String words) {
+    private String notWellFormed(String told) {
+        String words = String.valueOf(told);
         if (words.contains("disallow-doctype-decl")) {
             return "a DOCTYPE stands there; leave it away, " + kind.root() + " files have none and none is read";
         }

@@ -16,13 +16,16 @@ import org.garboard.solid.Loop;
 
 /**
  * Where the screws of a body's flange go: along the middle of the ledge, one at the middle of each corner, the others evenly
- * between them, alike on all four quarters.
+ * between them, alike on all four quarters, so many as bring them as near as is wished but never nearer than three diameters.
  */
 public final class FlangeScrews {
     /** From a hole's middle to an edge of the ledge, in its diameters: common practice, no source. */
     private static final double FROM_EDGE = 1.5;
     /** From one hole to the next at least, in diameters: common practice, no source. */
     private static final double FROM_EACH_OTHER = 3;
+    /** Straight across a corner of a quarter circle, as a part of the way round it: as much as it ever takes off. */
+    private static final double STRAIGHT = 2 * Math.sqrt(2) / Math.PI;
+    /** Of a hole, and between two [m]: our choice, what a boat is screwed together with. */
     private static final double SMALLEST = 0.001;
     private static final double LARGEST = 0.020;
     private static final double FARTHEST = 0.5;
@@ -80,7 +83,8 @@ public final class FlangeScrews {
         double[] straight = {side, end, side, end};
         for (int quarter = 0; quarter < 4; quarter++) {
             double way = straight[quarter] + corner;
-            int pieces = (int) Math.ceil(way / screws.apart() - 1e-9);
+            int most = Math.max(1, (int) Math.floor(STRAIGHT * way / (FROM_EACH_OTHER * screws.hole())));
+            int pieces = Math.min(most, (int) Math.ceil(way / screws.apart() - 1e-9));
             for (int i = 0; i < pieces; i++) {
                 holes.add(new RoundHole(at(middle, quarter, straight[quarter], way * i / pieces), screws.hole()));
             }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.garboard.craft.Transducer;
 import org.garboard.cutout.part.NamedSolid;
 import org.garboard.drawing.AngularDimension;
 import org.garboard.drawing.Anchor;

@@ -38,7 +38,7 @@ public final class FeaturesBelow {
     private final double lettering;
     private final List<Entity> shown = new ArrayList<>();
     private final List<String> list = new ArrayList<>();
-    private final Map<List<Quad>, String> called = new HashMap<>();
+    private final Map<Shedder, String> called = new HashMap<>();
     private final double[] down;
     private double afterEnd;
     private double lowest;
@@ -81,7 +81,7 @@ public final class FeaturesBelow {
 
     /** How the view names a feature: by its letter, or with few of them by its name. */
     String called(Shedder feature) {
-        return called.getOrDefault(feature.cover(), feature.name());
+        return called.getOrDefault(feature, feature.name());
     }
 
     List<Entity> shown() {
@@ -141,7 +141,7 @@ public final class FeaturesBelow {
         for (int i = 0; i < spread.length; i++) {
             shown.add(new Balloon(new Point(spread[i], row), letter(i), lettering, List.of(targets.get(i))));
             list.add(letter(i) + "  " + words(fromAft.get(i)));
-            called.put(fromAft.get(i).cover(), letter(i));
+            called.put(Shedder.of(fromAft.get(i)), letter(i));
         }
         // words beside the after end keep clear of the lines to these
         afterEnd = Arrays.stream(spread).reduce(afterEnd, Math::min);

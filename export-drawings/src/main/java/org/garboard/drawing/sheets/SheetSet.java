@@ -27,8 +27,6 @@ import org.garboard.offsets.HullOffsets;
  * and measured after it stands on the sheets, so where one of them cannot be drawn there is nothing to cut by.
  */
 public final class SheetSet {
-    private static final String POCKET = "sheet-4-pocket";
-
     private final List<NamedDrawing> drawings = new ArrayList<>();
     private final List<Sheet> sheets = new ArrayList<>();
     private final List<SheetRefusal> refusals = new ArrayList<>();
@@ -52,12 +50,8 @@ public final class SheetSet {
         List<WantedSheet> wanted = wanted(record, made);
         List<WantedSheet.Drawn> drawn = wanted.parallelStream().map(sheet -> sheet.on(task)).toList();
         SheetSet set = new SheetSet();
-        for (int i = 0; i < wanted.size(); i++) {
-            set.take(drawn.get(i));
-            if (wanted.get(i).file().equals(POCKET)) {
-                set.cutFile(record.pocket().orElseThrow());
-            }
-        }
+        drawn.forEach(set::take);
+        record.pocket().ifPresent(set::cutFile);
         set.papers(task);
         return new DrawnSet(set.drawings, set.refusals);
     }
@@ -68,7 +62,7 @@ public final class SheetSet {
             wanted.add(new WantedSheet("sheet-2-marking-out", "sheet 2 (marking out)", MarkingSheet::new));
         }
         if (record.pocket().isPresent()) {
-            wanted.add(new WantedSheet(POCKET, "sheet 4 (pocket)", PocketSheet::new));
+            wanted.add(new WantedSheet("sheet-4-pocket", "sheet 4 (pocket)", PocketSheet::new));
         }
         if (CutTask.isWanted(made)) {
             wanted.add(new WantedSheet("sheet-4-cutout", "sheet 4 (cutout)", CutoutSheet::new));

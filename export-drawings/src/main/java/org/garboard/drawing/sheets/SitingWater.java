@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.garboard.drawing.Point;
 import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Legend;
 import org.garboard.drawing.layout.Lettering;
