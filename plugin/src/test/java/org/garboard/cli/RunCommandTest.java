@@ -55,7 +55,7 @@ class RunCommandTest {
         assertTrue(lines.get(2).matches("Another way: keel pocket, .*; governing: .*\\."), shell.out());
         assertEquals("Drawings in " + out + ": sheet-1-siting.dxf, sheet-1-siting.svg, "
             + "sheet-2-marking-out.dxf, sheet-2-marking-out.svg, sheet-4-pocket.dxf, sheet-4-pocket.svg, "
-            + "pocket-outside-up_mm_1to1.dxf, sheet-4-cutout.dxf, sheet-4-cutout.svg, sheet-7-check.dxf, sheet-7-check.svg, template-A4.pdf, template-Letter.pdf, set.pdf, pocket_mm.stl, pocket_mm.obj, "
+            + "sheet-4-cutout.dxf, sheet-4-cutout.svg, sheet-7-check.dxf, sheet-7-check.svg, pocket-outside-up_mm_1to1.dxf, template-A4.pdf, template-Letter.pdf, set.pdf, pocket_mm.stl, pocket_mm.obj, "
             + "body-in-pocket_mm.stl, body-in-pocket_mm.obj, pocket-former_mm.stl, pocket-former_mm.obj, transducer-body_mm.stl, transducer-body_mm.obj, "
             + "hull-cutout-outside-up_mm_1to1.dxf; the reasons in report.html and record.xml.", lines.get(lines.size() - 1));
     }
