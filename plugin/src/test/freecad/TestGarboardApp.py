@@ -115,7 +115,7 @@ class Pockets(Document):
 
     def test_is_sound_and_of_the_volume_that_the_core_tells(self):
         for boat, x, wishes in (("outboard-22", 5000, {}), ("outboard-22", 5000, {"ramp": 0.0, "depth": 60}), ("outboard-22", 4500, {"ramp": 4.0, "depth": 60}),
-                                ("outboard-39", 8000, {}), ("inboard-58", 9000, {})):
+                                ("outboard-39", 8000, {}), ("outboard-39", 9000, {"ramp": 8.0})):
             with self.subTest((boat, wishes)):
                 self.doc = FreeCAD.newDocument()
                 self.sound(self.pocket(boat, x, **wishes))

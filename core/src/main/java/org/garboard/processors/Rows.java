@@ -14,9 +14,16 @@ public final class Rows {
     private Rows() {
     }
 
-    /** @param work asked for each block, which may have scratch numbers of its own */
+    /**
+     * Does all rows; gives up between two blocks where the work was told to end.
+     *
+     * @param work asked for each block, which may have scratch numbers of its own
+     */
     public static void each(int rows, Work work) {
         IntStream.range(0, (rows + BLOCK - 1) / BLOCK).parallel()
-            .forEach(block -> work.rows(block * BLOCK, Math.min(rows, (block + 1) * BLOCK)));
+            .forEach(block -> {
+                Stop.heed();
+                work.rows(block * BLOCK, Math.min(rows, (block + 1) * BLOCK));
+            });
     }
 }

@@ -16,6 +16,7 @@ import org.garboard.cli.files.TableSource;
 import org.garboard.exchange.Spelling;
 import org.garboard.hull.Fit;
 import org.garboard.hull.Hull;
+import org.garboard.processors.Stop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.MissingParameterException;
@@ -148,9 +149,7 @@ public final class Garboard implements Runnable {
 
     /** Tells what is done next; gives up where the session was told to cancel. */
     void stage(String words) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException();
-        }
+        Stop.heed();
         progress.stage(words);
     }
 
@@ -205,7 +204,7 @@ public final class Garboard implements Runnable {
             input.messages().forEach(err::println);
             return Exit.INPUT.code();
         }
-        if (fault instanceof CancellationException || Thread.currentThread().isInterrupted()) {
+        if (fault instanceof CancellationException || Stop.isTold()) {
             err.println("cancelled; nothing more was written");
             return Exit.CANCELLED.code();
         }

@@ -1,15 +1,19 @@
 package org.garboard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
+import org.garboard.processors.Rows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -34,6 +38,23 @@ class ProcessorsTest {
     @SuppressWarnings("unchecked")
     private static <T extends Throwable> T unchecked(Throwable fault) throws T {
         throw (T) fault;
+    }
+
+    /** As a search that is cancelled: it gives up though the pool wipes interrupts out while it shares work. */
+    @Test
+    void anInterruptEndsWorkThatIsShared() throws Exception {
+        CountDownLatch begun = new CountDownLatch(1);
+        FutureTask<Integer> asked = new FutureTask<>(() -> Processors.carryOut(2, () -> {
+            while (true) {
+                Rows.each(200, (from, to) -> begun.countDown());
+            }
+        }));
+        Thread asking = new Thread(asked);
+        asking.start();
+        begun.await();
+        asking.interrupt();
+        ExecutionException ended = assertThrows(ExecutionException.class, () -> asked.get(30, TimeUnit.SECONDS));
+        assertInstanceOf(CancellationException.class, ended.getCause());
     }
 
     /** As a command that is cancelled while it writes: it ends its work, and its code holds. */
