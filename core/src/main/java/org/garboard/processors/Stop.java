@@ -4,15 +4,10 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 
-/** Whether the work that goes on here was told to end: its thread is interrupted, or its pool shut, which wipes interrupts out. */
+/** Whether the work that goes on here was told to end, by its pool being shut: a pool wipes interrupts of its threads out. */
 public final class Stop {
 
     private Stop() {
-    }
-
-    public static boolean isTold() {
-        ForkJoinPool pool = ForkJoinTask.getPool();
-        return Thread.currentThread().isInterrupted() || pool != null && pool.isShutdown();
     }
 
     /**
@@ -21,7 +16,8 @@ public final class Stop {
      * @throws CancellationException where it was
      */
     public static void heed() {
-        if (isTold()) {
+        ForkJoinPool pool = ForkJoinTask.getPool();
+        if (pool != null && pool.isShutdown()) {
             throw new CancellationException();
         }
     }

@@ -204,7 +204,7 @@ public final class Garboard implements Runnable {
             input.messages().forEach(err::println);
             return Exit.INPUT.code();
         }
-        if (fault instanceof CancellationException || Stop.isTold()) {
+        if (fault instanceof CancellationException || Thread.currentThread().isInterrupted()) {
             err.println("cancelled; nothing more was written");
             return Exit.CANCELLED.code();
         }
