@@ -77,7 +77,7 @@ public class FlowBench {
         @Setup
         public void setUp() {
             Hull hull = Hull.faired(DemoHull.table("outboard-39"));
-            streams = new HullStreams((HullFlow) DoubleBody.past(hull, WATER, MeshWish.atMost(1500, Stern.STRAIGHT_RUN), 2));
+            streams = new HullStreams((HullFlow) DoubleBody.past(hull, WATER, MeshWish.atMost(1500, Stern.STRAIGHT_RUN)));
         }
     }
 }

@@ -46,7 +46,7 @@ public class SheetsBench {
         JobSource source = JobSource.read(Files.exists(fromTop) ? fromTop : job, TablePlace.BELOW_JOB);
         table = source.table().table();
         hull = source.table().hull(source.job().fit());
-        decided = Decision.of(hull, source.running(hull, 2), source.jobs(), source.features(hull), 2).get(0);
+        decided = Decision.of(hull, source.running(hull), source.jobs(), source.features(hull)).get(0);
     }
 
     @Benchmark
