@@ -3,7 +3,6 @@ package org.garboard.drawing.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
 
@@ -12,7 +11,6 @@ final class BlockSheet implements SheetContent {
     /** A block drawn shorter than this [mm] shows no holes: our choice. */
     private static final double SHORTEST = 60;
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
-    private static final List<Corner> VIEWS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT);
     private static final List<Corner> TABLES = List.of(Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT);
 
     private final SheetTask task;
@@ -27,7 +25,7 @@ final class BlockSheet implements SheetContent {
         if (!block.rows().isEmpty()) {
             words.add(tables.heights(TABLES));
         }
-        words.add(new Piece(List.of(CutParts.legend(task)), VIEWS));
+        words.add(new Piece(List.of(CutParts.legend(task)), PlanAndSections.CORNERS));
         words.add(Cautions.of(task.table()).piece(task.lettering(), NOTES));
         words.add(tables.notes().piece(task.lettering(), NOTES));
     }
@@ -70,20 +68,15 @@ final class BlockSheet implements SheetContent {
 
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
-        return List.of(pieces(scale, List.of(task.inLine(BlockSectionView.lengthwise(block, scale), BlockPlanView.of(block, scale)))));
+        return List.of(views(scale).inLine(task));
     }
 
     @Override
     public List<List<Piece>> runningOn(Scale scale) {
-        return List.of(arrangements(scale).get(0), pieces(scale, List.of(Cluster.of(BlockPlanView.of(block, scale)),
-                Cluster.of(BlockSectionView.lengthwise(block, scale)))));
+        return List.of(views(scale).inLine(task), views(scale).apart());
     }
 
-    private List<Piece> pieces(Scale scale, List<Cluster> lengthwise) {
-        List<Piece> pieces = new ArrayList<>();
-        lengthwise.forEach(views -> pieces.add(new Piece(List.of(views), VIEWS)));
-        pieces.add(new Piece(List.of(Cluster.of(BlockSectionView.athwart(block, scale))), VIEWS));
-        pieces.addAll(words);
-        return pieces;
+    private PlanAndSections views(Scale scale) {
+        return new PlanAndSections(BlockPlanView.of(block, scale), BlockSectionView.lengthwise(block, scale), BlockSectionView.athwart(block, scale), words);
     }
 }

@@ -1,9 +1,7 @@
 package org.garboard.drawing.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.garboard.drawing.Scale;
-import org.garboard.drawing.layout.Cluster;
 import org.garboard.drawing.layout.Piece;
 import org.garboard.drawing.layout.Piece.Corner;
 
@@ -12,7 +10,6 @@ final class CutoutSheet implements SheetContent {
     /** Openings drawn shorter than this [mm] show no stem: our choice. */
     private static final double SHORTEST = 15;
     private static final List<Corner> NOTES = List.of(Corner.BOTTOM_RIGHT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT);
-    private static final List<Corner> VIEWS = List.of(Corner.TOP_LEFT, Corner.BOTTOM_LEFT, Corner.TOP_RIGHT);
     private static final List<Corner> TABLES = List.of(Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.TOP_LEFT, Corner.BOTTOM_RIGHT);
 
     private final SheetTask task;
@@ -23,7 +20,7 @@ final class CutoutSheet implements SheetContent {
         this.task = task;
         this.cut = CutTask.of(task);
         CutoutTables tables = new CutoutTables(cut);
-        this.words = List.of(tables.sizes(TABLES), tables.place(TABLES), new Piece(List.of(CutParts.legend(task)), VIEWS),
+        this.words = List.of(tables.sizes(TABLES), tables.place(TABLES), new Piece(List.of(CutParts.legend(task)), PlanAndSections.CORNERS),
                 Cautions.of(task.table()).piece(task.lettering(), NOTES), tables.notes().piece(task.lettering(), NOTES));
     }
 
@@ -65,20 +62,15 @@ final class CutoutSheet implements SheetContent {
 
     @Override
     public List<List<Piece>> arrangements(Scale scale) {
-        return List.of(pieces(scale, List.of(task.inLine(CutoutSectionView.lengthwise(cut, scale), CutoutPlanView.of(cut, scale)))));
+        return List.of(views(scale).inLine(task));
     }
 
     @Override
     public List<List<Piece>> runningOn(Scale scale) {
-        return List.of(arrangements(scale).get(0),
-                pieces(scale, List.of(Cluster.of(CutoutPlanView.of(cut, scale)), Cluster.of(CutoutSectionView.lengthwise(cut, scale)))));
+        return List.of(views(scale).inLine(task), views(scale).apart());
     }
 
-    private List<Piece> pieces(Scale scale, List<Cluster> lengthwise) {
-        List<Piece> pieces = new ArrayList<>();
-        lengthwise.forEach(views -> pieces.add(new Piece(List.of(views), VIEWS)));
-        pieces.add(new Piece(List.of(Cluster.of(CutoutSectionView.athwart(cut, scale))), VIEWS));
-        pieces.addAll(words);
-        return pieces;
+    private PlanAndSections views(Scale scale) {
+        return new PlanAndSections(CutoutPlanView.of(cut, scale), CutoutSectionView.lengthwise(cut, scale), CutoutSectionView.athwart(cut, scale), words);
     }
 }
